@@ -1,0 +1,27 @@
+package org.hedgerow.seedlexicon;
+
+import java.util.List;
+
+/**
+ * An accent.
+ *
+ * @param tag a BCP 47 tag, such as {@code en-US}
+ * @param name what a teacher calls it
+ * @param vowels IPA symbols, in the order in which they are shown
+ * @param consonants IPA symbols, in the order in which they are shown
+ */
+public record AccentRow(String tag, String name, List<String> vowels, List<String> consonants) {
+
+  public AccentRow {
+    vowels = List.copyOf(vowels);
+    consonants = List.copyOf(consonants);
+  }
+
+  static AccentRow from(TsvRow row) {
+    return new AccentRow(
+        row.required("tag"),
+        row.required("name"),
+        List.of(row.required("vowels").split(" ")),
+        List.of(row.required("consonants").split(" ")));
+  }
+}

@@ -1,0 +1,91 @@
+package org.hedgerow.seedlexicon;
+
+import static java.util.Objects.requireNonNull;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.function.Function;
+
+/**
+ * The seed lexicon: typed readers over the seed files. Every read checks the file against the
+ * checksum manifest first and throws {@link DamagedSeedException} if they disagree. Nothing is
+ * cached: read a table once and keep what you need. Immutable and safe for use by several threads.
+ */
+public final class SeedLexicon {
+  private final SeedFiles files;
+  private final Manifest manifest;
+
+  private SeedLexicon(SeedFiles files) {
+    this.files = files;
+    this.manifest = Manifest.parse(files.content(Manifest.FILE));
+  }
+
+  /** The seed lexicon in this module's jar. */
+  public static SeedLexicon bundled() {
+    return new SeedLexicon(SeedFiles.onClassPath());
+  }
+
+  /** A seed lexicon in a folder that holds {@code manifest.sha256} and a folder for each source. */
+  public static SeedLexicon inFolder(Path folder) {
+    return new SeedLexicon(SeedFiles.inFolder(requireNonNull(folder)));
+  }
+
+  /** The words of the CMU Pronouncing Dictionary, in alphabetical order. */
+  public List<DictionaryEntry> dictionary() {
+    return DictionaryEntry.grouped(read("cmudict/pronunciations.tsv", PronunciationRow::from));
+  }
+
+  /** The phones of the CMU Pronouncing Dictionary. */
+  public List<PhoneRow> phones() {
+    return read("cmudict/phones.tsv", PhoneRow::from);
+  }
+
+  /** How common words are, after SCOWL. */
+  public List<CommonnessRow> commonness() {
+    return read("scowl/commonness.tsv", CommonnessRow::from);
+  }
+
+  /** Words of the dictionary that are names and nothing else. */
+  public List<NameRow> names() {
+    return read("names/names.tsv", NameRow::from);
+  }
+
+  /** Words that don't belong in front of small children. */
+  public List<UnfitRow> unfit() {
+    return read("unfit/unfit.tsv", UnfitRow::from);
+  }
+
+  /** Inflected forms and their bases. */
+  public List<InflectionRow> inflections() {
+    return read("inflections/inflections.tsv", InflectionRow::from);
+  }
+
+  /** Variants of the dictionary that checks leave aside. */
+  public List<VariantRow> variantsAside() {
+    return read("cmudict/variants-aside.tsv", VariantRow::from);
+  }
+
+  /** The accents, the first being the one that the dictionary is in. */
+  public List<AccentRow> accents() {
+    return read("catalogue/accents.tsv", AccentRow::from);
+  }
+
+  /** The catalogue of correspondences, in the catalogue's own order. */
+  public List<CorrespondenceRow> correspondences() {
+    return read("catalogue/correspondences.tsv", CorrespondenceRow::from);
+  }
+
+  /** The learned costs of correspondences. */
+  public List<WeightRow> weights() {
+    return read("weights/weights.tsv", WeightRow::from);
+  }
+
+  /**
+   * Any table of the seed folder, each row made into a value.
+   *
+   * @param path the file's path in the seed folder, such as {@code gold/gold.tsv}
+   */
+  public <R> List<R> read(String path, Function<TsvRow, R> toValue) {
+    return TsvReader.read(path, manifest.verified(path, files.content(path)), toValue);
+  }
+}

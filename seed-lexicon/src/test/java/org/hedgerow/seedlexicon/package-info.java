@@ -1,0 +1,4 @@
+@NullMarked
+package org.hedgerow.seedlexicon;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,46 @@
+package org.hedgerow.app;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import org.hedgerow.store.BankDatabase;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+@Command(name = "check", description = "Says of words whether they may be used, and why not.")
+final class CheckCommand extends BankCommand {
+  @Parameters(arity = "1..*", paramLabel = "WORD", description = "The words to check.")
+  private List<String> words = List.of();
+
+  @Option(
+      names = "--phonogram",
+      paramLabel = "PHONOGRAM",
+      description = "The phonogram that the words are wanted for.")
+  private @Nullable String phonogram;
+
+  @Option(names = "--value", paramLabel = "NUMBER", description = "Which of its values.")
+  private @Nullable Integer value;
+
+  @Option(
+      names = "--accent",
+      split = ",",
+      paramLabel = "TAG",
+      description = "The accents, as in en-US,en-GB (default: ${DEFAULT-VALUE}).")
+  private List<String> accents = List.of("en-US");
+
+  @Override
+  BankDatabase open(DatabaseOptions options) {
+    return options.openToRead();
+  }
+
+  @Override
+  BankTask task() {
+    return new CheckTask(
+        words,
+        Optional.ofNullable(phonogram),
+        value == null ? OptionalInt.empty() : OptionalInt.of(value),
+        accents);
+  }
+}

@@ -1,0 +1,35 @@
+package org.hedgerow.app;
+
+import org.hedgerow.store.DatabaseUnavailableException;
+import org.hedgerow.web.ListeningException;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+import picocli.CommandLine;
+import picocli.CommandLine.IExecutionExceptionHandler;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.ParseResult;
+
+/** The one place where a command that failed becomes a line for a person and exit code 1. */
+final class Failures implements IExecutionExceptionHandler {
+  private static final Logger LOG = LoggerFactory.getLogger(Failures.class);
+
+  @Override
+  public int handleExecutionException(Exception failure, CommandLine command, ParseResult arguments)
+      throws Exception {
+    if (failure instanceof ParameterException wrongUsage) {
+      return command.getParameterExceptionHandler().handleParseException(wrongUsage, new String[0]);
+    }
+    if (isForPeople(failure)) {
+      command.getErr().println("hedgerow: " + failure.getMessage());
+    } else {
+      LOG.error("A fault in the program", failure);
+    }
+    return CommandLine.ExitCode.SOFTWARE;
+  }
+
+  private static boolean isForPeople(Exception failure) {
+    return failure instanceof DatabaseUnavailableException
+        || failure instanceof ListeningException
+        || failure instanceof CommandFailedException;
+  }
+}

@@ -1,0 +1,43 @@
+package org.hedgerow.app;
+
+import java.util.OptionalInt;
+import org.hedgerow.store.BankDatabase;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+@Command(name = "list", description = "Prints the words for a phonogram, one on a line.")
+final class ListCommand extends BankCommand {
+  @Parameters(paramLabel = "PHONOGRAM", description = "The phonogram, as in oa or i-e.")
+  private String phonogram = "";
+
+  @Option(
+      names = "--value",
+      paramLabel = "NUMBER",
+      description = "Which of its values (default: 1, the commonest).")
+  private @Nullable Integer value;
+
+  @Option(
+      names = "--accent",
+      paramLabel = "TAG",
+      description = "The accent, as in en-GB (default: ${DEFAULT-VALUE}).")
+  private String accent = "en-US";
+
+  @Option(names = "--limit", paramLabel = "NUMBER", description = "At most so many words.")
+  private @Nullable Integer limit;
+
+  @Override
+  BankDatabase open(DatabaseOptions options) {
+    return options.openToRead();
+  }
+
+  @Override
+  BankTask task() {
+    return new ListTask(phonogram, number(value), accent, number(limit));
+  }
+
+  private static OptionalInt number(@Nullable Integer number) {
+    return number == null ? OptionalInt.empty() : OptionalInt.of(number);
+  }
+}

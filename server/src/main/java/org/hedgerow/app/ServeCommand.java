@@ -1,0 +1,72 @@
+package org.hedgerow.app;
+
+import java.util.concurrent.Callable;
+import org.hedgerow.store.BankDatabase;
+import org.hedgerow.web.ListeningAddress;
+import org.hedgerow.web.WebServer;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+
+@Command(name = "serve", description = "Runs the server until it is told to stop.")
+final class ServeCommand implements Callable<Integer> {
+  private static final Logger LOG = LoggerFactory.getLogger(ServeCommand.class);
+
+  @Mixin private DatabaseOptions database = new DatabaseOptions();
+
+  @Option(
+      names = "--host",
+      paramLabel = "ADDRESS",
+      description =
+          "The address to listen on (default: ${DEFAULT-VALUE}, this machine only; 0.0.0.0 for all).")
+  private String host = "127.0.0.1";
+
+  @Option(
+      names = "--port",
+      paramLabel = "NUMBER",
+      description = "The port to listen on (default: ${DEFAULT-VALUE}; 0 for any that is free).")
+  private int port = 8080;
+
+  @Option(names = "--demo", description = "Adds an invented training centre to look around in.")
+  private boolean demo;
+
+  @Spec private CommandSpec spec;
+
+  @Override
+  public Integer call() {
+    ListeningAddress address = address();
+    if (demo) {
+      LOG.info("--demo has nothing to add yet.");
+    }
+    address.requireFree();
+    try (ClosedAtExit resources = ClosedAtExit.create()) {
+      BankDatabase bank = resources.add(database.open());
+      new SeedTask().runIfEmpty(bank, spec.commandLine().getOut());
+      WebServer server = resources.add(Wiring.webServer(address, bank));
+      server.start();
+      StopSignal stop = StopSignal.listen();
+      announce(server);
+      stop.await();
+    }
+    return 0;
+  }
+
+  private ListeningAddress address() {
+    if (port < 0 || port > 65_535) {
+      throw new ParameterException(
+          spec.commandLine(), "--port must be between 0 and 65535, not %d".formatted(port));
+    }
+    return new ListeningAddress(host, port);
+  }
+
+  private void announce(WebServer server) {
+    spec.commandLine()
+        .getOut()
+        .println("Hedgerow is ready at http://%s:%d/".formatted(host, server.port()));
+  }
+}

@@ -1,0 +1,31 @@
+package org.hedgerow.app;
+
+import com.fasterxml.jackson.databind.ObjectMapper;
+import io.micrometer.prometheusmetrics.PrometheusMeterRegistry;
+import java.util.List;
+import org.hedgerow.store.BankDatabase;
+import org.hedgerow.web.HealthRoutes;
+import org.hedgerow.web.JsonMapping;
+import org.hedgerow.web.ListeningAddress;
+import org.hedgerow.web.MetricsRoutes;
+import org.hedgerow.web.RouteGroup;
+import org.hedgerow.web.WebServer;
+import org.hedgerow.web.problems.ErrorMapping;
+import org.hedgerow.web.problems.JsonProblems;
+
+/** Puts the parts of a server together. */
+final class Wiring {
+  private Wiring() {}
+
+  static WebServer webServer(ListeningAddress address, BankDatabase bank) {
+    ObjectMapper mapper = JsonMapping.mapper();
+    PrometheusMeterRegistry meters = Meters.create();
+    JsonProblems problems = new JsonProblems(mapper);
+    return new WebServer(
+        address, mapper, meters, new ErrorMapping(problems, problems), routes(bank, meters));
+  }
+
+  private static List<RouteGroup> routes(BankDatabase bank, PrometheusMeterRegistry meters) {
+    return List.of(new HealthRoutes(bank::answers), new MetricsRoutes(meters));
+  }
+}

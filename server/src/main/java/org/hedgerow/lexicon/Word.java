@@ -1,0 +1,76 @@
+package org.hedgerow.lexicon;
+
+import static java.util.Objects.requireNonNull;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.hedgerow.phonics.Pronunciation;
+import org.hedgerow.reading.Inflection;
+import org.hedgerow.reading.Subject;
+
+/**
+ * An entry of the bank.
+ *
+ * @param spelling lower-case letters a to z
+ * @param commonness from 5 (SCOWL size 10) to 1 (beyond size 50)
+ * @param since the edition that brought the entry
+ * @param tags what else is known of it
+ * @param pronunciations in all accents, at least one
+ */
+public record Word(
+    String spelling,
+    Status status,
+    int commonness,
+    int since,
+    List<Tag> tags,
+    List<Pronunciation> pronunciations) {
+
+  public Word {
+    requireNonNull(spelling);
+    requireNonNull(status);
+    if (commonness < 1 || commonness > 5) {
+      throw new IllegalArgumentException("commonness is 1 to 5, not " + commonness);
+    }
+    tags = List.copyOf(tags);
+    pronunciations = List.copyOf(pronunciations);
+    if (pronunciations.isEmpty()) {
+      throw new IllegalArgumentException(spelling + " has no pronunciation");
+    }
+  }
+
+  public Optional<Tag> tag(String kind) {
+    return tags.stream().filter(tag -> tag.kind().equals(kind)).findFirst();
+  }
+
+  public boolean is(String kind) {
+    return tag(kind).isPresent();
+  }
+
+  /** The syllables of its first pronunciation. */
+  public int syllables() {
+    return pronunciations.get(0).syllables();
+  }
+
+  public List<Pronunciation> pronunciationsIn(String accent) {
+    return pronunciations.stream().filter(each -> each.accent().equals(accent)).toList();
+  }
+
+  /** The pronunciations in some accents that checks count. */
+  List<Pronunciation> said(List<String> accents) {
+    List<Pronunciation> said = new ArrayList<>(pronunciations.size());
+    accents.forEach(accent -> said.addAll(Subject.counting(pronunciations, accent)));
+    return said;
+  }
+
+  /** The word as the checks see it. */
+  public Subject subject() {
+    return new Subject(
+        spelling,
+        pronunciations,
+        tag(Tag.INFLECTED).map(tag -> new Inflection(tag.value(), tag.reason())),
+        tag(Tag.NAME).map(Tag::reason).orElse(""),
+        tag(Tag.NOT_FOR_CHILDREN).map(Tag::value).orElse(""),
+        true);
+  }
+}

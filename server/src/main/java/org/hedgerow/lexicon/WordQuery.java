@@ -1,0 +1,92 @@
+package org.hedgerow.lexicon;
+
+import static java.util.Objects.requireNonNull;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.hedgerow.reading.Standard;
+
+/**
+ * What a list is asked for.
+ *
+ * @param accents tags of the accents in which every word must pass; at least one
+ * @param standard what every word must meet
+ * @param shape the shape that a word must have in each pronunciation
+ * @param letterCount how many letters a word may have
+ * @param onlyLetters the only letters a word may be made of
+ * @param syllables how many syllables a word may have
+ * @param position where the target must be heard
+ * @param commonness the least commonness, 1 to 5
+ * @param status the status a word must have
+ * @param include kinds of {@link Tag} that the default list leaves out and this one takes in
+ */
+public record WordQuery(
+    List<String> accents,
+    Standard standard,
+    Optional<String> shape,
+    Optional<Range> letterCount,
+    Optional<String> onlyLetters,
+    Optional<Range> syllables,
+    Optional<Position> position,
+    int commonness,
+    Optional<Status> status,
+    Set<String> include,
+    Order order) {
+
+  /** The least commonness of words in a list when nothing else is asked for. */
+  public static final int DEFAULT_COMMONNESS = 2;
+
+  public WordQuery {
+    accents = List.copyOf(accents);
+    requireNonNull(standard);
+    include = Set.copyOf(include);
+    requireNonNull(order);
+  }
+
+  /** The default list for a standard in one accent. */
+  public static WordQuery of(String accent, Standard standard) {
+    return new WordQuery(
+        List.of(accent),
+        standard,
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        DEFAULT_COMMONNESS,
+        Optional.empty(),
+        Set.of(),
+        Order.DEFAULT);
+  }
+
+  public WordQuery withShape(String newShape) {
+    return new WordQuery(
+        accents,
+        standard,
+        Optional.of(newShape),
+        letterCount,
+        onlyLetters,
+        syllables,
+        position,
+        commonness,
+        status,
+        include,
+        order);
+  }
+
+  public WordQuery withStatus(Status newStatus) {
+    return new WordQuery(
+        accents,
+        standard,
+        shape,
+        letterCount,
+        onlyLetters,
+        syllables,
+        position,
+        commonness,
+        Optional.of(newStatus),
+        include,
+        order);
+  }
+}

@@ -1,0 +1,115 @@
+package org.hedgerow.phonics;
+
+import static java.util.Objects.requireNonNull;
+
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Where in a word a correspondence can stand.
+ *
+ * @param rule what is asked
+ * @param letters the letters one of which must follow, for {@link Rule#BEFORE_LETTERS}
+ */
+public record Place(Rule rule, String letters) {
+
+  /** What a place asks of its neighbours. */
+  public enum Rule {
+    /** Nothing. */
+    ANYWHERE,
+    /** To be at the first letter. */
+    START,
+    /** To be at the last letter. */
+    END,
+    /** To be at the last letter, or before a final {@code s}, {@code d} or {@code ed}. */
+    STEM_END,
+    /** To be directly before a vowel sound. */
+    BEFORE_VOWEL,
+    /** To be at the end, or before a consonant sound. */
+    NOT_BEFORE_VOWEL,
+    /** To be before one of some letters. */
+    BEFORE_LETTERS,
+    /** To be at the last letter, after the sound /t/ or /d/. */
+    AFTER_T_OR_D,
+    /** To be at the last letter, after a hissing sound: /s z ʃ ʒ tʃ dʒ/. */
+    AFTER_SIBILANT,
+    /** To be directly after the sound /s/, /z/ or /ð/. */
+    AFTER_FRICATIVE
+  }
+
+  /** No condition. */
+  public static final Place ANYWHERE = new Place(Rule.ANYWHERE, "");
+
+  private static final String BEFORE = "before ";
+  private static final Set<String> AFTER_STEM = Set.of("", "s", "d", "ed");
+  private static final Set<String> ALVEOLAR_STOPS = Set.of("t", "d");
+  private static final Set<String> FRICATIVES = Set.of("s", "z", "ð");
+  private static final Set<String> SIBILANTS = Set.of("s", "z", "ʃ", "ʒ", "tʃ", "dʒ");
+
+  public Place {
+    requireNonNull(rule);
+    requireNonNull(letters);
+  }
+
+  /**
+   * Reads the catalogue's words for a place: nothing, {@code start}, {@code end}, {@code stem end},
+   * {@code before vowel}, {@code not before vowel}, {@code after t d}, {@code after sibilant},
+   * {@code after fricative}, or {@code before} and letters, as in {@code before f k m v}.
+   *
+   * @throws IllegalArgumentException for any other text
+   */
+  public static Place parse(String text) {
+    return switch (text) {
+      case "" -> ANYWHERE;
+      case "start" -> new Place(Rule.START, "");
+      case "end" -> new Place(Rule.END, "");
+      case "stem end" -> new Place(Rule.STEM_END, "");
+      case "before vowel" -> new Place(Rule.BEFORE_VOWEL, "");
+      case "not before vowel" -> new Place(Rule.NOT_BEFORE_VOWEL, "");
+      case "after t d" -> new Place(Rule.AFTER_T_OR_D, "");
+      case "after sibilant" -> new Place(Rule.AFTER_SIBILANT, "");
+      case "after fricative" -> new Place(Rule.AFTER_FRICATIVE, "");
+      default -> beforeLetters(text);
+    };
+  }
+
+  private static Place beforeLetters(String text) {
+    if (!text.matches("before( [a-z])+")) {
+      throw new IllegalArgumentException(
+          "a place is start, end, stem end, before vowel, not before vowel, after t d, after"
+              + " sibilant, after fricative, or before some letters, but not: "
+              + text);
+    }
+    return new Place(Rule.BEFORE_LETTERS, text.substring(BEFORE.length()).replace(" ", ""));
+  }
+
+  /**
+   * Whether letters {@code from} to {@code to} (exclusive) of a spelling stand at this place.
+   *
+   * @param soundBefore the sound before theirs, or null at the start
+   * @param soundAfter the sound after theirs, or null at the end
+   */
+  boolean holds(
+      String spelling, int from, int to, @Nullable Sound soundBefore, @Nullable Sound soundAfter) {
+    return switch (rule) {
+      case ANYWHERE -> true;
+      case START -> from == 0;
+      case END -> to == spelling.length();
+      case STEM_END -> spelling.length() - to <= 2 && AFTER_STEM.contains(spelling.substring(to));
+      case BEFORE_VOWEL -> isVowel(soundAfter);
+      case NOT_BEFORE_VOWEL -> !isVowel(soundAfter);
+      case BEFORE_LETTERS -> to < spelling.length() && letters.indexOf(spelling.charAt(to)) >= 0;
+      case AFTER_T_OR_D -> to == spelling.length() && isOneOf(ALVEOLAR_STOPS, soundBefore);
+      case AFTER_SIBILANT -> to == spelling.length() && isOneOf(SIBILANTS, soundBefore);
+      case AFTER_FRICATIVE -> isOneOf(FRICATIVES, soundBefore);
+    };
+  }
+
+  private static boolean isVowel(@Nullable Sound sound) {
+    return sound != null && sound.vowel();
+  }
+
+  private static boolean isOneOf(Set<String> sounds, @Nullable Sound sound) {
+    return sound != null && sounds.contains(sound.ipa());
+  }
+}

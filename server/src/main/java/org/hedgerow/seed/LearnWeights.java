@@ -1,0 +1,77 @@
+package org.hedgerow.seed;
+
+import static java.util.stream.Collectors.toSet;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import org.hedgerow.phonics.AccentCatalogue;
+import org.hedgerow.phonics.Arpabet;
+import org.hedgerow.phonics.Realisation;
+import org.hedgerow.phonics.Sound;
+import org.hedgerow.phonics.WeightLearner;
+import org.hedgerow.seedlexicon.CommonnessRow;
+import org.hedgerow.seedlexicon.DictionaryEntry;
+import org.hedgerow.seedlexicon.SeedLexicon;
+
+/**
+ * Learns the catalogue's weights from the dictionary and writes them as data; run by {@code
+ * seed-lexicon/derive/weights.sh}. It learns from the words that SCOWL knows, since the rest of the
+ * dictionary is mostly names.
+ */
+final class LearnWeights {
+
+  private static final int ROUNDS = 12;
+  private static final List<String> HEADER =
+      List.of(
+          "# What each correspondence costs an alignment: minus the natural logarithm of its share.",
+          "# Learned from the dictionary by derive/weights.sh; not for editing by hand. See SOURCE.md.",
+          "# accent\tgrapheme\tsounds\tcost");
+
+  private LearnWeights() {}
+
+  /** Takes the seed folder; writes {@code weights/weights.tsv} in it. */
+  public static void main(String[] arguments) throws IOException {
+    Path folder = Path.of(arguments[0]);
+    SeedLexicon seed = SeedLexicon.inFolder(folder);
+    List<String> lines = new ArrayList<>(HEADER);
+    for (AccentCatalogue unweighted : SeedCatalogue.unweighted(seed)) {
+      learn(seed, unweighted).realisations().forEach(each -> lines.add(line(unweighted, each)));
+    }
+    Files.createDirectories(folder.resolve("weights"));
+    Files.writeString(folder.resolve("weights/weights.tsv"), String.join("\n", lines) + "\n");
+  }
+
+  private static AccentCatalogue learn(SeedLexicon seed, AccentCatalogue unweighted) {
+    Set<String> known = seed.commonness().stream().map(CommonnessRow::word).collect(toSet());
+    WeightLearner learner = new WeightLearner(unweighted);
+    for (DictionaryEntry entry : seed.dictionary()) {
+      if (known.contains(entry.word())) {
+        entry
+            .pronunciations()
+            .forEach(phones -> learner.add(entry.word(), sounds(unweighted, phones)));
+      }
+    }
+    return learner.learn(ROUNDS);
+  }
+
+  private static List<Sound> sounds(AccentCatalogue catalogue, String phones) {
+    return Arpabet.toIpa(phones).stream()
+        .map(ipa -> catalogue.accent().sound(ipa).orElseThrow())
+        .toList();
+  }
+
+  private static String line(AccentCatalogue catalogue, Realisation realisation) {
+    String sounds = realisation.isSilent() ? "∅" : Sound.spaced(realisation.sounds());
+    return String.join(
+        "\t",
+        catalogue.accent().tag(),
+        realisation.grapheme().text(),
+        sounds,
+        String.format(Locale.ROOT, "%.4f", realisation.cost()));
+  }
+}

@@ -1,0 +1,113 @@
+package org.hedgerow.seed;
+
+import static java.util.stream.Collectors.toMap;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.Consumer;
+import java.util.stream.Collectors;
+import org.hedgerow.lexicon.Status;
+import org.hedgerow.lexicon.Tag;
+import org.hedgerow.lexicon.Word;
+import org.hedgerow.phonics.Aligner;
+import org.hedgerow.phonics.Arpabet;
+import org.hedgerow.phonics.Pronunciation;
+import org.hedgerow.phonics.Sound;
+import org.hedgerow.seedlexicon.DictionaryEntry;
+import org.hedgerow.seedlexicon.InflectionRow;
+import org.hedgerow.seedlexicon.NameRow;
+import org.hedgerow.seedlexicon.SeedLexicon;
+import org.hedgerow.seedlexicon.UnfitRow;
+import org.hedgerow.seedlexicon.VariantRow;
+
+/** Makes the words of the first edition: every entry of the dictionary, aligned and tagged. */
+public final class SeedWords {
+
+  /** The number of the edition that the seed makes. */
+  public static final int FIRST_EDITION = 1;
+
+  private static final String SOURCE = "cmudict";
+
+  private final SeedLexicon seed;
+  private final Aligner aligner;
+  private final Commonness commonness;
+  private final Map<String, String> names;
+  private final Map<String, String> unfit;
+  private final Map<String, InflectionRow> inflections;
+  private final Set<VariantRow> variantsAside;
+
+  /**
+   * @param aligner of the accent that the dictionary is in, {@code en-US}
+   */
+  public SeedWords(SeedLexicon seed, Aligner aligner) {
+    this.seed = seed;
+    this.aligner = aligner;
+    this.commonness = new Commonness(seed.commonness());
+    this.names = seed.names().stream().collect(toMap(NameRow::word, NameRow::reason));
+    this.unfit = seed.unfit().stream().collect(toMap(UnfitRow::word, row -> row.reason().label()));
+    this.inflections =
+        seed.inflections().stream()
+            .filter(InflectionRow::regular)
+            .collect(toMap(InflectionRow::form, row -> row, (first, second) -> first));
+    this.variantsAside = Set.copyOf(seed.variantsAside());
+  }
+
+  /**
+   * All words, in the dictionary's order. Aligning uses every processor.
+   *
+   * @param progress told each word as it is done, from any thread
+   */
+  public List<Word> words(Consumer<Word> progress) {
+    return seed.dictionary().parallelStream()
+        .map(this::word)
+        .peek(progress)
+        .collect(Collectors.toUnmodifiableList());
+  }
+
+  private Word word(DictionaryEntry entry) {
+    return new Word(
+        entry.word(),
+        Status.SEEDED,
+        commonness.of(entry.word()),
+        FIRST_EDITION,
+        tags(entry.word()),
+        entry.pronunciations().stream().map(phones -> pronunciation(entry, phones)).toList());
+  }
+
+  private Pronunciation pronunciation(DictionaryEntry entry, String phones) {
+    List<Sound> sounds =
+        Arpabet.toIpa(phones).stream()
+            .map(ipa -> aligner.accent().sound(ipa).orElseThrow())
+            .toList();
+    return Pronunciation.aligned(
+        aligner, entry.word(), sounds, phones, SOURCE, isAside(entry, phones));
+  }
+
+  /** A variant without any stress is the weak form of a word that another variant gives in full. */
+  private boolean isAside(DictionaryEntry entry, String phones) {
+    boolean weak =
+        !hasStress(phones) && entry.pronunciations().stream().anyMatch(SeedWords::hasStress);
+    return weak || variantsAside.contains(new VariantRow(entry.word(), phones));
+  }
+
+  private static boolean hasStress(String phones) {
+    return phones.indexOf('1') >= 0 || phones.indexOf('2') >= 0;
+  }
+
+  private List<Tag> tags(String word) {
+    List<Tag> tags = new ArrayList<>();
+    if (names.containsKey(word)) {
+      tags.add(new Tag(Tag.NAME, "yes", names.get(word)));
+    }
+    if (unfit.containsKey(word)) {
+      tags.add(new Tag(Tag.NOT_FOR_CHILDREN, unfit.get(word), "list of words unfit for children"));
+    }
+    InflectionRow inflection = inflections.get(word);
+    if (inflection != null) {
+      tags.add(new Tag(Tag.INFLECTED, inflection.base(), inflection.kind().label()));
+    }
+    return tags;
+  }
+}

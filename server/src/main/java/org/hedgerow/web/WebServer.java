@@ -1,0 +1,86 @@
+package org.hedgerow.web;
+
+import com.fasterxml.jackson.databind.ObjectMapper;
+import io.javalin.Javalin;
+import io.javalin.config.JavalinConfig;
+import io.javalin.json.JavalinJackson;
+import io.javalin.util.JavalinException;
+import io.micrometer.core.instrument.MeterRegistry;
+import java.time.Duration;
+import java.util.List;
+import org.eclipse.jetty.util.thread.QueuedThreadPool;
+import org.hedgerow.web.problems.ErrorMapping;
+
+/** The HTTP server. Closing it lets the requests in flight finish, for a while. */
+public final class WebServer implements AutoCloseable {
+  private static final Duration STOP_TIME = Duration.ofSeconds(10);
+
+  /**
+   * Few more than the database has connections: a request that waits for one shouldn't keep reads
+   * from memory waiting.
+   */
+  private static final int THREADS = 32;
+
+  private static final int IDLE_THREADS = 8;
+
+  private final ListeningAddress address;
+  private final Javalin javalin;
+
+  public WebServer(
+      ListeningAddress address,
+      ObjectMapper mapper,
+      MeterRegistry meters,
+      ErrorMapping errors,
+      List<RouteGroup> groups) {
+    this.address = address;
+    this.javalin =
+        Javalin.create(
+            config -> {
+              listen(config, address);
+              config.jsonMapper(new JavalinJackson(mapper, false));
+              config.requestLogger.http(new RequestTimes(meters));
+              errors.addTo(config);
+              Routes routes = new Routes(config.routes);
+              groups.forEach(group -> group.addTo(routes));
+            });
+  }
+
+  private static void listen(JavalinConfig config, ListeningAddress address) {
+    config.startup.showJavalinBanner = false;
+    config.startup.showOldJavalinVersionWarning = false;
+    config.startup.startupWatcherEnabled = false;
+    config.jetty.host = address.host();
+    config.jetty.port = address.port();
+    config.jetty.threadPool = new QueuedThreadPool(THREADS, IDLE_THREADS);
+    config.jetty.modifyServer(server -> server.setStopTimeout(STOP_TIME.toMillis()));
+  }
+
+  /**
+   * @throws ListeningException if it can't listen on its address
+   */
+  public void start() {
+    try {
+      javalin.start();
+    } catch (JavalinException problem) {
+      throw address.failure(cause(problem));
+    }
+  }
+
+  private static Throwable cause(Throwable problem) {
+    Throwable deepest = problem;
+    while (deepest.getCause() != null) {
+      deepest = deepest.getCause();
+    }
+    return deepest;
+  }
+
+  /** The port it listens on. */
+  public int port() {
+    return javalin.port();
+  }
+
+  @Override
+  public void close() {
+    javalin.stop();
+  }
+}

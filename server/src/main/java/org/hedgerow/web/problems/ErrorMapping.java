@@ -1,0 +1,92 @@
+package org.hedgerow.web.problems;
+
+import io.javalin.config.JavalinConfig;
+import io.javalin.http.Context;
+import io.javalin.http.Header;
+import io.javalin.http.HttpResponseException;
+import io.javalin.http.MethodNotAllowedResponse;
+import io.javalin.validation.ValidationException;
+import jakarta.servlet.http.HttpServletResponse;
+import java.io.IOException;
+import java.util.UUID;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+
+/**
+ * Turns everything that can be thrown while a request is handled into a problem. It replaces all of
+ * Javalin's own answers, which reflect what was sent and tell class names.
+ */
+public final class ErrorMapping {
+  private static final Logger LOG = LoggerFactory.getLogger(ErrorMapping.class);
+
+  private final JsonProblems json;
+  private final ProblemWriter writer;
+
+  /**
+   * @param json for errors that no page can be made for
+   * @param writer for all others
+   */
+  public ErrorMapping(JsonProblems json, ProblemWriter writer) {
+    this.json = json;
+    this.writer = writer;
+  }
+
+  public void addTo(JavalinConfig config) {
+    config.http.prefer405over404 = true;
+    config.routes.exception(
+        ProblemException.class, (thrown, context) -> writer.write(context, thrown.problem()));
+    config.routes.exception(HttpResponseException.class, this::answer);
+    config.routes.exception(
+        ValidationException.class,
+        (thrown, context) ->
+            writer.write(context, Problem.ofStatus(400, "A parameter has a wrong value.")));
+    config.routes.exception(Exception.class, this::answerUnexpected);
+    config.router.javaLangErrorHandler(this::answerFatal);
+    config.jetty.modifyServer(server -> server.setErrorHandler(new UnroutedErrors(json)));
+    config.jetty.modifyServletContextHandler(
+        context -> context.setErrorHandler(new UnroutedErrors(json)));
+  }
+
+  private void answer(HttpResponseException thrown, Context context) {
+    if (thrown.getStatus() < 400) {
+      context.status(thrown.getStatus());
+      return;
+    }
+    if (thrown instanceof MethodNotAllowedResponse) {
+      thrown.getDetails().values().forEach(methods -> context.header(Header.ALLOW, methods));
+    }
+    writer.write(context, Problem.ofStatus(thrown.getStatus(), detail(thrown, context)));
+  }
+
+  private static String detail(HttpResponseException thrown, Context context) {
+    return switch (thrown.getStatus()) {
+      case 404 -> "There is nothing at %s.".formatted(context.path());
+      case 405 -> "%s is not possible at %s.".formatted(context.method().name(), context.path());
+      case 413 -> "The body may have at most a million bytes. Send it in several parts.";
+      default -> "The request can't be answered as it is.";
+    };
+  }
+
+  private void answerUnexpected(Exception thrown, Context context) {
+    writer.write(context, incident(thrown, context.method().name() + " " + context.path()));
+  }
+
+  private void answerFatal(HttpServletResponse response, Error thrown) {
+    response.setStatus(500);
+    response.setContentType(JsonProblems.MEDIA_TYPE);
+    try {
+      response.getOutputStream().write(json.bytes(incident(thrown, "a request")));
+    } catch (IOException gone) {
+      LOG.debug("Nobody is there any more to be told.", gone);
+    }
+  }
+
+  private static Problem incident(Throwable thrown, String request) {
+    String number = UUID.randomUUID().toString().substring(0, 8);
+    LOG.error("Incident {} at {}", number, request, thrown);
+    return Problem.of(
+        ProblemType.INTERNAL_ERROR,
+        "Nothing is wrong with the request. Try again, and if it comes back tell whoever runs this server: incident %s."
+            .formatted(number));
+  }
+}

@@ -1,0 +1,97 @@
+package org.hedgerow.web.query;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.hedgerow.lexicon.Lexicon;
+import org.hedgerow.web.problems.ProblemType;
+
+/** Turns parameters into a question for a list of words, and says everything that is wrong. */
+public final class WordQueryReader {
+
+  static final String PHONOGRAM = "phonogram";
+  static final String VALUE = "value";
+  static final String ACCENT = "accent";
+  static final String SOUND = "sound";
+  static final String SHAPE = "shape";
+  static final String LETTERS = "letters";
+  static final String SYLLABLES = "syllables";
+  static final String POSITION = "position";
+  static final String COMMONNESS = "commonness";
+  static final String STATUS = "status";
+  static final String INCLUDE = "include";
+  static final String RULES = "rules";
+  static final String TAUGHT = "taught";
+  static final String SORT = "sort";
+  static final String LIMIT = "limit";
+  static final String AFTER = "after";
+
+  /** The parameters that make a list, in the order in which questions are written. */
+  public static final List<String> PARAMETERS =
+      List.of(
+          PHONOGRAM,
+          VALUE,
+          ACCENT,
+          SOUND,
+          SHAPE,
+          LETTERS,
+          SYLLABLES,
+          POSITION,
+          COMMONNESS,
+          STATUS,
+          INCLUDE,
+          RULES,
+          TAUGHT,
+          SORT,
+          LIMIT,
+          AFTER);
+
+  private final Lexicon lexicon;
+
+  public WordQueryReader(Lexicon lexicon) {
+    this.lexicon = lexicon;
+  }
+
+  /**
+   * @param given the values of each parameter, by its name
+   * @throws InvalidQueryException with all that is wrong
+   */
+  public WordRequest read(Map<String, List<String>> given) {
+    return read(new Parameters(given, PARAMETERS));
+  }
+
+  /**
+   * @param parameters perhaps with others beside, and faults found in them
+   * @throws InvalidQueryException with all that is wrong
+   */
+  public WordRequest read(Parameters parameters) {
+    Optional<Cursor> after = parameters.text(AFTER).flatMap(text -> cursor(text, parameters));
+    WordRequest start = new WordRequestParts(lexicon, parameters).request();
+    parameters.faults().throwIfAny();
+    return after.map(cursor -> at(cursor, start, parameters)).orElse(start);
+  }
+
+  private static Optional<Cursor> cursor(String text, Parameters parameters) {
+    Optional<Cursor> cursor = Cursor.read(text);
+    if (cursor.isEmpty()) {
+      parameters.faults().add(invalidCursor());
+    }
+    return cursor;
+  }
+
+  private static WordRequest at(Cursor cursor, WordRequest start, Parameters parameters) {
+    if (!cursor.sameList(start.place(cursor.offset()))) {
+      parameters.faults().add(invalidCursor());
+    }
+    parameters.faults().throwIfAny();
+    return start.from(cursor.offset());
+  }
+
+  private static Fault invalidCursor() {
+    return Fault.of(
+        ProblemType.INVALID_CURSOR,
+        AFTER,
+        "This isn't a place in this list. Take the next of an answer to the same question,"
+            + " or leave after out to begin again.");
+  }
+}

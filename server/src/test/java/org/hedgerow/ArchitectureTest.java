@@ -1,0 +1,203 @@
+package org.hedgerow;
+
+import static com.tngtech.archunit.base.DescribedPredicate.describe;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
+import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+
+import com.tngtech.archunit.core.domain.JavaMethodCall;
+import com.tngtech.archunit.core.importer.ImportOption;
+import com.tngtech.archunit.junit.AnalyzeClasses;
+import com.tngtech.archunit.junit.ArchTest;
+import com.tngtech.archunit.lang.ArchRule;
+import java.time.Clock;
+import java.time.InstantSource;
+import java.util.Set;
+
+/** The arrows between packages point downwards only, and the core stays pure. */
+@AnalyzeClasses(packages = "org.hedgerow", importOptions = ImportOption.DoNotIncludeTests.class)
+class ArchitectureTest {
+  private static final String[] PURE = {
+    "org.hedgerow.phonics..",
+    "org.hedgerow.reading..",
+    "org.hedgerow.lexicon..",
+    "org.hedgerow.sentences.."
+  };
+
+  private static final String[] INPUT_OUTPUT = {
+    "java.io..",
+    "java.nio.file..",
+    "java.nio.channels..",
+    "java.net..",
+    "java.sql..",
+    "javax.sql..",
+    "java.util.logging..",
+    "org.slf4j.."
+  };
+
+  private static final String[] FRAMEWORKS = {
+    "ch.qos..",
+    "com.fasterxml..",
+    "com.zaxxer..",
+    "gg.jte..",
+    "io.javalin..",
+    "io.micrometer..",
+    "jakarta..",
+    "org.eclipse.jetty..",
+    "org.flywaydb..",
+    "org.jdbi..",
+    "org.postgresql..",
+    "picocli.."
+  };
+
+  @ArchTest
+  static final ArchRule arrowsPointDownwards =
+      layeredArchitecture()
+          .consideringOnlyDependenciesInLayers()
+          .withOptionalLayers(true)
+          .layer("app")
+          .definedBy("org.hedgerow.app..")
+          .layer("web")
+          .definedBy("org.hedgerow.web..")
+          .layer("store")
+          .definedBy("org.hedgerow.store..")
+          .layer("seed")
+          .definedBy("org.hedgerow.seed..")
+          .layer("seed lexicon")
+          .definedBy("org.hedgerow.seedlexicon..")
+          .layer("materials")
+          .definedBy("org.hedgerow.materials..")
+          .layer("review")
+          .definedBy("org.hedgerow.review..")
+          .layer("accounts")
+          .definedBy("org.hedgerow.accounts..")
+          .layer("sentences")
+          .definedBy("org.hedgerow.sentences..")
+          .layer("lexicon")
+          .definedBy("org.hedgerow.lexicon..")
+          .layer("reading")
+          .definedBy("org.hedgerow.reading..")
+          .layer("phonics")
+          .definedBy("org.hedgerow.phonics..")
+          .whereLayer("app")
+          .mayNotBeAccessedByAnyLayer()
+          .whereLayer("web")
+          .mayOnlyBeAccessedByLayers("app")
+          .whereLayer("store")
+          .mayOnlyBeAccessedByLayers("app")
+          .whereLayer("seed")
+          .mayOnlyBeAccessedByLayers("app")
+          .whereLayer("seed lexicon")
+          .mayOnlyBeAccessedByLayers("app", "seed")
+          .whereLayer("materials")
+          .mayOnlyBeAccessedByLayers("app", "web", "store", "seed")
+          .whereLayer("review")
+          .mayOnlyBeAccessedByLayers("app", "web", "store", "seed")
+          .whereLayer("accounts")
+          .mayOnlyBeAccessedByLayers("app", "web", "store", "seed")
+          .whereLayer("sentences")
+          .mayOnlyBeAccessedByLayers(
+              "app", "web", "store", "seed", "materials", "review", "accounts")
+          .whereLayer("lexicon")
+          .mayOnlyBeAccessedByLayers(
+              "app", "web", "store", "seed", "materials", "review", "accounts", "sentences")
+          .whereLayer("reading")
+          .mayOnlyBeAccessedByLayers(
+              "app",
+              "web",
+              "store",
+              "seed",
+              "materials",
+              "review",
+              "accounts",
+              "sentences",
+              "lexicon")
+          .whereLayer("phonics")
+          .mayOnlyBeAccessedByLayers(
+              "app",
+              "web",
+              "store",
+              "seed",
+              "materials",
+              "review",
+              "accounts",
+              "sentences",
+              "lexicon",
+              "reading");
+
+  @ArchTest
+  static final ArchRule packagesFormNoCycles =
+      slices().matching("org.hedgerow.(*)..").should().beFreeOfCycles();
+
+  @ArchTest
+  static final ArchRule theCoreDoesNoInputOrOutput =
+      noClasses()
+          .that()
+          .resideInAnyPackage(PURE)
+          .should()
+          .dependOnClassesThat()
+          .resideInAnyPackage(INPUT_OUTPUT)
+          .allowEmptyShould(true);
+
+  @ArchTest
+  static final ArchRule theCoreKnowsNoFramework =
+      noClasses()
+          .that()
+          .resideInAnyPackage(PURE)
+          .should()
+          .dependOnClassesThat()
+          .resideInAnyPackage(FRAMEWORKS)
+          .allowEmptyShould(true);
+
+  @ArchTest
+  static final ArchRule theCoreHasNoClock =
+      noClasses()
+          .that()
+          .resideInAnyPackage(PURE)
+          .should()
+          .dependOnClassesThat()
+          .belongToAnyOf(Clock.class, InstantSource.class)
+          .orShould()
+          .callMethodWhere(describe("the time of day is asked for", ArchitectureTest::asksForTime))
+          .allowEmptyShould(true);
+
+  @ArchTest
+  static final ArchRule onlyTheStoreTalksToTheDatabase =
+      noClasses()
+          .that()
+          .resideOutsideOfPackage("org.hedgerow.store..")
+          .should()
+          .dependOnClassesThat()
+          .resideInAnyPackage(
+              "com.zaxxer..",
+              "java.sql..",
+              "javax.sql..",
+              "org.flywaydb..",
+              "org.jdbi..",
+              "org.postgresql..");
+
+  @ArchTest
+  static final ArchRule onlyTheWebSpeaksHttp =
+      noClasses()
+          .that()
+          .resideOutsideOfPackage("org.hedgerow.web..")
+          .should()
+          .dependOnClassesThat()
+          .resideInAnyPackage("io.javalin..", "jakarta.servlet..", "org.eclipse.jetty..");
+
+  @ArchTest
+  static final ArchRule onlyTheAppReadsTheCommandLine =
+      noClasses()
+          .that()
+          .resideOutsideOfPackage("org.hedgerow.app..")
+          .should()
+          .dependOnClassesThat()
+          .resideInAPackage("picocli..");
+
+  private static boolean asksForTime(JavaMethodCall call) {
+    String owner = call.getTargetOwner().getPackageName();
+    String method = call.getTarget().getName();
+    return (owner.equals("java.time") && method.equals("now"))
+        || Set.of("currentTimeMillis", "nanoTime").contains(method);
+  }
+}

@@ -1,0 +1,183 @@
+package org.hedgerow.app;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.net.InetAddress;
+import java.net.ServerSocket;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+import org.hedgerow.store.TestDatabase;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/**
+ * The jar as it is handed out: it starts, stops, survives being killed, and says in one line what
+ * keeps it from starting.
+ */
+class ServerJarIT {
+  @TempDir private Path folder;
+
+  @AfterEach
+  void leaveNoDatabaseBehind() throws IOException {
+    database().ifPresent(ProcessHandle::destroyForcibly);
+  }
+
+  @Test
+  void servesAndStopsInAnOrderlyWay() throws Exception {
+    try (RunningJar jar = serve()) {
+      assertThat(jar.get("/health/live").statusCode()).isEqualTo(200);
+      assertThat(jar.get("/health/ready").statusCode()).isEqualTo(200);
+      assertThat(jar.get("/metrics").body()).contains("jvm_memory_used_bytes");
+      assertThat(jar.stop()).isZero();
+      assertThat(folder.resolve("data/postgresql/postmaster.pid")).doesNotExist();
+    }
+  }
+
+  @Test
+  void startsAgainAfterItWasKilled() throws Exception {
+    try (RunningJar killed = serve()) {
+      killed.awaitReady();
+      killed.kill();
+    }
+    assertThat(database()).as("the database left behind").isPresent();
+    assertStartsAndStops();
+  }
+
+  @Test
+  void startsAgainAfterItWasKilledDuringItsFirstStart() throws Exception {
+    try (RunningJar killed = serve()) {
+      await(folder.resolve("data/first-start"));
+      killed.kill();
+    }
+    assertStartsAndStops();
+  }
+
+  @Test
+  void startsAgainAfterItWasKilledWhileItUnpackedPostgresql() throws Exception {
+    try (RunningJar killed = serve()) {
+      await(folder.resolve("data/engine"));
+      killed.kill();
+    }
+    assertStartsAndStops();
+  }
+
+  @Test
+  void startsAgainAfterEverythingWasKilled() throws Exception {
+    try (RunningJar killed = serve()) {
+      killed.awaitReady();
+      ProcessHandle database = database().orElseThrow();
+      killed.kill();
+      database.destroyForcibly();
+      database.onExit().get();
+    }
+    assertStartsAndStops();
+  }
+
+  @Test
+  void refusesAFolderThatAnotherServes() throws Exception {
+    try (RunningJar first = serve();
+        RunningJar second = startSecond(first)) {
+      assertFails(second, "in use by another Hedgerow");
+      assertThat(first.stop()).isZero();
+    }
+  }
+
+  @Test
+  void migratesAndEnds() throws Exception {
+    try (RunningJar migrate = RunningJar.start(folder, "migrate")) {
+      assertThat(migrate.awaitExit()).isZero();
+      assertThat(migrate.out()).contains("The schema is now version");
+    }
+    assertThat(database()).isEmpty();
+  }
+
+  @Test
+  void refusesAPortInUse() throws Exception {
+    try (ServerSocket other = new ServerSocket(0, 1, InetAddress.getLoopbackAddress());
+        RunningJar jar =
+            RunningJar.start(folder, "serve", "--port", Integer.toString(other.getLocalPort()))) {
+      assertFails(jar, "Port " + other.getLocalPort() + " on 127.0.0.1 is in use");
+    }
+  }
+
+  @Test
+  void refusesADataFolderThatIsAFile() throws Exception {
+    Files.createFile(folder.resolve("data"));
+    try (RunningJar jar = serve()) {
+      assertFails(jar, "there is a file of that name");
+    }
+  }
+
+  @Test
+  void refusesADatabaseThatDoesNotAnswer() throws Exception {
+    int port;
+    try (ServerSocket socket = new ServerSocket(0)) {
+      port = socket.getLocalPort();
+    }
+    String url = "jdbc:postgresql://127.0.0.1:" + port + "/bank?password=hawthorn";
+    try (RunningJar jar = RunningJar.start(folder, "serve", "--port", "0", "--database-url", url)) {
+      assertFails(jar, "No PostgreSQL answers at 127.0.0.1:" + port + "/bank");
+      assertThat(jar.errors()).doesNotContain("hawthorn");
+    }
+  }
+
+  @Test
+  void servesFromAnExternalDatabase() throws Exception {
+    try (TestDatabase database = TestDatabase.open();
+        RunningJar jar = RunningJar.start(folder, "serve", "--config", settings(database))) {
+      assertThat(jar.get("/health/ready").statusCode()).isEqualTo(200);
+      assertThat(jar.stop()).isZero();
+    }
+    assertThat(folder.resolve("data")).doesNotExist();
+  }
+
+  private String settings(TestDatabase database) throws IOException {
+    String settings =
+        "port=0\ndatabase-url=%s\n".formatted(database.address().url())
+            + database.address().user().map("database-user=%s\n"::formatted).orElse("")
+            + database.address().password().map("database-password=%s\n"::formatted).orElse("");
+    return Files.writeString(folder.resolve("settings.properties"), settings).toString();
+  }
+
+  private RunningJar serve() {
+    return RunningJar.start(folder, "serve", "--port", "0");
+  }
+
+  private RunningJar startSecond(RunningJar first) throws InterruptedException {
+    first.awaitReady();
+    return serve();
+  }
+
+  private void assertStartsAndStops() throws Exception {
+    try (RunningJar again = serve()) {
+      assertThat(again.get("/health/ready").statusCode()).isEqualTo(200);
+      assertThat(again.stop()).isZero();
+    }
+    assertThat(database()).isEmpty();
+  }
+
+  private static void assertFails(RunningJar jar, String message) throws InterruptedException {
+    assertThat(jar.awaitExit()).isEqualTo(1);
+    assertThat(jar.errors()).contains(message).hasLineCount(1);
+    assertThat(jar.out()).isEmpty();
+  }
+
+  private static void await(Path file) throws InterruptedException {
+    for (int tries = 0; tries < 2000 && !Files.exists(file); tries++) {
+      Thread.sleep(10);
+    }
+    assertThat(file).exists();
+  }
+
+  /** The PostgreSQL that runs on the data folder, if one does. */
+  private Optional<ProcessHandle> database() throws IOException {
+    Path mark = folder.resolve("data/postgresql/postmaster.pid");
+    if (!Files.exists(mark)) {
+      return Optional.empty();
+    }
+    return ProcessHandle.of(Long.parseLong(Files.readAllLines(mark).get(0).strip()));
+  }
+}

@@ -1,0 +1,39 @@
+package org.hedgerow.web.contract;
+
+import java.util.Arrays;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.node.ArrayNode;
+import tools.jackson.databind.node.JsonNodeFactory;
+
+/** A parameter of an operation. */
+record Parameter(Place place) {
+  private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
+
+  String name() {
+    return place.child("name").node().asString();
+  }
+
+  boolean isRequired() {
+    return place.child("required").node().asBoolean(false);
+  }
+
+  /** What was sent, as the kind of value that its schema speaks of. */
+  JsonNode value(String sent) {
+    Place schema = place.child("schema");
+    return schema.child("type").says("array") ? list(schema, sent) : single(schema, sent);
+  }
+
+  private static JsonNode list(Place schema, String sent) {
+    ArrayNode list = NODES.arrayNode();
+    Arrays.stream(sent.split(",", -1))
+        .filter(item -> !sent.isEmpty())
+        .forEach(item -> list.add(single(schema.child("items"), item)));
+    return list;
+  }
+
+  /** A text that is no number stays a text, for the schema to refuse. */
+  private static JsonNode single(Place schema, String sent) {
+    boolean number = schema.child("type").says("integer") && sent.matches("-?[0-9]{1,18}");
+    return number ? NODES.numberNode(Long.parseLong(sent)) : NODES.stringNode(sent);
+  }
+}

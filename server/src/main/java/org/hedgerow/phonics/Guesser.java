@@ -1,9 +1,12 @@
 package org.hedgerow.phonics;
 
+import static java.util.stream.Collectors.toUnmodifiableSet;
+
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.hedgerow.phonics.Adjacency.Context;
 import org.hedgerow.phonics.Adjacency.Part;
 import org.jspecify.annotations.Nullable;
@@ -22,7 +25,11 @@ public final class Guesser {
   /** Rarer spellings than this (by their cost in the catalogue) are left to known words. */
   private static final double RAREST = 10.5;
 
+  /** What it costs to say separately two letters that a reader takes for one grapheme. */
+  private static final double SEPARATED = 3;
+
   private final CompiledCatalogue catalogue;
+  private final Set<String> readAsOne;
   private final SpanModel model;
 
   /**
@@ -30,6 +37,11 @@ public final class Guesser {
    */
   public Guesser(AccentCatalogue catalogue, Iterable<Alignment> known) {
     this.catalogue = new CompiledCatalogue(catalogue);
+    this.readAsOne =
+        catalogue.catalogue().correspondences().stream()
+            .filter(Correspondence::readsAsOne)
+            .map(each -> each.grapheme().text())
+            .collect(toUnmodifiableSet());
     this.model = new SpanModel(catalogue.realisations().size());
     known.forEach(alignment -> model.add(alignment.spans()));
   }
@@ -104,7 +116,8 @@ public final class Guesser {
         && Adjacency.allows(path.context, part, Adjacency.letterAt(spelling, end), true)
         && (path.last == model.start() || realisation.isSilent() || holds(path, spelling, first))) {
       int before = path.before == null ? model.start() : path.before.last;
-      double cost = path.cost + model.cost(before, path.last, candidate);
+      double separated = separates(path, realisation) ? SEPARATED : 0;
+      double cost = path.cost + model.cost(before, path.last, candidate) + separated;
       Context context = Adjacency.after(path.context, part);
       paths.get(end).add(new Path(path, candidate, context, start, end, cost));
     }
@@ -115,6 +128,12 @@ public final class Guesser {
     return path.last != model.start()
         && realisation.grapheme().letterCount() == 1
         && realisation.equals(realisation(path.last));
+  }
+
+  private boolean separates(Path path, Realisation realisation) {
+    return path.last != model.start()
+        && readAsOne.contains(
+            realisation(path.last).grapheme().text() + realisation.grapheme().text());
   }
 
   /** Whether the last span may stand where it does, now that the sound after it is known. */

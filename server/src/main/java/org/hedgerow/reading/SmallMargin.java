@@ -22,6 +22,7 @@ final class SmallMargin implements SpanRule {
   @Override
   public List<Example> examples() {
     return List.of(
-        Example.finds("earring", "IH1 R IH0 NG", ""), Example.leaves("boat", "B OW1 T", "oa 1"));
+        Example.finds("traveled", "T R AE1 V AH0 L D", ""),
+        Example.leaves("boat", "B OW1 T", "oa 1"));
   }
 }

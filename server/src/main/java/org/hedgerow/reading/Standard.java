@@ -20,7 +20,7 @@ import org.hedgerow.phonics.Span;
 public record Standard(
     ReadingRules rules, Set<Correspondence> targets, Set<Correspondence> taught) {
 
-  private static final String REDUCIBLE = "aeou";
+  private static final String REDUCIBLE = "ae";
 
   public Standard {
     requireNonNull(rules);

@@ -11,8 +11,8 @@ import org.hedgerow.lexicon.Range;
 /** Reads parameters that have a few names, or numbers, to choose from. */
 final class ChoiceReader {
 
-  private static final Pattern NUMBER = Pattern.compile("[0-9]{1,6}");
-  private static final Pattern RANGE = Pattern.compile("([0-9]{1,2})(?:-([0-9]{1,2}))?");
+  private static final Pattern NUMBER = Pattern.compile("0|[1-9][0-9]{0,5}");
+  private static final Pattern RANGE = Pattern.compile("([1-9][0-9]?)(?:-([1-9][0-9]?))?");
 
   private final Parameters parameters;
 
@@ -27,8 +27,7 @@ final class ChoiceReader {
 
   <T> Optional<T> name(
       String parameter, String text, List<String> names, Function<String, Optional<T>> find) {
-    Optional<T> found =
-        Optional.of(text.strip().toLowerCase(Locale.ROOT)).filter(names::contains).flatMap(find);
+    Optional<T> found = Optional.of(text.strip()).filter(names::contains).flatMap(find);
     if (found.isEmpty()) {
       parameters.faults().add(unknown(parameter, text, names));
     }
@@ -39,7 +38,8 @@ final class ChoiceReader {
     String message =
         "%s can't be %s. Choose from %s."
             .formatted(parameter, Quoted.of(text), String.join(", ", names));
-    return Fault.invalid(parameter, message).withNearest(Nearest.to(text, names));
+    return Fault.invalid(parameter, message)
+        .withNearest(Nearest.to(text.toLowerCase(Locale.ROOT), names));
   }
 
   /** A whole number; the default if it isn't given, or is wrong. */
@@ -86,6 +86,6 @@ final class ChoiceReader {
   private static Optional<Range> range(Matcher parts) {
     int least = Integer.parseInt(parts.group(1));
     int most = parts.group(2) == null ? least : Integer.parseInt(parts.group(2));
-    return least < 1 || least > most ? Optional.empty() : Optional.of(new Range(least, most));
+    return least > most ? Optional.empty() : Optional.of(new Range(least, most));
   }
 }

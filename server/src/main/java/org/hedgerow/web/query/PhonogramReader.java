@@ -15,7 +15,7 @@ import org.hedgerow.web.problems.ProblemType;
 public final class PhonogramReader {
 
   private static final Pattern LETTERS = Pattern.compile("[a-z_-]{1,10}");
-  private static final Pattern NUMBER = Pattern.compile("[0-9]{1,6}");
+  private static final Pattern NUMBER = Pattern.compile("0|[1-9][0-9]{0,5}");
   private static final Pattern WITH_NUMBER = Pattern.compile("(.*?)([0-9]{0,6})");
   private static final String FIRST = "1";
 

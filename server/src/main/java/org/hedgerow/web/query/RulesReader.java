@@ -27,7 +27,7 @@ public final class RulesReader {
     text.ifPresent(
         names ->
             Arrays.stream(names.split(",", -1))
-                .map(name -> name.strip().toLowerCase(Locale.ROOT))
+                .map(String::strip)
                 .forEach(name -> turn(parameter, name, turned)));
     ReadingRules rules = ReadingRules.DEFAULT;
     for (Map.Entry<Switch, Boolean> each : turned.entrySet()) {
@@ -57,7 +57,7 @@ public final class RulesReader {
         ProblemType.UNKNOWN_RULE,
         parameter,
         "There is no reading rule %s.".formatted(Quoted.of(name)),
-        Nearest.to(name, labels),
+        Nearest.to(name.toLowerCase(Locale.ROOT), labels),
         "There are %s, each also with no- before it."
             .formatted(
                 String.join(", ", Arrays.stream(Switch.values()).map(Switch::label).toList())));

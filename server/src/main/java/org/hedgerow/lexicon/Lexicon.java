@@ -35,7 +35,6 @@ public final class Lexicon {
   private final List<Word> words;
   private final Map<String, Integer> ids = new HashMap<>();
   private final Map<String, AccentIndex> accents = new LinkedHashMap<>();
-  private final RoaringBitmap all = new RoaringBitmap();
   private final Map<Integer, RoaringBitmap> byCommonness = new HashMap<>();
   private final Map<String, RoaringBitmap> tagged = new HashMap<>();
   private final Map<Status, RoaringBitmap> byStatus = new HashMap<>();
@@ -62,7 +61,6 @@ public final class Lexicon {
     if (ids.put(word.spelling(), id) != null) {
       throw new IllegalArgumentException("two entries for " + word.spelling());
     }
-    all.add(id);
     bitmap(byCommonness, word.commonness()).add(id);
     bitmap(byStatus, word.status()).add(id);
     word.tags().forEach(tag -> bitmap(tagged, tag.kind()).add(id));

@@ -14,7 +14,7 @@ final class CompiledCatalogue {
 
   private final AccentCatalogue source;
   private final int[][] sounds;
-  private final Adjacency.Part[] parts;
+  private final SpanPart[] parts;
   private final Place[] places;
   private final List<int[]> children = new ArrayList<>();
   private final List<int[]> ends = new ArrayList<>();
@@ -25,13 +25,13 @@ final class CompiledCatalogue {
     List<Realisation> realisations = source.realisations();
     int size = realisations.size();
     sounds = new int[size][];
-    parts = new Adjacency.Part[size];
+    parts = new SpanPart[size];
     places = new Place[size];
     addNode();
     for (int index = 0; index < size; index++) {
       Realisation realisation = realisations.get(index);
       sounds[index] = realisation.sounds().stream().mapToInt(accent::indexOf).toArray();
-      parts[index] = Adjacency.part(realisation, takesR(realisation));
+      parts[index] = SpanPart.of(realisation, takesR(realisation));
       places[index] = realisation.correspondence().place();
       addEnd(node(realisation.grapheme().head()), index);
     }
@@ -54,7 +54,7 @@ final class CompiledCatalogue {
     return source.accent().inventory().get(index);
   }
 
-  Adjacency.Part part(int realisation) {
+  SpanPart part(int realisation) {
     return parts[realisation];
   }
 

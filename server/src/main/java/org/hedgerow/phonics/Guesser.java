@@ -7,8 +7,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import org.hedgerow.phonics.Adjacency.Context;
-import org.hedgerow.phonics.Adjacency.Part;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -56,7 +54,7 @@ public final class Guesser {
     for (int letter = 0; letter <= spelling.length(); letter++) {
       paths.add(new ArrayList<>());
     }
-    paths.get(0).add(new Path(null, model.start(), Context.PLAIN, 0, 0, 0));
+    paths.get(0).add(new Path(null, model.start(), LeftContext.PLAIN, 0, 0, 0));
     for (int letter = 0; letter < spelling.length(); letter++) {
       for (Path path : best(paths.get(letter))) {
         expand(path, spelling, letter, paths);
@@ -77,7 +75,7 @@ public final class Guesser {
    * @param to where they end
    */
   private record Path(
-      @Nullable Path before, int last, Context context, int from, int to, double cost) {}
+      @Nullable Path before, int last, LeftContext context, int from, int to, double cost) {}
 
   private static List<Path> best(List<Path> paths) {
     paths.sort(Comparator.comparingDouble(Path::cost));
@@ -87,7 +85,7 @@ public final class Guesser {
   private void expand(Path path, String spelling, int letter, List<List<Path>> paths) {
     if (path.context.canClose()
         && spelling.charAt(letter) == 'e'
-        && !Adjacency.needsNoE(Adjacency.letterAt(spelling, letter + 1))) {
+        && !SilentE.isNeedlessBefore(SilentE.letterAt(spelling, letter + 1))) {
       paths.get(letter + 1).add(closed(path));
     }
     int node = catalogue.root();
@@ -103,22 +101,22 @@ public final class Guesser {
   }
 
   private static Path closed(Path path) {
-    return new Path(path.before, path.last, Context.CLOSED, path.from, path.to, path.cost);
+    return new Path(path.before, path.last, LeftContext.CLOSED, path.from, path.to, path.cost);
   }
 
   private void extend(
       Path path, int candidate, String spelling, int start, int end, List<List<Path>> paths) {
-    Part part = catalogue.part(candidate);
+    SpanPart part = catalogue.part(candidate);
     Realisation realisation = realisation(candidate);
     Sound first = realisation.isSilent() ? null : realisation.sounds().get(0);
     if (realisation.cost() < RAREST
         && !doubles(path, realisation)
-        && Adjacency.allows(path.context, part, Adjacency.letterAt(spelling, end), true)
+        && path.context.allows(part, SilentE.letterAt(spelling, end), true)
         && (path.last == model.start() || realisation.isSilent() || holds(path, spelling, first))) {
       int before = path.before == null ? model.start() : path.before.last;
       double separated = separates(path, realisation) ? SEPARATED : 0;
       double cost = path.cost + model.cost(before, path.last, candidate) + separated;
-      Context context = Adjacency.after(path.context, part);
+      LeftContext context = path.context.after(part);
       paths.get(end).add(new Path(path, candidate, context, start, end, cost));
     }
   }

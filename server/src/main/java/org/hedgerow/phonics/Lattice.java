@@ -1,22 +1,20 @@
 package org.hedgerow.phonics;
 
 import java.util.Arrays;
-import org.hedgerow.phonics.Adjacency.Context;
-import org.hedgerow.phonics.Adjacency.Part;
 import org.jspecify.annotations.Nullable;
 
 /**
  * All alignments of one spelling with one pronunciation, as paths in a graph. A node is a number of
- * letters spelt, a number of sounds said, and a {@link Context}; an edge is a span, or the closing
- * e of a split grapheme. Edges stand in topological order: all edges into a node come before those
- * out of it.
+ * letters spelt, a number of sounds said, and a {@link LeftContext}; an edge is a span, or the
+ * closing e of a split grapheme. Edges stand in topological order: all edges into a node come
+ * before those out of it.
  */
 final class Lattice {
 
   /** The realisation of an edge that closes a split grapheme. */
   static final int CLOSING = -1;
 
-  private static final Context[] CONTEXTS = Context.values();
+  private static final LeftContext[] CONTEXTS = LeftContext.values();
   private static final int NONE = -1;
 
   private final CompiledCatalogue catalogue;
@@ -37,10 +35,10 @@ final class Lattice {
     this.sounds = sounds;
     this.nodes = new int[(spelling.length() + 1) * (sounds.length + 1) * CONTEXTS.length];
     Arrays.fill(nodes, NONE);
-    node(0, 0, Context.PLAIN);
+    node(0, 0, LeftContext.PLAIN);
     for (int letter = 0; letter < spelling.length(); letter++) {
       for (int sound = 0; sound <= sounds.length; sound++) {
-        for (Context context : CONTEXTS) {
+        for (LeftContext context : CONTEXTS) {
           int node = nodes[key(letter, sound, context)];
           if (node != NONE) {
             expand(node, letter, sound, context);
@@ -51,11 +49,11 @@ final class Lattice {
   }
 
   @SuppressWarnings("EnumOrdinal") // an index into an array of this lattice alone, never kept
-  private int key(int letter, int sound, Context context) {
+  private int key(int letter, int sound, LeftContext context) {
     return (letter * (sounds.length + 1) + sound) * CONTEXTS.length + context.ordinal();
   }
 
-  private int node(int letter, int sound, Context context) {
+  private int node(int letter, int sound, LeftContext context) {
     int key = key(letter, sound, context);
     if (nodes[key] == NONE) {
       nodes[key] = nodeCount++;
@@ -63,13 +61,13 @@ final class Lattice {
     return nodes[key];
   }
 
-  private void expand(int node, int letter, int sound, Context context) {
+  private void expand(int node, int letter, int sound, LeftContext context) {
     furthestLetter = letter;
     furthestSound = Math.max(furthestSound, sound);
     if (context.canClose()
         && spelling.charAt(letter) == 'e'
-        && !Adjacency.needsNoE(Adjacency.letterAt(spelling, letter + 1))) {
-      addEdge(node, node(letter + 1, sound, Context.CLOSED), CLOSING);
+        && !SilentE.isNeedlessBefore(SilentE.letterAt(spelling, letter + 1))) {
+      addEdge(node, node(letter + 1, sound, LeftContext.CLOSED), CLOSING);
     }
     int end = letter;
     int trieNode = catalogue.root();
@@ -86,14 +84,15 @@ final class Lattice {
     }
   }
 
-  private void addSpan(int node, int candidate, int start, int end, int sound, Context context) {
-    Part part = catalogue.part(candidate);
+  private void addSpan(
+      int node, int candidate, int start, int end, int sound, LeftContext context) {
+    SpanPart part = catalogue.part(candidate);
     int soundEnd = sound + catalogue.soundCount(candidate);
     Sound after = soundAt(soundEnd);
-    if (Adjacency.allows(
-            context, part, Adjacency.letterAt(spelling, end), after != null && after.vowel())
+    boolean vowelAfter = after != null && after.vowel();
+    if (context.allows(part, SilentE.letterAt(spelling, end), vowelAfter)
         && catalogue.place(candidate).holds(spelling, start, end, soundAt(sound - 1), after)) {
-      addEdge(node, node(end, soundEnd, Adjacency.after(context, part)), candidate);
+      addEdge(node, node(end, soundEnd, context.after(part)), candidate);
     }
   }
 

@@ -12,7 +12,8 @@ import org.hedgerow.seedlexicon.CommonnessRow;
  */
 final class Commonness {
 
-  private static final int RARE = 1;
+  /** Of words beyond SCOWL size 50, and of those that it does not know. */
+  static final int RARE = 1;
 
   private final Map<String, Integer> levels;
 

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import org.hedgerow.phonics.AccentCatalogue;
+import org.hedgerow.phonics.Aligner;
 import org.hedgerow.phonics.Arpabet;
 import org.hedgerow.phonics.Realisation;
 import org.hedgerow.phonics.Sound;
@@ -32,18 +33,50 @@ final class LearnWeights {
           "# Learned from the dictionary by derive/weights.sh; not for editing by hand. See SOURCE.md.",
           "# accent\tgrapheme\tsounds\tcost");
 
+  private static final List<String> UNALIGNED_HEADER =
+      List.of(
+          "# Pronunciations of words in common use that the catalogue cannot explain, and why.",
+          "# Written by derive/weights.sh; not for editing by hand. See SOURCE.md.",
+          "# word\tsounds\treason");
+
   private LearnWeights() {}
 
-  /** Takes the seed folder; writes {@code weights/weights.tsv} in it. */
+  /** Takes the seed folder; writes {@code weights/weights.tsv} and {@code weights/unaligned.tsv}. */
   public static void main(String[] arguments) throws IOException {
     Path folder = Path.of(arguments[0]);
     SeedLexicon seed = SeedLexicon.inFolder(folder);
-    List<String> lines = new ArrayList<>(HEADER);
+    List<String> weights = new ArrayList<>(HEADER);
+    List<String> unaligned = new ArrayList<>(UNALIGNED_HEADER);
     for (AccentCatalogue unweighted : SeedCatalogue.unweighted(seed)) {
-      learn(seed, unweighted).realisations().forEach(each -> lines.add(line(unweighted, each)));
+      AccentCatalogue learned = learn(seed, unweighted);
+      learned.realisations().forEach(each -> weights.add(line(learned, each)));
+      unaligned.addAll(unaligned(seed, new Aligner(learned)));
     }
     Files.createDirectories(folder.resolve("weights"));
-    Files.writeString(folder.resolve("weights/weights.tsv"), String.join("\n", lines) + "\n");
+    write(folder.resolve("weights/weights.tsv"), weights);
+    write(folder.resolve("weights/unaligned.tsv"), unaligned);
+  }
+
+  private static void write(Path file, List<String> lines) throws IOException {
+    Files.writeString(file, String.join("\n", lines) + "\n");
+  }
+
+  /** Pronunciations of words in common use that the catalogue cannot explain. */
+  private static List<String> unaligned(SeedLexicon seed, Aligner aligner) {
+    Commonness commonness = new Commonness(seed.commonness());
+    List<String> lines = new ArrayList<>();
+    for (DictionaryEntry entry : seed.dictionary()) {
+      if (commonness.of(entry.word()) > Commonness.RARE) {
+        for (String phones : entry.pronunciations()) {
+          List<Sound> sounds = sounds(aligner.catalogue(), phones);
+          if (aligner.align(entry.word(), sounds).isEmpty()) {
+            String obstacle = aligner.obstacle(entry.word(), sounds);
+            lines.add(String.join("\t", entry.word(), phones, obstacle));
+          }
+        }
+      }
+    }
+    return lines;
   }
 
   private static AccentCatalogue learn(SeedLexicon seed, AccentCatalogue unweighted) {

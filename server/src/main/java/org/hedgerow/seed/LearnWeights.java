@@ -41,7 +41,9 @@ final class LearnWeights {
 
   private LearnWeights() {}
 
-  /** Takes the seed folder; writes {@code weights/weights.tsv} and {@code weights/unaligned.tsv}. */
+  /**
+   * Takes the seed folder; writes {@code weights/weights.tsv} and {@code weights/unaligned.tsv}.
+   */
   public static void main(String[] arguments) throws IOException {
     Path folder = Path.of(arguments[0]);
     SeedLexicon seed = SeedLexicon.inFolder(folder);

@@ -3,6 +3,7 @@ package org.hedgerow.web;
 import com.fasterxml.jackson.core.JsonLocation;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonMappingException;
+import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.exc.MismatchedInputException;
 import com.fasterxml.jackson.databind.exc.UnrecognizedPropertyException;
@@ -14,13 +15,15 @@ import java.util.Map;
 import org.hedgerow.web.problems.Problem;
 import org.hedgerow.web.problems.ProblemException;
 import org.hedgerow.web.problems.ProblemType;
-import org.jspecify.annotations.Nullable;
 
 /**
  * Reads request bodies. Whatever is wrong with one becomes a problem; Jackson's words, full of
  * class names, stay inside.
  */
 public final class JsonBody {
+  /** How Jackson's message begins where strict detection of duplicates finds one. */
+  private static final String DUPLICATE = "Duplicate field";
+
   private final ObjectMapper mapper;
 
   public JsonBody(ObjectMapper mapper) {
@@ -32,11 +35,7 @@ public final class JsonBody {
    */
   public <T> T read(Context context, Class<T> type) {
     requireJson(context);
-    T value = parse(context.bodyAsBytes(), type);
-    if (value == null) {
-      throw Problem.of(ProblemType.INVALID_BODY, "The body is null; send an object.").exception();
-    }
-    return value;
+    return parse(context.bodyAsBytes(), type);
   }
 
   private static void requireJson(Context context) {
@@ -49,24 +48,59 @@ public final class JsonBody {
     }
   }
 
-  private <T> @Nullable T parse(byte[] body, Class<T> type) {
+  private <T> T parse(byte[] body, Class<T> type) {
     try {
-      return mapper.readValue(body, type);
+      JsonNode tree = mapper.readTree(body);
+      refuseNulls(tree, "");
+      return mapper.treeToValue(tree, type);
     } catch (JsonMappingException problem) {
       throw unexpected(problem).exception();
     } catch (JsonProcessingException problem) {
-      throw malformed(problem.getLocation()).exception();
+      throw malformed(problem).exception();
     } catch (IOException problem) {
-      throw malformed(null).exception();
+      throw Problem.of(ProblemType.INVALID_JSON, "The body ends too early.").exception();
     }
   }
 
-  private static Problem malformed(@Nullable JsonLocation location) {
+  /** A null could mean anything; whoever has nothing to say leaves the field out. */
+  private static void refuseNulls(JsonNode node, String place) {
+    if (node.isNull() || node.isMissingNode()) {
+      throw nothing(node, place).exception();
+    }
+    for (int i = 0; node.isArray() && i < node.size(); i++) {
+      refuseNulls(node.path(i), "%s[%d]".formatted(place, i));
+    }
+    node.properties()
+        .forEach(field -> refuseNulls(field.getValue(), joined(place, field.getKey())));
+  }
+
+  private static Problem nothing(JsonNode node, String place) {
+    if (node.isMissingNode()) {
+      return Problem.of(ProblemType.INVALID_JSON, "The body is empty; send a JSON object.");
+    }
+    return place.isEmpty()
+        ? Problem.of(ProblemType.INVALID_BODY, "The body is null; send an object.")
+        : Problem.at(
+            ProblemType.INVALID_BODY,
+            place,
+            "%s is null. Give it a value, or leave it out.".formatted(place));
+  }
+
+  private static String joined(String place, String field) {
+    return place.isEmpty() ? field : place + "." + field;
+  }
+
+  private static Problem malformed(JsonProcessingException problem) {
+    JsonLocation location = problem.getLocation();
     String place =
         location == null
             ? ""
             : ", at line %d, column %d".formatted(location.getLineNr(), location.getColumnNr());
-    return Problem.of(ProblemType.INVALID_JSON, "The body is no JSON" + place + ".");
+    String wrong =
+        problem.getOriginalMessage().startsWith(DUPLICATE)
+            ? "A field of the body comes twice"
+            : "The body is no JSON";
+    return Problem.of(ProblemType.INVALID_JSON, wrong + place + ".");
   }
 
   private static Problem unexpected(JsonMappingException problem) {
@@ -115,14 +149,13 @@ public final class JsonBody {
 
   /** As in {@code words[2]} or {@code rules.doubled}. */
   private static String place(JsonMappingException problem) {
-    StringBuilder place = new StringBuilder();
+    String place = "";
     for (JsonMappingException.Reference step : problem.getPath()) {
-      if (step.getFieldName() == null) {
-        place.append('[').append(step.getIndex()).append(']');
-      } else {
-        place.append(place.isEmpty() ? "" : ".").append(step.getFieldName());
-      }
+      place =
+          step.getFieldName() == null
+              ? "%s[%d]".formatted(place, step.getIndex())
+              : joined(place, step.getFieldName());
     }
-    return place.toString();
+    return place;
   }
 }

@@ -21,6 +21,15 @@ public final class Routes {
     config.post(path, handler);
   }
 
+  public void options(String path, Handler handler) {
+    config.options(path, handler);
+  }
+
+  /** Runs before every request to such a path, whether there is a route for it or not. */
+  public void before(String path, Handler handler) {
+    config.before(path, handler);
+  }
+
   /** Runs before every request, whether there is a route for it or not. */
   public void before(Handler handler) {
     config.before(handler);

@@ -25,10 +25,22 @@ public final class AccentReader {
         .orElseGet(this::usual);
   }
 
-  /** The accents with some tags, each once; the bank's first if none is known. */
-  public List<AccentCatalogue> all(String parameter, List<String> tags) {
+  /** The accents in a list, each fault with its place: {@code accents[1]}. */
+  public List<AccentCatalogue> each(String parameter, List<String> tags) {
+    List<AccentCatalogue> found = new ArrayList<>();
+    for (int i = 0; i < tags.size(); i++) {
+      find("%s[%d]".formatted(parameter, i), tags.get(i)).ifPresent(found::add);
+    }
+    return onceOrUsual(found);
+  }
+
+  private List<AccentCatalogue> all(String parameter, List<String> tags) {
     List<AccentCatalogue> found = new ArrayList<>();
     tags.forEach(tag -> find(parameter, tag.strip()).ifPresent(found::add));
+    return onceOrUsual(found);
+  }
+
+  private List<AccentCatalogue> onceOrUsual(List<AccentCatalogue> found) {
     return found.isEmpty() ? usual() : found.stream().distinct().toList();
   }
 

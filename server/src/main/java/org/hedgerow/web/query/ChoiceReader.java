@@ -29,17 +29,17 @@ final class ChoiceReader {
       String parameter, String text, List<String> names, Function<String, Optional<T>> find) {
     Optional<T> found = Optional.of(text.strip()).filter(names::contains).flatMap(find);
     if (found.isEmpty()) {
-      parameters.faults().add(unknown(parameter, text, names));
+      unknown(parameter, text, names);
     }
     return found;
   }
 
-  private static Fault unknown(String parameter, String text, List<String> names) {
+  private void unknown(String parameter, String text, List<String> names) {
     String message =
         "%s can't be %s. Choose from %s."
             .formatted(parameter, Quoted.of(text), String.join(", ", names));
-    return Fault.invalid(parameter, message)
-        .withNearest(Nearest.to(text.toLowerCase(Locale.ROOT), names));
+    Optional<String> nearest = Nearest.to(text.toLowerCase(Locale.ROOT), names);
+    parameters.faults().invalid(parameter, message, nearest);
   }
 
   /** A whole number; the default if it isn't given, or is wrong. */
@@ -60,7 +60,7 @@ final class ChoiceReader {
       String message =
           "%s must be a whole number from %d to %d, not %s."
               .formatted(parameter, allowed.least(), allowed.most(), Quoted.of(text));
-      parameters.faults().add(Fault.invalid(parameter, message));
+      parameters.faults().invalid(parameter, message);
     }
     return number;
   }
@@ -78,7 +78,7 @@ final class ChoiceReader {
       String message =
           "%s must be a number such as 3, or the least and the most such as 3-5, not %s."
               .formatted(parameter, Quoted.of(text));
-      parameters.faults().add(Fault.invalid(parameter, message));
+      parameters.faults().invalid(parameter, message);
     }
     return range;
   }

@@ -13,12 +13,8 @@ import org.hedgerow.web.problems.ProblemType;
  */
 public record Fault(ProblemType type, String parameter, String message, Optional<String> nearest) {
 
-  static Fault of(ProblemType type, String parameter, String message) {
+  public static Fault of(ProblemType type, String parameter, String message) {
     return new Fault(type, parameter, message, Optional.empty());
-  }
-
-  static Fault invalid(String parameter, String message) {
-    return of(ProblemType.INVALID_PARAMETER, parameter, message);
   }
 
   /** With what is meant perhaps, if there is anything near, and else with what there is. */
@@ -32,11 +28,8 @@ public record Fault(ProblemType type, String parameter, String message, Optional
     return new Fault(type, parameter, wrong + " " + advice, nearest);
   }
 
-  Fault withNearest(Optional<String> name) {
-    return new Fault(type, parameter, message, name);
-  }
-
-  ParameterError error() {
+  /** As it stands in a problem. */
+  public ParameterError error() {
     return new ParameterError(parameter, message);
   }
 }

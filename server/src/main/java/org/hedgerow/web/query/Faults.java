@@ -2,6 +2,8 @@ package org.hedgerow.web.query;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import org.hedgerow.web.problems.ProblemType;
 
 /** Collects what is wrong with one question. For one thread. */
 public final class Faults {
@@ -10,6 +12,30 @@ public final class Faults {
   private static final int MOST = 20;
 
   private final List<Fault> faults = new ArrayList<>();
+  private final ProblemType general;
+
+  private Faults(ProblemType general) {
+    this.general = general;
+  }
+
+  /** For a question in the query of an address. */
+  public static Faults ofQuery() {
+    return new Faults(ProblemType.INVALID_PARAMETER);
+  }
+
+  /** For a question in a body. */
+  public static Faults ofBody() {
+    return new Faults(ProblemType.INVALID_BODY);
+  }
+
+  /** Adds a fault that has no type of its own. */
+  public void invalid(String parameter, String message) {
+    add(Fault.of(general, parameter, message));
+  }
+
+  void invalid(String parameter, String message, Optional<String> nearest) {
+    add(new Fault(general, parameter, message, nearest));
+  }
 
   public void add(Fault fault) {
     if (faults.size() < MOST) {
@@ -19,6 +45,10 @@ public final class Faults {
 
   public boolean isEmpty() {
     return faults.isEmpty();
+  }
+
+  public List<Fault> list() {
+    return List.copyOf(faults);
   }
 
   /**

@@ -1,5 +1,8 @@
 package org.hedgerow.web.query;
 
+import java.net.URLDecoder;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -13,7 +16,7 @@ import org.hedgerow.web.problems.ProblemType;
 public final class Parameters {
 
   private final Map<String, String> texts = new LinkedHashMap<>();
-  private final Faults faults = new Faults();
+  private final Faults faults = Faults.ofQuery();
 
   /**
    * @param given the values of each parameter, by its name
@@ -23,13 +26,45 @@ public final class Parameters {
     given.forEach((name, values) -> take(name, values, known));
   }
 
+  /**
+   * @param query as it stands in the address, encoded; or an empty text
+   */
+  public static Parameters parsed(String query, List<String> known) {
+    Map<String, List<String>> given = new LinkedHashMap<>();
+    try {
+      for (String pair : query.split("&", -1)) {
+        if (!pair.isEmpty()) {
+          String[] parts = pair.split("=", 2);
+          given
+              .computeIfAbsent(decoded(parts[0]), name -> new ArrayList<>())
+              .add(parts.length == 1 ? "" : decoded(parts[1]));
+        }
+      }
+    } catch (IllegalArgumentException malformed) {
+      return unreadable(known);
+    }
+    return new Parameters(given, known);
+  }
+
+  private static String decoded(String text) {
+    return URLDecoder.decode(text, StandardCharsets.UTF_8);
+  }
+
+  private static Parameters unreadable(List<String> known) {
+    Parameters parameters = new Parameters(Map.of(), known);
+    parameters
+        .faults()
+        .invalid("%", "The address has a % without two hexadecimal digits after it. Write %25.");
+    return parameters;
+  }
+
   private void take(String name, List<String> values, List<String> known) {
     if (!known.contains(name)) {
       faults.add(unknown(name, known));
     } else if (values.size() > 1) {
       faults.add(repeated(name));
     } else if (values.isEmpty() || values.get(0).isBlank()) {
-      faults.add(Fault.invalid(name, name + " is empty. Give it a value, or leave it out."));
+      faults.invalid(name, name + " is empty. Give it a value, or leave it out.");
     } else {
       texts.put(name, values.get(0).strip());
     }

@@ -34,15 +34,15 @@ public final class PhonogramReader {
    */
   public Optional<Correspondence> target(Optional<String> phonogram, Optional<String> value) {
     if (phonogram.isEmpty()) {
-      value.ifPresent(number -> faults.add(valueOfNothing()));
+      value.ifPresent(number -> valueOfNothing());
       return Optional.empty();
     }
     return values("phonogram", folded(phonogram.get()))
         .flatMap(values -> numbered("value", values, value.orElse(FIRST)));
   }
 
-  private static Fault valueOfNothing() {
-    return Fault.invalid("value", "value needs a phonogram. Say which one, or leave value out.");
+  private void valueOfNothing() {
+    faults.invalid("value", "value needs a phonogram. Say which one, or leave value out.");
   }
 
   /**
@@ -88,10 +88,9 @@ public final class PhonogramReader {
   private Optional<Correspondence> numbered(
       String parameter, List<Correspondence> values, String number) {
     if (!NUMBER.matcher(number).matches()) {
-      faults.add(
-          Fault.invalid(
-              parameter,
-              "%s is no number of a value. %s".formatted(Quoted.of(number), numbers(values))));
+      faults.invalid(
+          parameter,
+          "%s is no number of a value. %s".formatted(Quoted.of(number), numbers(values)));
       return Optional.empty();
     }
     int index = Integer.parseInt(number) - 1;

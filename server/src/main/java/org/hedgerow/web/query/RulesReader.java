@@ -42,7 +42,7 @@ public final class RulesReader {
     if (named.isEmpty()) {
       faults.add(unknown(parameter, name));
     } else if (turned.getOrDefault(named.get(), on) != on) {
-      faults.add(bothWays(parameter, named.get()));
+      bothWays(parameter, named.get());
     } else {
       turned.put(named.get(), on);
     }
@@ -63,8 +63,7 @@ public final class RulesReader {
                 String.join(", ", Arrays.stream(Switch.values()).map(Switch::label).toList())));
   }
 
-  private static Fault bothWays(String parameter, Switch named) {
-    return Fault.invalid(
-        parameter, "%s is turned both on and off. Choose one.".formatted(named.label()));
+  private void bothWays(String parameter, Switch named) {
+    faults.invalid(parameter, "%s is turned both on and off. Choose one.".formatted(named.label()));
   }
 }

@@ -27,7 +27,7 @@ public final class SoundNameReader {
   public Optional<Sound> one(String parameter, String name) {
     List<Sound> sounds = all(parameter, name);
     if (sounds.size() > 1) {
-      faults.add(Fault.invalid(parameter, "These are several sounds. Ask for one at a time."));
+      faults.invalid(parameter, "These are several sounds. Ask for one at a time.");
       return Optional.empty();
     }
     return sounds.stream().findFirst();

@@ -36,6 +36,11 @@ public record WordRequest(
     return Cursor.to(edition, words, list());
   }
 
+  /** The cursor to where the words asked for begin; empty at the start of the list. */
+  public Optional<String> after() {
+    return offset == 0 ? Optional.empty() : Optional.of(place(offset).toString());
+  }
+
   /** The same question for the words after some. */
   WordRequest from(int words) {
     return new WordRequest(edition, phonogram, sound, query, limit, words, resolved);

@@ -53,6 +53,11 @@ final class ApiDocument {
     return root.child("components").child("responses").child("NotFound");
   }
 
+  /** What answers to requests that no route sees, at any address. */
+  Place unreadable() {
+    return root.child("components").child("responses").child("Unreadable");
+  }
+
   /** What answers to methods that aren't listed. */
   Place methodNotAllowed() {
     return root.child("components").child("responses").child("MethodNotAllowed");

@@ -83,6 +83,7 @@ class DocumentTest {
     Set<String> used = new HashSet<>(references().stream().map(Place::pointer).toList());
     used.add(DOCUMENT.notFound().pointer());
     used.add(DOCUMENT.methodNotAllowed().pointer());
+    used.add(DOCUMENT.unreadable().pointer());
     Place components = DOCUMENT.root().child("components");
     assertThat(components.names())
         .allSatisfy(

@@ -1,0 +1,28 @@
+package org.hedgerow.web.api;
+
+import java.util.List;
+import org.hedgerow.lexicon.Lexicon;
+import org.hedgerow.phonics.Accent;
+import org.hedgerow.web.query.AccentReader;
+import org.hedgerow.web.query.Parameters;
+
+/** The parameter {@code accent} of reads that have no other. */
+final class AccentParameter {
+
+  private static final String NAME = "accent";
+
+  static final List<String> NAMES = List.of(NAME);
+
+  private AccentParameter() {}
+
+  /** The accent asked for, or the bank's first. */
+  static Accent one(Lexicon lexicon, Parameters parameters) {
+    return new AccentReader(lexicon, parameters.faults()).one(NAME, parameters.text(NAME)).accent();
+  }
+
+  /** The accents asked for, or the bank's first. */
+  static List<String> tags(Lexicon lexicon, Parameters parameters) {
+    return new AccentReader(lexicon, parameters.faults())
+        .list(NAME, parameters.text(NAME)).stream().map(each -> each.accent().tag()).toList();
+  }
+}

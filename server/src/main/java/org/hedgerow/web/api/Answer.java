@@ -1,0 +1,57 @@
+package org.hedgerow.web.api;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.Base64;
+import java.util.Optional;
+import java.util.zip.GZIPOutputStream;
+
+/**
+ * A finished answer to a read. The bytes are never changed once they are in here.
+ *
+ * @param entityTag with its quotes
+ * @param next where the answer goes on: a reference for the header {@code Link}
+ */
+@SuppressWarnings("ArrayRecordComponent") // never compared, and never changed
+record Answer(
+    byte[] bytes, String contentType, String entityTag, boolean gzipped, Optional<String> next) {
+
+  private static final int TAG_CHARACTERS = 12;
+
+  /** An answer from an edition, tagged by what it says. */
+  static Answer of(int edition, Format format, byte[] bytes, Optional<String> next) {
+    String tag = "\"%d-%s\"".formatted(edition, digest(bytes));
+    return new Answer(bytes, format.contentType(), tag, false, next);
+  }
+
+  /** The same answer, compressed: another representation, which needs a tag of its own. */
+  Answer compressed() {
+    String tag = entityTag.substring(0, entityTag.length() - 1) + "-gzip\"";
+    return new Answer(gzip(bytes), contentType, tag, true, next);
+  }
+
+  private static String digest(byte[] bytes) {
+    try {
+      byte[] digest = MessageDigest.getInstance("SHA-256").digest(bytes);
+      return Base64.getUrlEncoder()
+          .withoutPadding()
+          .encodeToString(digest)
+          .substring(0, TAG_CHARACTERS);
+    } catch (NoSuchAlgorithmException impossible) {
+      throw new IllegalStateException(impossible);
+    }
+  }
+
+  private static byte[] gzip(byte[] bytes) {
+    ByteArrayOutputStream compressed = new ByteArrayOutputStream(bytes.length / 4);
+    try (GZIPOutputStream gzip = new GZIPOutputStream(compressed)) {
+      gzip.write(bytes);
+    } catch (IOException impossible) {
+      throw new UncheckedIOException(impossible);
+    }
+    return compressed.toByteArray();
+  }
+}

@@ -1,0 +1,59 @@
+package org.hedgerow.web.api;
+
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.util.function.Supplier;
+import org.hedgerow.lexicon.Lexicon;
+import org.hedgerow.web.JsonBody;
+import org.hedgerow.web.RouteGroup;
+import org.hedgerow.web.Routes;
+import org.hedgerow.web.query.SoundFamilies;
+import org.hedgerow.web.query.ValueCounts;
+
+/** The table of routes for programs. */
+public final class ApiRoutes implements RouteGroup {
+
+  private static final String BASE = "/api/v1";
+
+  private final Supplier<Lexicon> current;
+  private final ValueCounts counts;
+  private final SoundFamilies families;
+  private final JsonBody bodies;
+  private final Json json;
+  private final AnswerCache cache = new AnswerCache();
+
+  /**
+   * @param current gives the current edition
+   */
+  public ApiRoutes(Supplier<Lexicon> current, ValueCounts counts, ObjectMapper mapper) {
+    this.current = current;
+    this.counts = counts;
+    this.families = new SoundFamilies(counts);
+    this.bodies = new JsonBody(mapper);
+    this.json = new Json(mapper);
+  }
+
+  @Override
+  public void addTo(Routes routes) {
+    Cors.open(routes, BASE);
+    read(routes, "/phonograms", new PhonogramsRead(json, counts));
+    read(routes, "/words", new WordsRead(json));
+    read(routes, "/words/{spelling}", new WordRead(json));
+    read(routes, "/sounds", new SoundsRead(json, families));
+    read(routes, "/sounds/{sound}", new SoundRead(json, families));
+    question(routes, "/word-checks", WordChecksBody.class, WordChecks::answer);
+    question(routes, "/alignments", AlignmentBody.class, Alignments::answer);
+    routes.get(BASE + "/openapi.yaml", new DocumentHandler());
+    Cors.allow(routes, BASE + "/openapi.yaml", "GET");
+  }
+
+  private void read(Routes routes, String path, Read read) {
+    routes.get(BASE + path, new ReadHandler(current, cache, read));
+    Cors.allow(routes, BASE + path, "GET");
+  }
+
+  private <T> void question(
+      Routes routes, String path, Class<T> type, QuestionHandler.Answerer<T> answerer) {
+    routes.post(BASE + path, new QuestionHandler<>(current, bodies, type, json, answerer));
+    Cors.allow(routes, BASE + path, "POST");
+  }
+}

@@ -1,0 +1,40 @@
+package org.hedgerow.web.api;
+
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** The header {@code If-None-Match} (RFC 9110, section 13.1.2). */
+final class Conditions {
+
+  /** A tag with its quotes; before it perhaps the mark of a weak one, which doesn't matter here. */
+  private static final Pattern TAG = Pattern.compile("\"[!#-~\\x80-\\xFF]*\"");
+
+  private Conditions() {}
+
+  /**
+   * Whether the asker has the answer already: one of the tags is that of the answer, compressed or
+   * not.
+   *
+   * @param header the header, or an empty text
+   */
+  static boolean alreadyHas(String header, String entityTag) {
+    if (header.isEmpty()) {
+      return false;
+    }
+    return header.strip().equals("*") || lists(header, entityTag);
+  }
+
+  private static boolean lists(String header, String entityTag) {
+    Matcher tags = TAG.matcher(header);
+    while (tags.find()) {
+      if (plain(tags.group()).equals(plain(entityTag))) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private static String plain(String entityTag) {
+    return entityTag.replace("-gzip\"", "\"");
+  }
+}

@@ -1,0 +1,32 @@
+package org.hedgerow.web.api;
+
+import java.util.Locale;
+
+/** The formats that answers come in. */
+enum Format {
+  JSON("application/json"),
+  CSV("text/csv;charset=utf-8"),
+  NDJSON("application/x-ndjson"),
+  TEXT("text/plain;charset=utf-8");
+
+  private final String contentType;
+
+  Format(String contentType) {
+    this.contentType = contentType;
+  }
+
+  /** The name in queries, in lower case. */
+  String label() {
+    return name().toLowerCase(Locale.ROOT);
+  }
+
+  /** The whole header, with the character set where the type needs one. */
+  String contentType() {
+    return contentType;
+  }
+
+  /** As in {@code text/csv}. */
+  String mediaType() {
+    return contentType.split(";", 2)[0];
+  }
+}

@@ -1,0 +1,34 @@
+package org.hedgerow.web.api;
+
+import io.javalin.http.Context;
+import java.util.List;
+import org.hedgerow.lexicon.Lexicon;
+import org.hedgerow.phonics.Accent;
+import org.hedgerow.web.query.Parameters;
+import org.hedgerow.web.query.ValueCounts;
+
+/** {@code GET /phonograms}: all phonograms, with how many words each value has. */
+final class PhonogramsRead implements Read {
+
+  private final Json json;
+  private final ValueCounts counts;
+
+  PhonogramsRead(Json json, ValueCounts counts) {
+    this.json = json;
+    this.counts = counts;
+  }
+
+  @Override
+  public List<String> parameters() {
+    return AccentParameter.NAMES;
+  }
+
+  @Override
+  public Question understand(Lexicon lexicon, Context context, Parameters parameters) {
+    Accent accent = AccentParameter.one(lexicon, parameters);
+    return Question.json(
+        "phonograms?" + accent.tag(),
+        json,
+        () -> PhonogramsView.of(lexicon, accent, counts.in(lexicon, accent.tag())));
+  }
+}

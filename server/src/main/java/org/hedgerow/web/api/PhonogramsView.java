@@ -1,0 +1,59 @@
+package org.hedgerow.web.api;
+
+import com.fasterxml.jackson.annotation.JsonInclude;
+import com.fasterxml.jackson.annotation.JsonProperty;
+import java.util.List;
+import java.util.Map;
+import org.hedgerow.lexicon.Lexicon;
+import org.hedgerow.phonics.Accent;
+import org.hedgerow.phonics.Correspondence;
+import org.hedgerow.phonics.Sound;
+import org.hedgerow.web.query.ValueCounts;
+
+/** All phonograms with their values. */
+record PhonogramsView(int edition, String accent, List<Phonogram> phonograms) {
+
+  record Phonogram(String grapheme, List<Value> values) {}
+
+  /**
+   * @param sound in IPA, several with spaces
+   * @param note left out where there is nothing to say
+   */
+  record Value(
+      int value,
+      String sound,
+      @JsonProperty("class") String kind,
+      String keyWord,
+      @JsonInclude(JsonInclude.Include.NON_EMPTY) String note,
+      Words words) {}
+
+  record Words(int total, int approved, int seeded) {}
+
+  static PhonogramsView of(
+      Lexicon lexicon, Accent accent, Map<Correspondence, ValueCounts.Count> counts) {
+    return new PhonogramsView(
+        lexicon.edition(),
+        accent.tag(),
+        lexicon.catalogue().phonograms().stream()
+            .map(
+                grapheme ->
+                    new Phonogram(
+                        grapheme,
+                        lexicon.catalogue().values(grapheme).stream()
+                            .map(each -> value(each, accent, counts))
+                            .toList()))
+            .toList());
+  }
+
+  private static Value value(
+      Correspondence each, Accent accent, Map<Correspondence, ValueCounts.Count> counts) {
+    ValueCounts.Count count = counts.getOrDefault(each, new ValueCounts.Count(0, 0));
+    return new Value(
+        each.value().orElseThrow(),
+        each.soundsIn(accent).stream().findFirst().map(Sound::spaced).orElse(""),
+        each.kind().label(),
+        each.keyWord(),
+        each.note(),
+        new Words(count.total(), count.approved(), count.seeded()));
+  }
+}

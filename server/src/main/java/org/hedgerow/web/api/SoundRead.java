@@ -1,0 +1,64 @@
+package org.hedgerow.web.api;
+
+import io.javalin.http.Context;
+import java.util.List;
+import org.hedgerow.lexicon.Lexicon;
+import org.hedgerow.phonics.Accent;
+import org.hedgerow.phonics.Sound;
+import org.hedgerow.web.problems.Problem;
+import org.hedgerow.web.problems.ProblemException;
+import org.hedgerow.web.problems.ProblemType;
+import org.hedgerow.web.query.Fault;
+import org.hedgerow.web.query.Faults;
+import org.hedgerow.web.query.Parameters;
+import org.hedgerow.web.query.SoundFamilies;
+import org.hedgerow.web.query.SoundNameReader;
+
+/** {@code GET /sounds/{sound}}: one sound with every spelling. */
+final class SoundRead implements Read {
+
+  private static final String SOUND = "sound";
+
+  private final Json json;
+  private final SoundFamilies families;
+
+  SoundRead(Json json, SoundFamilies families) {
+    this.json = json;
+    this.families = families;
+  }
+
+  @Override
+  public List<String> parameters() {
+    return AccentParameter.NAMES;
+  }
+
+  @Override
+  public Question understand(Lexicon lexicon, Context context, Parameters parameters) {
+    Accent accent = AccentParameter.one(lexicon, parameters);
+    parameters.faults().throwIfAny();
+    Sound sound = sound(lexicon, accent, context.pathParam(SOUND));
+    return Question.json(
+        "sounds/%s?%s".formatted(sound, accent),
+        json,
+        () ->
+            SoundFamilyView.of(
+                lexicon.edition(), accent.tag(), families.of(lexicon, accent.tag(), sound)));
+  }
+
+  private static Sound sound(Lexicon lexicon, Accent accent, String name) {
+    Faults faults = Faults.ofQuery();
+    return new SoundNameReader(lexicon.accent(accent.tag()).orElseThrow(), faults)
+        .one(SOUND, name.strip())
+        .orElseThrow(() -> missing(faults.list()));
+  }
+
+  /** There is nothing at the address of a sound that isn't. */
+  private static ProblemException missing(List<Fault> faults) {
+    return new Problem(
+            ProblemType.UNKNOWN_SOUND,
+            404,
+            faults.get(0).message(),
+            faults.stream().map(Fault::error).toList())
+        .exception();
+  }
+}

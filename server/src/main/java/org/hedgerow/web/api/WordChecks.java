@@ -1,0 +1,117 @@
+package org.hedgerow.web.api;
+
+import com.fasterxml.jackson.annotation.JsonInclude;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
+import org.hedgerow.lexicon.Lexicon;
+import org.hedgerow.phonics.Correspondence;
+import org.hedgerow.reading.ReadingRules;
+import org.hedgerow.reading.Standard;
+import org.hedgerow.reading.WordChecker;
+import org.hedgerow.web.problems.ProblemType;
+import org.hedgerow.web.query.AccentReader;
+import org.hedgerow.web.query.Fault;
+import org.hedgerow.web.query.Faults;
+import org.hedgerow.web.query.PhonogramReader;
+import org.hedgerow.web.query.RulesReader;
+import org.hedgerow.web.query.SpellingReader;
+import org.hedgerow.web.query.TaughtReader;
+
+/** {@code POST /word-checks}: may these words be used? */
+final class WordChecks {
+
+  private static final int MOST_WORDS = 500;
+
+  private WordChecks() {}
+
+  /** The words judged. */
+  record View(int edition, Query query, List<CheckView> checks) {}
+
+  /** What they were measured by, with all defaults filled in. */
+  @JsonInclude(JsonInclude.Include.NON_ABSENT)
+  record Query(
+      Optional<String> phonogram,
+      OptionalInt value,
+      List<String> accents,
+      String rules,
+      List<String> taught) {}
+
+  /**
+   * @throws org.hedgerow.web.query.InvalidQueryException with all that is wrong
+   */
+  static View answer(Lexicon lexicon, WordChecksBody body, Faults faults) {
+    Optional<Correspondence> target = target(lexicon, body, faults);
+    List<String> accents = accents(lexicon, body, faults);
+    ReadingRules rules = new RulesReader(faults).read("rules", Optional.ofNullable(body.rules()));
+    TaughtReader taughtReader = new TaughtReader(lexicon.catalogue(), faults);
+    Set<Correspondence> taught =
+        taughtReader.readEach("taught", Optional.ofNullable(body.taught()).orElse(List.of()));
+    List<String> words = words(body, faults);
+    faults.throwIfAny();
+    Standard standard = new Standard(rules, target.map(Set::of).orElse(Set.of()), taught);
+    return new View(
+        lexicon.edition(),
+        new Query(
+            target.map(each -> each.grapheme().text()),
+            target.map(Correspondence::value).orElse(OptionalInt.empty()),
+            accents,
+            rules.label(),
+            taughtReader.labels(taught)),
+        checks(lexicon, words, standard, accents));
+  }
+
+  private static List<CheckView> checks(
+      Lexicon lexicon, List<String> words, Standard standard, List<String> accents) {
+    WordChecker checker = new WordChecker(lexicon.catalogue());
+    return words.stream()
+        .map(word -> checker.check(lexicon.subject(word), standard, accents))
+        .map(CheckView::of)
+        .toList();
+  }
+
+  private static Optional<Correspondence> target(
+      Lexicon lexicon, WordChecksBody body, Faults faults) {
+    return new PhonogramReader(lexicon.catalogue(), faults)
+        .target(
+            Optional.ofNullable(body.phonogram()),
+            Optional.ofNullable(body.value()).map(String::valueOf));
+  }
+
+  private static List<String> accents(Lexicon lexicon, WordChecksBody body, Faults faults) {
+    List<String> tags = body.accents();
+    if (tags != null && tags.isEmpty()) {
+      faults.invalid("accents", "accents is empty. Name an accent, or leave it out.");
+    }
+    return new AccentReader(lexicon, faults)
+        .each("accents", Optional.ofNullable(tags).orElse(List.of())).stream()
+            .map(each -> each.accent().tag())
+            .toList();
+  }
+
+  private static List<String> words(WordChecksBody body, Faults faults) {
+    List<String> typed = Optional.ofNullable(body.words()).orElse(List.of());
+    if (typed.isEmpty()) {
+      faults.invalid("words", "There are no words to check. Send at least one in words.");
+    }
+    if (typed.size() > MOST_WORDS) {
+      faults.add(tooMany(typed.size()));
+      return List.of();
+    }
+    List<String> words = new ArrayList<>();
+    SpellingReader reader = new SpellingReader(faults);
+    for (int i = 0; i < typed.size(); i++) {
+      reader.read("words[%d]".formatted(i), typed.get(i)).ifPresent(words::add);
+    }
+    return words;
+  }
+
+  private static Fault tooMany(int count) {
+    return Fault.of(
+        ProblemType.TOO_MANY_WORDS,
+        "words",
+        "There are %d words. Send at most %d at once.".formatted(count, MOST_WORDS));
+  }
+}

@@ -1,0 +1,53 @@
+package org.hedgerow.web.api;
+
+import com.fasterxml.jackson.annotation.JsonInclude;
+import com.fasterxml.jackson.annotation.JsonProperty;
+import java.util.List;
+import java.util.Optional;
+import org.hedgerow.lexicon.Tag;
+import org.hedgerow.lexicon.Word;
+import org.hedgerow.reading.Check;
+
+/** Everything known of a word, and whether a child who knows no phonogram can read it. */
+record WordEntryView(int edition, Entry word, CheckView check) {
+
+  /**
+   * @param inflectionOf the word it is a form of; left out if it is none
+   * @param since the edition that brought it
+   */
+  record Entry(
+      String spelling,
+      String status,
+      int commonness,
+      int syllables,
+      List<PronunciationView> pronunciations,
+      List<TagView> tags,
+      @JsonInclude(JsonInclude.Include.NON_ABSENT) Optional<String> inflectionOf,
+      int since) {
+
+    static Entry of(Word word, List<String> accents) {
+      return new Entry(
+          word.spelling(),
+          word.status().label(),
+          word.commonness(),
+          word.syllables(),
+          accents.stream()
+              .flatMap(accent -> word.pronunciationsIn(accent).stream())
+              .map(PronunciationView::sourced)
+              .toList(),
+          word.tags().stream().map(TagView::of).toList(),
+          word.tag(Tag.INFLECTED).map(Tag::value),
+          word.since());
+    }
+  }
+
+  record TagView(@JsonProperty("tag") String kind, String value, String reason) {
+    static TagView of(Tag tag) {
+      return new TagView(tag.kind(), tag.value(), tag.reason());
+    }
+  }
+
+  static WordEntryView of(int edition, Word word, List<String> accents, Check check) {
+    return new WordEntryView(edition, Entry.of(word, accents), CheckView.of(check));
+  }
+}

@@ -1,0 +1,65 @@
+package org.hedgerow.web.api;
+
+import io.javalin.http.Context;
+import java.util.List;
+import org.hedgerow.lexicon.Lexicon;
+import org.hedgerow.lexicon.Word;
+import org.hedgerow.reading.Standard;
+import org.hedgerow.reading.WordChecker;
+import org.hedgerow.web.problems.Problem;
+import org.hedgerow.web.problems.ProblemException;
+import org.hedgerow.web.problems.ProblemType;
+import org.hedgerow.web.query.NearbyWords;
+import org.hedgerow.web.query.Parameters;
+import org.hedgerow.web.query.Quoted;
+import org.hedgerow.web.query.SpellingReader;
+
+/** {@code GET /words/{spelling}}: everything known of one word. */
+final class WordRead implements Read {
+
+  private static final String SPELLING = "spelling";
+
+  private final Json json;
+
+  WordRead(Json json) {
+    this.json = json;
+  }
+
+  @Override
+  public List<String> parameters() {
+    return AccentParameter.NAMES;
+  }
+
+  @Override
+  public Question understand(Lexicon lexicon, Context context, Parameters parameters) {
+    List<String> accents = AccentParameter.tags(lexicon, parameters);
+    String spelling =
+        new SpellingReader(parameters.faults())
+            .read(SPELLING, context.pathParam(SPELLING))
+            .orElse("");
+    parameters.faults().throwIfAny();
+    Word word = lexicon.word(spelling).orElseThrow(() -> missing(spelling, lexicon));
+    return Question.json(
+        "words/%s?%s".formatted(spelling, String.join(",", accents)),
+        json,
+        () -> view(lexicon, word, accents));
+  }
+
+  private static WordEntryView view(Lexicon lexicon, Word word, List<String> accents) {
+    WordChecker checker = new WordChecker(lexicon.catalogue());
+    return WordEntryView.of(
+        lexicon.edition(), word, accents, checker.check(word.subject(), Standard.basic(), accents));
+  }
+
+  private static ProblemException missing(String spelling, Lexicon lexicon) {
+    List<String> nearby = NearbyWords.to(spelling, lexicon);
+    String near = nearby.isEmpty() ? "" : " Near it are %s.".formatted(String.join(", ", nearby));
+    return Problem.at(
+            ProblemType.UNKNOWN_WORD,
+            SPELLING,
+            "The bank doesn't hold %s.%s To learn whether it may be used all the same, send it to"
+                    .formatted(Quoted.of(spelling), near)
+                + " /api/v1/word-checks or /api/v1/alignments.")
+        .exception();
+  }
+}

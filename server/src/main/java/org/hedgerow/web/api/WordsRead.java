@@ -1,0 +1,71 @@
+package org.hedgerow.web.api;
+
+import io.javalin.http.Context;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Optional;
+import org.hedgerow.lexicon.Lexicon;
+import org.hedgerow.web.query.Parameters;
+import org.hedgerow.web.query.WordList;
+import org.hedgerow.web.query.WordQueryReader;
+import org.hedgerow.web.query.WordRequest;
+
+/** {@code GET /words}: a list of words, in every format. */
+final class WordsRead implements Read {
+
+  static final String PATH = "/api/v1/words";
+
+  private final Json json;
+
+  WordsRead(Json json) {
+    this.json = json;
+  }
+
+  @Override
+  public List<String> parameters() {
+    return WordQueryReader.PARAMETERS;
+  }
+
+  @Override
+  public List<Format> formats() {
+    return List.of(Format.values());
+  }
+
+  @Override
+  public Question understand(Lexicon lexicon, Context context, Parameters parameters) {
+    WordRequest request = new WordQueryReader(lexicon).read(parameters);
+    String key = "words?" + request.resolved() + "&after=" + request.after().orElse("");
+    return new Question(key, format -> answer(lexicon, request, format));
+  }
+
+  private Question.Body answer(Lexicon lexicon, WordRequest request, Format format) {
+    WordList list = WordList.find(lexicon, request);
+    byte[] bytes =
+        switch (format) {
+          case JSON -> json.bytes(WordListView.of(request, list));
+          case NDJSON -> json.lines(WordListView.words(request, list));
+          case CSV -> WordTable.of(request, list).getBytes(StandardCharsets.UTF_8);
+          case TEXT -> text(list).getBytes(StandardCharsets.UTF_8);
+        };
+    return new Question.Body(bytes, next(request, list, format));
+  }
+
+  /** One spelling on a line. */
+  private static String text(WordList list) {
+    StringBuilder lines = new StringBuilder();
+    list.words().forEach(word -> lines.append(word.spelling()).append('\n'));
+    return lines.toString();
+  }
+
+  private static Optional<String> next(WordRequest request, WordList list, Format format) {
+    return list.next()
+        .map(
+            cursor ->
+                PATH
+                    + "?"
+                    + request
+                        .resolved()
+                        .with("after", cursor)
+                        .with(Formats.PARAMETER, format.label()));
+  }
+}

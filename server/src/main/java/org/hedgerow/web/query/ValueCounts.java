@@ -1,0 +1,53 @@
+package org.hedgerow.web.query;
+
+import com.github.benmanes.caffeine.cache.Cache;
+import com.github.benmanes.caffeine.cache.Caffeine;
+import java.util.HashMap;
+import java.util.Map;
+import org.hedgerow.lexicon.Lexicon;
+import org.hedgerow.lexicon.Status;
+import org.hedgerow.lexicon.WordQuery;
+import org.hedgerow.phonics.Correspondence;
+import org.hedgerow.reading.Standard;
+
+/**
+ * How many words the default list of each phonogram value has. An edition never changes, so each is
+ * counted once. Thread-safe.
+ */
+public final class ValueCounts {
+
+  private static final int ACCENTS_AT_ONCE = 20;
+
+  private final Cache<Key, Map<Correspondence, Count>> counts =
+      Caffeine.newBuilder().maximumSize(ACCENTS_AT_ONCE).build();
+
+  private record Key(int edition, String accent) {}
+
+  /**
+   * @param approved how many are approved by people
+   */
+  public record Count(int total, int approved) {
+    public int seeded() {
+      return total - approved;
+    }
+  }
+
+  /** By every numbered value of the catalogue. */
+  public Map<Correspondence, Count> in(Lexicon lexicon, String accent) {
+    return counts.get(new Key(lexicon.edition(), accent), key -> count(lexicon, accent));
+  }
+
+  private static Map<Correspondence, Count> count(Lexicon lexicon, String accent) {
+    Map<Correspondence, Count> counts = new HashMap<>();
+    for (Correspondence each : lexicon.catalogue().correspondences()) {
+      if (each.isTaught()) {
+        counts.put(each, count(lexicon, WordQuery.of(accent, Standard.of(each))));
+      }
+    }
+    return Map.copyOf(counts);
+  }
+
+  private static Count count(Lexicon lexicon, WordQuery query) {
+    return new Count(lexicon.count(query), lexicon.count(query.withStatus(Status.APPROVED)));
+  }
+}

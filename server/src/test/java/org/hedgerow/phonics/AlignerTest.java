@@ -118,7 +118,11 @@ class AlignerTest {
 
   @Test
   void aSecondWayThatIsNearlyAsGoodMakesASmallMargin() {
-    assertThat(ALIGNER.align("traveled", READER.read("T R AE1 V AH0 L D")).orElseThrow().hasSmallMargin())
+    assertThat(
+            ALIGNER
+                .align("traveled", READER.read("T R AE1 V AH0 L D"))
+                .orElseThrow()
+                .hasSmallMargin())
         .isTrue();
     assertThat(ALIGNER.align("boat", READER.read("B OW1 T")).orElseThrow().hasSmallMargin())
         .isFalse();

@@ -43,7 +43,7 @@ mkdir -p "$downloads/wordnet"
 (cd "$downloads/wordnet" && jar xf "../$wordnet" net/sf/extjwnl/data/wordnet/wn31)
 (cd "$downloads" && sha256sum --quiet -c "$here/inputs.sha256")
 
-for step in cmudict scowl inflections names unfit; do
+for step in cmudict scowl careful inflections names unfit; do
   node "$here/$step.mjs" "$downloads" "$seed"
 done
 node "$here/manifest.mjs" "$seed"

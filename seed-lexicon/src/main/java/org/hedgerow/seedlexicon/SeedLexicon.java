@@ -65,6 +65,11 @@ public final class SeedLexicon {
     return read("cmudict/variants-aside.tsv", VariantRow::from);
   }
 
+  /** Pronunciations of the dictionary that a teacher says more carefully. */
+  public List<CarefulRow> careful() {
+    return read("cmudict/careful.tsv", CarefulRow::from);
+  }
+
   /** The accents, the first being the one that the dictionary is in. */
   public List<AccentRow> accents() {
     return read("catalogue/accents.tsv", AccentRow::from);

@@ -15,6 +15,7 @@ import org.hedgerow.phonics.Aligner;
 import org.hedgerow.phonics.Arpabet;
 import org.hedgerow.phonics.Pronunciation;
 import org.hedgerow.phonics.Sound;
+import org.hedgerow.seedlexicon.CarefulRow;
 import org.hedgerow.seedlexicon.DictionaryEntry;
 import org.hedgerow.seedlexicon.InflectionRow;
 import org.hedgerow.seedlexicon.NameRow;
@@ -30,19 +31,20 @@ public final class SeedWords {
 
   private static final String SOURCE = "cmudict";
 
-  private final SeedLexicon seed;
+  private final List<DictionaryEntry> dictionary;
   private final Aligner aligner;
   private final Commonness commonness;
   private final Map<String, String> names;
   private final Map<String, String> unfit;
   private final Map<String, InflectionRow> inflections;
   private final Set<VariantRow> variantsAside;
+  private final Map<VariantRow, String> careful;
 
   /**
    * @param aligner of the accent that the dictionary is in, {@code en-US}
    */
   public SeedWords(SeedLexicon seed, Aligner aligner) {
-    this.seed = seed;
+    this.dictionary = seed.dictionary();
     this.aligner = aligner;
     this.commonness = new Commonness(seed.commonness());
     this.names = seed.names().stream().collect(toMap(NameRow::word, NameRow::reason));
@@ -52,6 +54,14 @@ public final class SeedWords {
             .filter(InflectionRow::regular)
             .collect(toMap(InflectionRow::form, row -> row, (first, second) -> first));
     this.variantsAside = Set.copyOf(seed.variantsAside());
+    this.careful =
+        seed.careful().stream()
+            .collect(toMap(row -> new VariantRow(row.word(), row.arpabet()), CarefulRow::careful));
+  }
+
+  /** How many words there are. */
+  public int count() {
+    return dictionary.size();
   }
 
   /**
@@ -60,7 +70,7 @@ public final class SeedWords {
    * @param progress told each word as it is done, from any thread
    */
   public List<Word> words(Consumer<Word> progress) {
-    return seed.dictionary().parallelStream()
+    return dictionary.parallelStream()
         .map(this::word)
         .peek(progress)
         .collect(Collectors.toUnmodifiableList());
@@ -73,7 +83,15 @@ public final class SeedWords {
         commonness.of(entry.word()),
         FIRST_EDITION,
         tags(entry.word()),
-        entry.pronunciations().stream().map(phones -> pronunciation(entry, phones)).toList());
+        said(entry).stream().map(phones -> pronunciation(entry, phones)).toList());
+  }
+
+  /** The dictionary's variants, in a teacher's careful speech. */
+  private List<String> said(DictionaryEntry entry) {
+    return entry.pronunciations().stream()
+        .map(phones -> careful.getOrDefault(new VariantRow(entry.word(), phones), phones))
+        .distinct()
+        .toList();
   }
 
   private Pronunciation pronunciation(DictionaryEntry entry, String phones) {
@@ -96,17 +114,18 @@ public final class SeedWords {
     return phones.indexOf('1') >= 0 || phones.indexOf('2') >= 0;
   }
 
+  /** By alphabet. */
   private List<Tag> tags(String word) {
     List<Tag> tags = new ArrayList<>();
+    InflectionRow inflection = inflections.get(word);
+    if (inflection != null) {
+      tags.add(new Tag(Tag.INFLECTED, inflection.base(), inflection.kind().label()));
+    }
     if (names.containsKey(word)) {
       tags.add(new Tag(Tag.NAME, "yes", names.get(word)));
     }
     if (unfit.containsKey(word)) {
       tags.add(new Tag(Tag.NOT_FOR_CHILDREN, unfit.get(word), "list of words unfit for children"));
-    }
-    InflectionRow inflection = inflections.get(word);
-    if (inflection != null) {
-      tags.add(new Tag(Tag.INFLECTED, inflection.base(), inflection.kind().label()));
     }
     return tags;
   }

@@ -42,7 +42,7 @@ create table correspondences (
   unique (grapheme, class, value)
 );
 comment on table correspondences is 'The catalogue: every grapheme with each of its values, whatever the accent.';
-comment on column correspondences.id is 'The catalogue''s own number, the same in every bank.';
+comment on column correspondences.id is 'The catalogue''s own number, from 0 without a gap.';
 comment on column correspondences.grapheme is 'The letters; a hyphen stands for the consonant inside a split grapheme, as in i-e.';
 comment on column correspondences.value is 'Which value of the grapheme, the commonest being 1; null where the grapheme isn''t numbered.';
 comment on column correspondences.class is 'How the grapheme is taught.';
@@ -56,11 +56,11 @@ create table realisations (
   correspondence_id smallint not null references correspondences,
   accent text not null references accents,
   sounds text not null check (sounds !~ '(^ | $|  )'),
-  cost real not null check (cost >= 0 and cost < 'Infinity'),
+  cost double precision not null check (cost >= 0 and cost < 'Infinity'),
   unique (correspondence_id, accent, sounds)
 );
 comment on table realisations is 'What a correspondence sounds like in one accent; there can be several, as LOT and CLOTH for o in en-US.';
-comment on column realisations.id is 'Within a correspondence and an accent the usual one comes first.';
+comment on column realisations.id is 'Counts up from 0 without a gap, accent after accent; within a correspondence the usual one comes first.';
 comment on column realisations.sounds is 'IPA phonemes separated by single spaces; empty when the letters are silent.';
 comment on column realisations.cost is 'What the aligner pays to use it: a negative logarithm of likelihood.';
 
@@ -99,7 +99,7 @@ create table pronunciations (
   arpabet text check (arpabet <> ''),
   source text not null check (source <> ''),
   aside boolean not null default false,
-  margin real check (margin >= 0 and margin <> 'NaN'),
+  margin double precision check (margin >= 0 and margin < 'Infinity'),
   irregular_reason text check (irregular_reason <> ''),
   since_edition integer not null references editions,
   until_edition integer references editions check (until_edition > since_edition),
@@ -114,7 +114,7 @@ comment on column pronunciations.sounds is 'IPA phonemes separated by single spa
 comment on column pronunciations.arpabet is 'The same with stress, in ARPAbet, where the source marks stress.';
 comment on column pronunciations.source is 'Where it comes from.';
 comment on column pronunciations.aside is 'Whether checks leave it aside: a weak form, or a variant that a person set aside.';
-comment on column pronunciations.margin is 'How much dearer the second-best alignment is; null where the alignment was not computed.';
+comment on column pronunciations.margin is 'How much dearer the second-best alignment is; null where there is no other.';
 comment on column pronunciations.irregular_reason is 'Why the catalogue can''t explain it, in which case it has no spans.';
 comment on column pronunciations.since_edition is 'The first edition that holds it.';
 comment on column pronunciations.until_edition is 'The first edition that no longer holds it; null while it is in the bank.';

@@ -1,9 +1,11 @@
 package org.hedgerow.app;
 
+import java.io.PrintWriter;
 import java.util.concurrent.Callable;
 import org.hedgerow.store.BankDatabase;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 
 /** A command that opens the bank's database, does one thing with it and ends. */
@@ -26,5 +28,13 @@ abstract class BankCommand implements Callable<Integer> {
   /** Commands that only read may override it with {@link DatabaseOptions#openToRead()}. */
   BankDatabase open(DatabaseOptions options) {
     return options.open();
+  }
+
+  final PrintWriter errors() {
+    return spec.commandLine().getErr();
+  }
+
+  final ParameterException wrongUsage(String message) {
+    return new ParameterException(spec.commandLine(), message);
   }
 }

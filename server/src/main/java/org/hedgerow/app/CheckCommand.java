@@ -3,14 +3,15 @@ package org.hedgerow.app;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
-import org.hedgerow.store.BankDatabase;
+import org.hedgerow.web.query.Faults;
+import org.hedgerow.web.query.SpellingReader;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 @Command(name = "check", description = "Says of words whether they may be used, and why not.")
-final class CheckCommand extends BankCommand {
+final class CheckCommand extends LexiconCommand {
   @Parameters(arity = "1..*", paramLabel = "WORD", description = "The words to check.")
   private List<String> words = List.of();
 
@@ -20,7 +21,10 @@ final class CheckCommand extends BankCommand {
       description = "The phonogram that the words are wanted for.")
   private @Nullable String phonogram;
 
-  @Option(names = "--value", paramLabel = "NUMBER", description = "Which of its values.")
+  @Option(
+      names = "--value",
+      paramLabel = "NUMBER",
+      description = "Which of its values (default: 1, the commonest).")
   private @Nullable Integer value;
 
   @Option(
@@ -31,16 +35,21 @@ final class CheckCommand extends BankCommand {
   private List<String> accents = List.of("en-US");
 
   @Override
-  BankDatabase open(DatabaseOptions options) {
-    return options.openToRead();
-  }
-
-  @Override
-  BankTask task() {
+  LexiconTask lexiconTask() {
+    if (value != null && phonogram == null) {
+      throw wrongUsage("--value needs a phonogram: say which with --phonogram");
+    }
     return new CheckTask(
-        words,
+        words.stream().map(this::spelling).toList(),
         Optional.ofNullable(phonogram),
         value == null ? OptionalInt.empty() : OptionalInt.of(value),
         accents);
+  }
+
+  private String spelling(String word) {
+    Faults faults = Faults.ofQuery();
+    return new SpellingReader(faults)
+        .read("WORD", word)
+        .orElseThrow(() -> wrongUsage(faults.list().get(0).message()));
   }
 }

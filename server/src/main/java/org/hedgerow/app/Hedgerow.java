@@ -11,6 +11,7 @@ public final class Hedgerow {
   private Hedgerow() {}
 
   public static void main(String[] arguments) {
+    Terminal.askForThePlainConsole();
     SLF4JBridgeHandler.removeHandlersForRootLogger();
     SLF4JBridgeHandler.install();
     PrintWriter out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);

@@ -1,14 +1,13 @@
 package org.hedgerow.app;
 
 import java.util.OptionalInt;
-import org.hedgerow.store.BankDatabase;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 @Command(name = "list", description = "Prints the words for a phonogram, one on a line.")
-final class ListCommand extends BankCommand {
+final class ListCommand extends LexiconCommand {
   @Parameters(paramLabel = "PHONOGRAM", description = "The phonogram, as in oa or i-e.")
   private String phonogram = "";
 
@@ -28,12 +27,10 @@ final class ListCommand extends BankCommand {
   private @Nullable Integer limit;
 
   @Override
-  BankDatabase open(DatabaseOptions options) {
-    return options.openToRead();
-  }
-
-  @Override
-  BankTask task() {
+  LexiconTask lexiconTask() {
+    if (limit != null && limit < 1) {
+      throw wrongUsage("--limit must be 1 or more, not %d".formatted(limit));
+    }
     return new ListTask(phonogram, number(value), accent, number(limit));
   }
 

@@ -1,15 +1,96 @@
 package org.hedgerow.app;
 
 import java.io.PrintWriter;
+import java.util.List;
+import java.util.Locale;
+import java.util.function.Supplier;
+import org.hedgerow.phonics.AccentCatalogue;
+import org.hedgerow.phonics.Aligner;
+import org.hedgerow.seed.SeedCatalogue;
+import org.hedgerow.seed.SeedWords;
+import org.hedgerow.seedlexicon.DamagedSeedException;
+import org.hedgerow.seedlexicon.SeedLexicon;
 import org.hedgerow.store.BankDatabase;
+import org.hedgerow.store.BankFiller;
+import org.hedgerow.store.Edition;
 
 /** Fills an empty bank from the seed lexicon. */
 final class SeedTask implements BankTask {
-  @Override
-  public int run(BankDatabase bank, PrintWriter out) {
-    throw new CommandFailedException("This build has no seed lexicon yet.");
+  /** Aligning a word takes about as long as a step of writing it. */
+  private static final int STEPS = 1 + BankFiller.STEPS_FOR_A_WORD;
+
+  private static final String WORK = "Filling the word bank";
+
+  /** What the seed makes, before its words are aligned. */
+  private record Seed(List<AccentCatalogue> accents, SeedWords words) {
+    static Seed of(SeedLexicon lexicon) {
+      List<AccentCatalogue> accents = SeedCatalogue.weighted(lexicon);
+      return new Seed(accents, new SeedWords(lexicon, new Aligner(accents.get(0))));
+    }
+
+    Edition edition(Progress progress) {
+      return new Edition(SeedWords.FIRST_EDITION, accents, words.words(word -> progress.step()));
+    }
+
+    String count() {
+      return String.format(Locale.ROOT, "%,d words", words.count());
+    }
   }
 
-  /** What a server does at its start. */
-  void runIfEmpty(BankDatabase bank, PrintWriter out) {}
+  private final Supplier<SeedLexicon> source;
+
+  SeedTask() {
+    this(SeedLexicon::bundled);
+  }
+
+  SeedTask(Supplier<SeedLexicon> source) {
+    this.source = source;
+  }
+
+  @Override
+  public int run(BankDatabase bank, PrintWriter out) {
+    if (!runIfEmpty(bank, out)) {
+      out.println("The word bank is filled already; nothing was changed.");
+    }
+    return 0;
+  }
+
+  /**
+   * What a server does at its start.
+   *
+   * @return whether the bank was empty
+   */
+  boolean runIfEmpty(BankDatabase bank, PrintWriter out) {
+    BankFiller filler = new BankFiller(bank);
+    return filler.isEmpty() && fill(filler, out);
+  }
+
+  private boolean fill(BankFiller filler, PrintWriter out) {
+    Seed seed = read();
+    out.println(WORK + ", which is done only once.");
+    boolean filled;
+    try (Progress progress = Progress.of(WORK, seed.words().count(), STEPS, out)) {
+      filled = filler.fill(() -> seed.edition(progress), summary(seed), progress::step);
+    }
+    if (filled) {
+      out.println("The word bank is filled: %s.".formatted(seed.count()));
+    }
+    return filled;
+  }
+
+  /** The manifest finds changed files; a wrong row that was accepted into it is found here. */
+  private Seed read() {
+    try {
+      return Seed.of(source.get());
+    } catch (DamagedSeedException damage) {
+      throw new CommandFailedException(String.valueOf(damage.getMessage()));
+    } catch (IllegalArgumentException mistake) {
+      throw new CommandFailedException(
+          "The seed lexicon has a mistake: %s.".formatted(mistake.getMessage()));
+    }
+  }
+
+  private static String summary(Seed seed) {
+    return "The starter set: %s of the CMU Pronouncing Dictionary.".formatted(seed.count());
+  }
 }

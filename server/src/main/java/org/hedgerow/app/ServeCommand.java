@@ -1,7 +1,9 @@
 package org.hedgerow.app;
 
 import java.util.concurrent.Callable;
+import org.hedgerow.lexicon.Lexicon;
 import org.hedgerow.store.BankDatabase;
+import org.hedgerow.store.EditionReader;
 import org.hedgerow.web.ListeningAddress;
 import org.hedgerow.web.WebServer;
 import org.slf4j.Logger;
@@ -47,7 +49,8 @@ final class ServeCommand implements Callable<Integer> {
     try (ClosedAtExit resources = ClosedAtExit.create()) {
       BankDatabase bank = resources.add(database.open());
       new SeedTask().runIfEmpty(bank, spec.commandLine().getOut());
-      WebServer server = resources.add(Wiring.webServer(address, bank));
+      Lexicon lexicon = new EditionReader(bank).newest().lexicon();
+      WebServer server = resources.add(Wiring.webServer(address, bank, lexicon));
       server.start();
       StopSignal stop = StopSignal.listen();
       announce(server);

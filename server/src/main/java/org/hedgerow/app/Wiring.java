@@ -3,6 +3,7 @@ package org.hedgerow.app;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import io.micrometer.prometheusmetrics.PrometheusMeterRegistry;
 import java.util.List;
+import org.hedgerow.lexicon.Lexicon;
 import org.hedgerow.store.BankDatabase;
 import org.hedgerow.web.HealthRoutes;
 import org.hedgerow.web.JsonMapping;
@@ -10,22 +11,34 @@ import org.hedgerow.web.ListeningAddress;
 import org.hedgerow.web.MetricsRoutes;
 import org.hedgerow.web.RouteGroup;
 import org.hedgerow.web.WebServer;
+import org.hedgerow.web.api.ApiRoutes;
+import org.hedgerow.web.api.DocsRoutes;
 import org.hedgerow.web.problems.ErrorMapping;
 import org.hedgerow.web.problems.JsonProblems;
+import org.hedgerow.web.query.ValueCounts;
 
 /** Puts the parts of a server together. */
 final class Wiring {
   private Wiring() {}
 
-  static WebServer webServer(ListeningAddress address, BankDatabase bank) {
+  static WebServer webServer(ListeningAddress address, BankDatabase bank, Lexicon lexicon) {
     ObjectMapper mapper = JsonMapping.mapper();
     PrometheusMeterRegistry meters = Meters.create();
     JsonProblems problems = new JsonProblems(mapper);
     return new WebServer(
-        address, mapper, meters, new ErrorMapping(problems, problems), routes(bank, meters));
+        address,
+        mapper,
+        meters,
+        new ErrorMapping(problems, problems),
+        routes(bank, lexicon, mapper, meters));
   }
 
-  private static List<RouteGroup> routes(BankDatabase bank, PrometheusMeterRegistry meters) {
-    return List.of(new HealthRoutes(bank::answers), new MetricsRoutes(meters));
+  private static List<RouteGroup> routes(
+      BankDatabase bank, Lexicon lexicon, ObjectMapper mapper, PrometheusMeterRegistry meters) {
+    return List.of(
+        new HealthRoutes(bank::answers),
+        new MetricsRoutes(meters),
+        new ApiRoutes(() -> lexicon, new ValueCounts(), mapper),
+        new DocsRoutes());
   }
 }

@@ -73,6 +73,22 @@ public record Place(Rule rule, String letters) {
     };
   }
 
+  /** The catalogue's words for it, as {@link #parse} reads them. */
+  public String text() {
+    return switch (rule) {
+      case ANYWHERE -> "";
+      case START -> "start";
+      case END -> "end";
+      case STEM_END -> "stem end";
+      case BEFORE_VOWEL -> "before vowel";
+      case NOT_BEFORE_VOWEL -> "not before vowel";
+      case BEFORE_LETTERS -> BEFORE + String.join(" ", letters.split(""));
+      case AFTER_T_OR_D -> "after t d";
+      case AFTER_SIBILANT -> "after sibilant";
+      case AFTER_FRICATIVE -> "after fricative";
+    };
+  }
+
   private static Place beforeLetters(String text) {
     if (!text.matches("before( [a-z])+")) {
       throw new IllegalArgumentException(

@@ -57,7 +57,11 @@ class CommandLineTest {
           serve extra          | extra
           list                 | PHONOGRAM
           list oa --limit x    | 'x' is not a whole number
+          list oa --limit 0    | --limit must be 1 or more, not 0
           check                | WORD
+          check naïve          | the letter
+          check cat dog2       | a digit
+          check cat --value 2  | --phonogram
           serve --config       | --config
           serve --config none  | there is no such file
           """)

@@ -13,6 +13,7 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
+import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -62,15 +63,24 @@ public final class RunningJar implements AutoCloseable {
 
   /** Waits until it says that it is ready, and gives its address, without a slash at the end. */
   public String awaitReady() throws InterruptedException {
+    return await(READY).group(1);
+  }
+
+  /** Waits until it prints a text. */
+  void awaitOut(String text) throws InterruptedException {
+    await(Pattern.compile(Pattern.quote(text)));
+  }
+
+  private MatchResult await(Pattern pattern) throws InterruptedException {
     long deadline = System.nanoTime() + PATIENCE.toNanos();
     while (System.nanoTime() < deadline && process.isAlive()) {
-      Matcher matcher = READY.matcher(out());
+      Matcher matcher = pattern.matcher(out());
       if (matcher.find()) {
-        return matcher.group(1);
+        return matcher.toMatchResult();
       }
       Thread.sleep(50);
     }
-    throw new AssertionError("It doesn't get ready.\n" + out() + errors());
+    throw new AssertionError("It doesn't print " + pattern + ".\n" + out() + errors());
   }
 
   /** Waits until the process is ready and asks it. */

@@ -8,6 +8,8 @@ import java.net.ServerSocket;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
+import org.hedgerow.store.BankFiller;
+import org.hedgerow.store.SeededEdition;
 import org.hedgerow.store.TestDatabase;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
@@ -27,6 +29,7 @@ class ServerJarIT {
 
   @Test
   void servesAndStopsInAnOrderlyWay() throws Exception {
+    SeededData.copyInto(folder);
     try (RunningJar jar = serve()) {
       assertThat(jar.get("/health/live").statusCode()).isEqualTo(200);
       assertThat(jar.get("/health/ready").statusCode()).isEqualTo(200);
@@ -38,6 +41,7 @@ class ServerJarIT {
 
   @Test
   void startsAgainAfterItWasKilled() throws Exception {
+    SeededData.copyInto(folder);
     try (RunningJar killed = serve()) {
       killed.awaitReady();
       killed.kill();
@@ -52,7 +56,7 @@ class ServerJarIT {
       await(folder.resolve("data/first-start"));
       killed.kill();
     }
-    assertStartsAndStops();
+    assertOpens();
   }
 
   @Test
@@ -61,11 +65,25 @@ class ServerJarIT {
       await(folder.resolve("data/engine"));
       killed.kill();
     }
-    assertStartsAndStops();
+    assertOpens();
+  }
+
+  @Test
+  void fillsTheBankFromNothingAfterItWasKilledMeanwhile() throws Exception {
+    try (RunningJar killed = serve()) {
+      killed.awaitOut("Filling the word bank: 90 %");
+      killed.kill();
+    }
+    try (RunningJar again = serve()) {
+      assertThat(again.get("/api/v1/words?phonogram=oa").body()).contains("boat");
+      assertThat(again.out()).contains("Filling the word bank: 10 %", "The word bank is filled");
+      assertThat(again.stop()).isZero();
+    }
   }
 
   @Test
   void startsAgainAfterEverythingWasKilled() throws Exception {
+    SeededData.copyInto(folder);
     try (RunningJar killed = serve()) {
       killed.awaitReady();
       ProcessHandle database = database().orElseThrow();
@@ -78,6 +96,7 @@ class ServerJarIT {
 
   @Test
   void refusesAFolderThatAnotherServes() throws Exception {
+    SeededData.copyInto(folder);
     try (RunningJar first = serve();
         RunningJar second = startSecond(first)) {
       assertFails(second, "in use by another Hedgerow");
@@ -126,10 +145,12 @@ class ServerJarIT {
 
   @Test
   void servesFromAnExternalDatabase() throws Exception {
-    try (TestDatabase database = TestDatabase.open();
-        RunningJar jar = RunningJar.start(folder, "serve", "--config", settings(database))) {
-      assertThat(jar.get("/health/ready").statusCode()).isEqualTo(200);
-      assertThat(jar.stop()).isZero();
+    try (TestDatabase database = TestDatabase.open()) {
+      new BankFiller(database.bank()).fill(() -> SeededEdition.of("boat"), "A boat.", () -> {});
+      try (RunningJar jar = RunningJar.start(folder, "serve", "--config", settings(database))) {
+        assertThat(jar.get("/api/v1/words?phonogram=oa").body()).contains("boat");
+        assertThat(jar.stop()).isZero();
+      }
     }
     assertThat(folder.resolve("data")).doesNotExist();
   }
@@ -155,6 +176,13 @@ class ServerJarIT {
     try (RunningJar again = serve()) {
       assertThat(again.get("/health/ready").statusCode()).isEqualTo(200);
       assertThat(again.stop()).isZero();
+    }
+    assertThat(database()).isEmpty();
+  }
+
+  private void assertOpens() throws Exception {
+    try (RunningJar again = RunningJar.start(folder, "migrate")) {
+      assertThat(again.awaitExit()).isZero();
     }
     assertThat(database()).isEmpty();
   }

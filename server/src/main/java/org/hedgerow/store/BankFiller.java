@@ -1,0 +1,76 @@
+package org.hedgerow.store;
+
+import java.io.UncheckedIOException;
+import java.util.function.Supplier;
+import org.jdbi.v3.core.Handle;
+import org.jdbi.v3.core.Jdbi;
+import org.jdbi.v3.core.JdbiException;
+
+/** Puts the first edition into an empty bank, wholly or not at all. */
+public final class BankFiller {
+  /** How many steps of writing a word takes, for those who show how far it is. */
+  public static final int STEPS_FOR_A_WORD = WordWriter.STEPS_FOR_A_WORD;
+
+  private final Jdbi jdbi;
+
+  public BankFiller(BankDatabase bank) {
+    this.jdbi = bank.jdbi();
+  }
+
+  /** Whether the bank has no edition yet. */
+  public boolean isEmpty() {
+    return jdbi.withHandle(BankFiller::isEmpty);
+  }
+
+  /**
+   * Fills the bank if it is empty; of several programs that try at the same time the others wait
+   * for the first.
+   *
+   * @param edition asked for only if it is needed
+   * @param summary what the edition is, for people to read
+   * @param step run {@link #STEPS_FOR_A_WORD} times for every word
+   * @return whether it was empty
+   * @throws DatabaseUnavailableException if the database doesn't take it
+   */
+  public boolean fill(Supplier<Edition> edition, String summary, Runnable step) {
+    try {
+      return jdbi.inTransaction(
+          handle -> {
+            handle.execute("lock table editions in share row exclusive mode");
+            boolean empty = isEmpty(handle);
+            if (empty) {
+              write(handle, edition.get(), summary, step);
+            }
+            return empty;
+          });
+    } catch (JdbiException | UncheckedIOException problem) {
+      throw new DatabaseUnavailableException(
+          "The word bank can't be filled and stays empty (%s). Is there room on the database's disk?"
+              .formatted(reason(problem)),
+          problem);
+    }
+  }
+
+  private static boolean isEmpty(Handle handle) {
+    return handle
+        .createQuery("select not exists (select from editions)")
+        .mapTo(Boolean.class)
+        .one();
+  }
+
+  private static void write(Handle handle, Edition edition, String summary, Runnable step) {
+    handle.execute(
+        "insert into editions (number, summary) values (?, ?)", edition.number(), summary);
+    new CatalogueWriter(handle, edition.accents()).write();
+    new WordWriter(handle, edition).write(step);
+  }
+
+  /** What the database itself says; the exceptions around it speak of statements. */
+  private static String reason(Throwable problem) {
+    Throwable root = problem;
+    while (root.getCause() != null) {
+      root = root.getCause();
+    }
+    return String.valueOf(root.getMessage()).lines().findFirst().orElse("");
+  }
+}

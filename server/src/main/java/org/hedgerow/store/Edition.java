@@ -1,0 +1,25 @@
+package org.hedgerow.store;
+
+import java.util.List;
+import org.hedgerow.lexicon.Lexicon;
+import org.hedgerow.lexicon.Word;
+import org.hedgerow.phonics.AccentCatalogue;
+
+/**
+ * What one edition of the bank holds.
+ *
+ * @param number counted from 1
+ * @param accents in the order in which they are shown, all with one catalogue; at least one
+ * @param words with their tags by alphabet and their pronunciations in the order of their weight
+ */
+public record Edition(int number, List<AccentCatalogue> accents, List<Word> words) {
+  public Edition {
+    accents = List.copyOf(accents);
+    words = List.copyOf(words);
+  }
+
+  /** The edition with its index, which takes a moment to build. */
+  public Lexicon lexicon() {
+    return new Lexicon(number, accents, words);
+  }
+}

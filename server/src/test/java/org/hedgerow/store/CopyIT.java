@@ -1,0 +1,96 @@
+package org.hedgerow.store;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.jdbi.v3.core.Handle;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** What is written by COPY is read by it unchanged. */
+class CopyIT {
+  private static TestDatabase database;
+  private static Handle handle;
+
+  @BeforeAll
+  static void open() {
+    database = TestDatabase.open();
+    handle = database.bank().jdbi().open();
+    handle.execute("create temporary table copied (number bigint, text text, letters smallint[])");
+  }
+
+  @AfterAll
+  static void close() {
+    handle.close();
+    database.close();
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "wool",
+        "ʃ ɹ ʊ",
+        "a\tb",
+        "a\nb\r\nc",
+        "back\\slash",
+        "\\N",
+        "\\.",
+        "\\",
+        "\b\f\u000b\u0001",
+        " ",
+        "🦔",
+        "{1,2}",
+        "'; drop table words; --"
+      })
+  void keepsEverySign(String text) {
+    handle.execute("truncate copied");
+    try (CopyWriter rows = CopyWriter.into(handle, "copied (text)")) {
+      rows.text(text).endRow();
+      rows.optional(text).endRow();
+    }
+    try (CopyReader rows = CopyReader.of(handle, "select text from copied")) {
+      assertThat(rows.next()).isTrue();
+      assertThat(rows.text()).isEqualTo(text);
+      assertThat(rows.next()).isTrue();
+      assertThat(rows.nullable()).isEqualTo(text);
+      assertThat(rows.next()).isFalse();
+    }
+  }
+
+  @Test
+  void writesNullForAnEmptyText() {
+    handle.execute("truncate copied");
+    try (CopyWriter rows = CopyWriter.into(handle, "copied (number, text)")) {
+      rows.nothing().optional("").endRow();
+    }
+    try (CopyReader rows = CopyReader.of(handle, "select number, text, text from copied")) {
+      assertThat(rows.next()).isTrue();
+      assertThat(rows.nullable()).isNull();
+      assertThat(rows.nullable()).isNull();
+      assertThat(rows.text()).isEmpty();
+    }
+  }
+
+  @Test
+  void readsNumbersAndArrays() {
+    String query = "select 0, 2147483647, array[0,1,63]::smallint[], true, 'end'";
+    try (CopyReader rows = CopyReader.of(handle, query)) {
+      assertThat(rows.next()).isTrue();
+      assertThat(rows.number()).isZero();
+      assertThat(rows.number()).isEqualTo(Integer.MAX_VALUE);
+      assertThat(rows.bits()).isEqualTo(1L | 2L | 1L << 63);
+      assertThat(rows.flag()).isTrue();
+      assertThat(rows.text()).isEqualTo("end");
+    }
+  }
+
+  @Test
+  void leavesTheConnectionUsableWhenItIsClosedEarly() {
+    try (CopyReader rows = CopyReader.of(handle, "select generate_series(1, 100000)")) {
+      assertThat(rows.next()).isTrue();
+    }
+    assertThat(handle.createQuery("select 1").mapTo(Integer.class).one()).isEqualTo(1);
+  }
+}

@@ -9,10 +9,10 @@ import org.hedgerow.web.HealthRoutes;
 import org.hedgerow.web.JsonMapping;
 import org.hedgerow.web.ListeningAddress;
 import org.hedgerow.web.MetricsRoutes;
-import org.hedgerow.web.RouteGroup;
 import org.hedgerow.web.WebServer;
 import org.hedgerow.web.api.ApiRoutes;
 import org.hedgerow.web.api.DocsRoutes;
+import org.hedgerow.web.pages.Pages;
 import org.hedgerow.web.problems.ErrorMapping;
 import org.hedgerow.web.problems.JsonProblems;
 import org.hedgerow.web.query.ValueCounts;
@@ -24,21 +24,19 @@ final class Wiring {
   static WebServer webServer(ListeningAddress address, BankDatabase bank, Lexicon lexicon) {
     ObjectMapper mapper = JsonMapping.mapper();
     PrometheusMeterRegistry meters = Meters.create();
+    ValueCounts counts = new ValueCounts();
     JsonProblems problems = new JsonProblems(mapper);
+    Pages pages = new Pages(() -> lexicon, counts);
     return new WebServer(
         address,
         mapper,
         meters,
-        new ErrorMapping(problems, problems),
-        routes(bank, lexicon, mapper, meters));
-  }
-
-  private static List<RouteGroup> routes(
-      BankDatabase bank, Lexicon lexicon, ObjectMapper mapper, PrometheusMeterRegistry meters) {
-    return List.of(
-        new HealthRoutes(bank::answers),
-        new MetricsRoutes(meters),
-        new ApiRoutes(() -> lexicon, new ValueCounts(), mapper),
-        new DocsRoutes());
+        new ErrorMapping(problems, pages.problems(problems)),
+        List.of(
+            new HealthRoutes(bank::answers),
+            new MetricsRoutes(meters),
+            new ApiRoutes(() -> lexicon, counts, mapper),
+            new DocsRoutes(),
+            pages));
   }
 }

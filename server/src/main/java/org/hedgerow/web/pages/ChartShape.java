@@ -1,0 +1,14 @@
+package org.hedgerow.web.pages;
+
+/**
+ * A shape of words without a phonogram in the chart.
+ *
+ * @param example the commonest word of this shape
+ * @param words how many words its default list has
+ */
+record ChartShape(String shape, String example, int words) {
+
+  String address() {
+    return ListAddress.ofShape(shape);
+  }
+}

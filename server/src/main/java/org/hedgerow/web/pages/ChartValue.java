@@ -1,0 +1,38 @@
+package org.hedgerow.web.pages;
+
+import java.util.List;
+import java.util.Optional;
+import org.hedgerow.phonics.Correspondence;
+
+/**
+ * One value of a phonogram in the chart.
+ *
+ * @param keyWord the word that shows it
+ * @param says its sound
+ * @param soundCount how many sounds that are
+ * @param words how many words its default list has
+ */
+record ChartValue(
+    Correspondence correspondence, List<Piece> keyWord, Says says, int soundCount, int words) {
+
+  String grapheme() {
+    return correspondence.grapheme().text();
+  }
+
+  int number() {
+    return correspondence.value().orElseThrow();
+  }
+
+  String keyWordText() {
+    return correspondence.keyWord();
+  }
+
+  /** The address of all spellings of its sound; empty where it says several sounds, or none. */
+  Optional<String> soundAddress() {
+    return soundCount == 1 ? Optional.of(ListAddress.ofSound(says.ipa())) : Optional.empty();
+  }
+
+  String address() {
+    return ListAddress.of(correspondence);
+  }
+}

@@ -1,0 +1,26 @@
+package org.hedgerow.web.pages;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+
+/** A field of a form in which one of a few things is chosen. */
+record Field(String name, String label, List<Choice> choices) {
+
+  Field {
+    choices = List.copyOf(choices);
+  }
+
+  /**
+   * @param texts what is chosen from, by value
+   * @param chosen the value chosen, which is added if it is none of them
+   */
+  static Field of(String name, String label, Map<String, String> texts, String chosen) {
+    List<Choice> choices = new ArrayList<>();
+    texts.forEach((value, text) -> choices.add(new Choice(value, text, value.equals(chosen))));
+    if (!texts.containsKey(chosen)) {
+      choices.add(new Choice(chosen, Narrowing.words(name, chosen), true));
+    }
+    return new Field(name, label, choices);
+  }
+}

@@ -1,0 +1,76 @@
+package org.hedgerow.web.pages;
+
+import io.javalin.http.Context;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Supplier;
+import org.hedgerow.lexicon.Lexicon;
+import org.hedgerow.web.query.InvalidQueryException;
+
+/** The chart of all phonograms, and the list for one of them, at {@code /}. */
+final class FirstPage {
+
+  private final Supplier<Lexicon> lexicons;
+  private final ChartMaker charts;
+  private final PageWriter writer;
+
+  FirstPage(Supplier<Lexicon> lexicons, ChartMaker charts, PageWriter writer) {
+    this.lexicons = lexicons;
+    this.charts = charts;
+    this.writer = writer;
+  }
+
+  void show(Context context) {
+    PageQuestion question = PageQuestion.of(context.queryParamMap());
+    if (!question.list().isEmpty()) {
+      showList(context, question);
+    } else if (question.word().isPresent()) {
+      Canonical.redirect(context, ListAddress.ofWord(question.word().get()));
+    } else {
+      showChart(context, question.find().orElse(""));
+    }
+  }
+
+  private void showChart(Context context, String find) {
+    if (Canonical.is(context, ListAddress.ofFind(find))) {
+      Lexicon lexicon = lexicons.get();
+      ChartPage page = ChartPage.of(charts.chart(lexicon), lexicon, find);
+      writer.write(context, "chart.jte", Map.of("page", page));
+    }
+  }
+
+  private void showList(Context context, PageQuestion question) {
+    Lexicon lexicon = lexicons.get();
+    Chart chart = charts.chart(lexicon);
+    try {
+      ListPageMaker maker = new ListPageMaker(lexicon, chart, question);
+      if (Canonical.is(context, maker.address())) {
+        ListPage page = maker.page();
+        context.status(page.look().error().isEmpty() ? 200 : 400);
+        writer.write(context, "list.jte", Map.of("page", page));
+      }
+    } catch (InvalidQueryException invalid) {
+      context.status(invalid.problem().status());
+      if (isAboutTaught(invalid)) {
+        showListWithError(context, question, invalid.problem().detail());
+      } else {
+        ProblemPage page = new QueryProblem(chart, question).page(invalid);
+        writer.write(context, "problem.jte", Map.of("page", page));
+      }
+    }
+  }
+
+  /** What people write, unlike what they choose, is told beside the field it stands in. */
+  private void showListWithError(Context context, PageQuestion question, String error) {
+    Lexicon lexicon = lexicons.get();
+    PageQuestion rest =
+        new PageQuestion(question.find(), question.word(), question.listWithout(Narrowing.TAUGHT));
+    String typed = question.list().getOrDefault(Narrowing.TAUGHT, List.of("")).get(0);
+    ListPageMaker maker = new ListPageMaker(lexicon, charts.chart(lexicon), rest);
+    writer.write(context, "list.jte", Map.of("page", maker.page(typed, error)));
+  }
+
+  private static boolean isAboutTaught(InvalidQueryException invalid) {
+    return invalid.faults().stream().allMatch(fault -> fault.parameter().equals(Narrowing.TAUGHT));
+  }
+}

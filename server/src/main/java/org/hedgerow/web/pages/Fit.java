@@ -1,0 +1,4 @@
+package org.hedgerow.web.pages;
+
+/** A list that a word fits. */
+record Fit(String name, String address) {}

@@ -1,0 +1,66 @@
+package org.hedgerow.web.pages;
+
+import java.util.List;
+import java.util.stream.Stream;
+import org.hedgerow.lexicon.Lexicon;
+import org.hedgerow.lexicon.Shape;
+import org.hedgerow.phonics.Alignment;
+import org.hedgerow.phonics.Correspondence;
+import org.hedgerow.phonics.Pronunciation;
+import org.hedgerow.reading.Standard;
+import org.hedgerow.reading.Subject;
+import org.hedgerow.reading.Verdict;
+import org.hedgerow.reading.WordChecker;
+
+/** Finds the lists that a word fits: those of its own phonograms, or that of its shape. */
+final class Fits {
+
+  private final WordChecker checker;
+  private final String accent;
+
+  Fits(Lexicon lexicon, String accent) {
+    this.checker = new WordChecker(lexicon.catalogue());
+    this.accent = accent;
+  }
+
+  List<Fit> of(Subject subject) {
+    if (!subject.known()) {
+      return List.of();
+    }
+    return Stream.concat(forPhonograms(subject), forShape(subject)).toList();
+  }
+
+  private Stream<Fit> forPhonograms(Subject subject) {
+    return alignments(subject)
+        .flatMap(alignment -> alignment.spans().stream())
+        .map(span -> span.correspondence())
+        .filter(Correspondence::isTaught)
+        .distinct()
+        .filter(value -> passes(subject, Standard.of(value)))
+        .map(Fits::fit);
+  }
+
+  private static Fit fit(Correspondence value) {
+    String name = "%s as in %s".formatted(value.grapheme(), value.keyWord());
+    return new Fit(name, ListAddress.of(value));
+  }
+
+  private Stream<Fit> forShape(Subject subject) {
+    return alignments(subject)
+        .map(Shape::of)
+        .filter(shape -> shape.matches(Shape.FORM))
+        .distinct()
+        .filter(shape -> passes(subject, Standard.basic()))
+        .map(shape -> new Fit(shape + " words without a phonogram", ListAddress.ofShape(shape)));
+  }
+
+  private Stream<Alignment> alignments(Subject subject) {
+    return subject.saidIn(accent).stream()
+        .map(Pronunciation::alignment)
+        .flatMap(alignment -> alignment.stream());
+  }
+
+  private boolean passes(Subject subject, Standard standard) {
+    return checker.check(subject, standard, List.of(accent)).verdict() == Verdict.PASS;
+  }
+}

@@ -1,0 +1,233 @@
+package org.hedgerow.web.pages;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import org.hedgerow.web.query.QueryString;
+import org.hedgerow.web.query.WordRequest;
+
+/** The choices that narrow a list, or widen it, in a teacher's words. */
+final class Narrowing {
+
+  static final String LETTERS = "letters";
+  static final String POSITION = "position";
+  static final String SYLLABLES = "syllables";
+  static final String SHAPE = "shape";
+  static final String COMMONNESS = "commonness";
+  static final String TAUGHT = "taught";
+  static final String SORT = "sort";
+  static final String AFTER = "after";
+
+  /** What a list is about; taking one of these away would make another list of it. */
+  private static final List<String> TOPIC = List.of("phonogram", "value", "sound", "accent");
+
+  private static final List<String> FIELDS =
+      List.of(LETTERS, POSITION, SYLLABLES, SHAPE, COMMONNESS, SORT, TAUGHT);
+
+  private static final String ANY = "";
+  private static final int MOST_SHAPES = 12;
+
+  private final WordRequest request;
+  private final QueryString address;
+
+  /**
+   * @param address the parameters of the list without defaults
+   */
+  Narrowing(WordRequest request, QueryString address) {
+    this.request = request;
+    this.address = address;
+  }
+
+  /**
+   * @param shapes the shapes there are, with an example and the number of words, most words first
+   */
+  List<Field> fields(List<ChartShape> shapes) {
+    List<Field> fields = new ArrayList<>();
+    fields.add(field(LETTERS, "Letters", letters()));
+    if (isAboutSound()) {
+      fields.add(field(POSITION, "Where it is heard", positions()));
+    }
+    fields.add(field(SYLLABLES, "Syllables", syllables()));
+    fields.add(field(SHAPE, "Shape", shapes(shapes)));
+    fields.add(field(COMMONNESS, "How common", commonness()));
+    fields.add(field(SORT, "Order", orders()));
+    return List.copyOf(fields);
+  }
+
+  private boolean isAboutSound() {
+    return request.phonogram().isPresent() || request.sound().isPresent();
+  }
+
+  private Field field(String name, String label, Map<String, String> texts) {
+    String usual = texts.keySet().iterator().next();
+    return Field.of(name, label, texts, address.get(name).orElse(usual));
+  }
+
+  private static Map<String, String> letters() {
+    Map<String, String> texts = start("any number");
+    for (String letters : List.of("2", "3", "4", "5", "6", "7-40")) {
+      texts.put(letters, words(LETTERS, letters));
+    }
+    return texts;
+  }
+
+  private static Map<String, String> positions() {
+    Map<String, String> texts = start("anywhere");
+    for (String position : List.of("start", "middle", "end")) {
+      texts.put(position, words(POSITION, position));
+    }
+    return texts;
+  }
+
+  private static Map<String, String> syllables() {
+    Map<String, String> texts = start("any number");
+    for (String syllables : List.of("1", "2", "3-9")) {
+      texts.put(syllables, words(SYLLABLES, syllables));
+    }
+    return texts;
+  }
+
+  private static Map<String, String> shapes(List<ChartShape> shapes) {
+    Map<String, String> texts = start("any shape");
+    shapes.stream()
+        .limit(MOST_SHAPES)
+        .forEach(
+            shape ->
+                texts.put(
+                    shape.shape(),
+                    "%s, like %s (%d)".formatted(shape.shape(), shape.example(), shape.words())));
+    return texts;
+  }
+
+  private static Map<String, String> commonness() {
+    Map<String, String> texts = new LinkedHashMap<>();
+    for (String least : List.of("2", "3", "4", "5", "1")) {
+      texts.put(least, words(COMMONNESS, least));
+    }
+    return texts;
+  }
+
+  private static Map<String, String> orders() {
+    Map<String, String> texts = new LinkedHashMap<>();
+    for (String order : List.of("default", "spelling", "letters", "commonness")) {
+      texts.put(order, words(SORT, order));
+    }
+    return texts;
+  }
+
+  private static Map<String, String> start(String any) {
+    Map<String, String> texts = new LinkedHashMap<>();
+    texts.put(ANY, any);
+    return texts;
+  }
+
+  /** The parameters that the form has no field for and sends again. */
+  List<Choice> hidden() {
+    return address.parameters().entrySet().stream()
+        .filter(parameter -> !FIELDS.contains(parameter.getKey()))
+        .map(parameter -> new Choice(parameter.getValue(), parameter.getKey(), true))
+        .toList();
+  }
+
+  /** What has been chosen; each can be taken away again. */
+  List<Chip> chips() {
+    return address.parameters().entrySet().stream()
+        .filter(parameter -> isChip(parameter.getKey()))
+        .map(parameter -> chip(parameter.getKey(), parameter.getValue()))
+        .toList();
+  }
+
+  private boolean isChip(String name) {
+    boolean isTopic = TOPIC.contains(name) || (name.equals(SHAPE) && !isAboutSound());
+    return !isTopic && !name.equals("limit");
+  }
+
+  private Chip chip(String name, String value) {
+    return new Chip(words(name, value), ListAddress.ofList(address.without(name)));
+  }
+
+  /** The list with nothing chosen. */
+  String cleared() {
+    QueryString topic = address;
+    for (String name : address.parameters().keySet()) {
+      topic = isChip(name) ? topic.without(name) : topic;
+    }
+    return ListAddress.ofList(topic);
+  }
+
+  String taught() {
+    return address.get(TAUGHT).orElse("").replace(",", ", ");
+  }
+
+  /** What a parameter asks for. */
+  static String words(String name, String value) {
+    return switch (name) {
+      case LETTERS -> lettersInWords(value);
+      case SYLLABLES -> rangeInWords(value, "syllable");
+      case POSITION -> value.equals("middle") ? "in the middle" : "at the " + value;
+      case SHAPE -> "shape " + value;
+      case COMMONNESS -> commonnessInWords(value);
+      case SORT -> orderInWords(value);
+      case TAUGHT -> "taught already: " + value.replace(",", ", ");
+      case "status" -> value + " words only";
+      case "include" -> included(value);
+      case "rules" -> "other reading rules";
+      default -> name + " " + value;
+    };
+  }
+
+  private static String lettersInWords(String value) {
+    return Character.isDigit(value.charAt(0))
+        ? rangeInWords(value, "letter")
+        : value
+            .chars()
+            .mapToObj(Character::toString)
+            .collect(Collectors.joining(" ", "only the letters ", ""));
+  }
+
+  private static String rangeInWords(String range, String thing) {
+    int hyphen = range.indexOf('-');
+    if (hyphen < 0) {
+      return range.equals("1") ? "1 " + thing : range + " " + thing + "s";
+    }
+    String least = range.substring(0, hyphen);
+    String most = range.substring(hyphen + 1);
+    return most.length() > 1 || most.equals("9")
+        ? "%s %ss or more".formatted(least, thing)
+        : "%s to %s %ss".formatted(least, most, thing);
+  }
+
+  private static String commonnessInWords(String least) {
+    return switch (least) {
+      case "5" -> "only the commonest words";
+      case "4" -> "common words";
+      case "3" -> "fairly common words";
+      case "2" -> "no rare words";
+      default -> "rare words too";
+    };
+  }
+
+  private static String included(String kinds) {
+    return Arrays.stream(kinds.split(",", -1))
+        .map(
+            kind ->
+                switch (kind) {
+                  case "names" -> "also names";
+                  case "inflected" -> "also word forms";
+                  default -> "also words " + kind.replace('-', ' ');
+                })
+        .collect(Collectors.joining(", "));
+  }
+
+  private static String orderInWords(String order) {
+    return switch (order) {
+      case "spelling" -> "A to Z";
+      case "letters" -> "shortest first";
+      case "commonness" -> "commonest first";
+      default -> "usual order";
+    };
+  }
+}

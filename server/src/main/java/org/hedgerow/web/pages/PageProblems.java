@@ -1,0 +1,42 @@
+package org.hedgerow.web.pages;
+
+import io.javalin.http.Context;
+import io.javalin.http.Header;
+import java.util.List;
+import java.util.Map;
+import org.hedgerow.web.problems.Problem;
+import org.hedgerow.web.problems.ProblemWriter;
+
+/** Problems as pages, for those who look at pages. */
+final class PageProblems implements ProblemWriter {
+
+  private static final String INTERFACE = "/api/";
+
+  private final PageWriter writer;
+  private final ProblemWriter programs;
+
+  PageProblems(PageWriter writer, ProblemWriter programs) {
+    this.writer = writer;
+    this.programs = programs;
+  }
+
+  @Override
+  public void write(Context context, Problem problem) {
+    if (isForPeople(context)) {
+      ProblemPage page =
+          new ProblemPage(
+              problem.type().title(),
+              List.of(problem.detail()),
+              List.of(new Fit("All phonograms", "/")));
+      context.status(problem.status());
+      writer.write(context, "problem.jte", Map.of("page", page));
+    } else {
+      programs.write(context, problem);
+    }
+  }
+
+  private static boolean isForPeople(Context context) {
+    String accept = context.header(Header.ACCEPT);
+    return !context.path().startsWith(INTERFACE) && accept != null && accept.contains("text/html");
+  }
+}

@@ -1,0 +1,46 @@
+package org.hedgerow.web.pages;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import org.hedgerow.web.query.Parameters;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What the first page is asked for.
+ *
+ * @param find what to look for in the chart
+ * @param word the word to look at closely
+ * @param list the parameters of the list; none for the chart
+ */
+record PageQuestion(Optional<String> find, Optional<String> word, Map<String, List<String>> list) {
+
+  static final String FIND = "find";
+  static final String WORD = "word";
+
+  /** Parameters left empty count as not given: that is how forms send them. */
+  static PageQuestion of(Map<String, List<String>> given) {
+    Map<String, List<String>> list = new LinkedHashMap<>(Parameters.withoutEmpty(given));
+    Optional<String> find = first(list.remove(FIND));
+    Optional<String> word = first(list.remove(WORD)).map(PageQuestion::folded);
+    return new PageQuestion(find, word, Map.copyOf(list));
+  }
+
+  private static Optional<String> first(@Nullable List<String> values) {
+    return values == null ? Optional.empty() : values.stream().map(String::strip).findFirst();
+  }
+
+  /** What is no word stays as it was typed. */
+  private static String folded(String word) {
+    return word.matches("[A-Za-z]+") ? word.toLowerCase(Locale.ROOT) : word;
+  }
+
+  /** The parameters of the list without one of them. */
+  Map<String, List<String>> listWithout(String name) {
+    Map<String, List<String>> rest = new LinkedHashMap<>(list);
+    rest.remove(name);
+    return rest;
+  }
+}

@@ -1,0 +1,53 @@
+package org.hedgerow.web.pages;
+
+import io.javalin.http.Context;
+import java.util.function.Supplier;
+import org.hedgerow.lexicon.Lexicon;
+import org.hedgerow.web.RouteGroup;
+import org.hedgerow.web.Routes;
+import org.hedgerow.web.problems.ProblemWriter;
+import org.hedgerow.web.query.ValueCounts;
+
+/** The pages for teachers, and the files that pages need. */
+public final class Pages implements RouteGroup {
+
+  private final Assets assets = new Assets();
+  private final PageWriter writer = new PageWriter(assets);
+  private final FirstPage firstPage;
+  private final WordPages wordPages;
+  private final Downloads downloads;
+
+  /**
+   * @param lexicons gives the edition to read from, at any time
+   * @param counts shared with whoever counts lists too
+   */
+  public Pages(Supplier<Lexicon> lexicons, ValueCounts counts) {
+    ChartMaker charts = new ChartMaker(counts);
+    this.firstPage = new FirstPage(lexicons, charts, writer);
+    this.wordPages = new WordPages(lexicons, writer);
+    this.downloads = new Downloads(lexicons);
+  }
+
+  @Override
+  public void addTo(Routes routes) {
+    routes.get("/", firstPage::show);
+    routes.get("/words.csv", downloads::table);
+    routes.get("/words.txt", downloads::text);
+    routes.get("/words/{spelling}", wordPages::show);
+    routes.get("/assets/{name}", assets::serve);
+    routes.get("/favicon.ico", this::icon);
+  }
+
+  private void icon(Context context) {
+    context.redirect(assets.address("leaf.svg"));
+  }
+
+  /**
+   * Tells problems in words to people, and leaves programs to another writer.
+   *
+   * @param programs for whoever didn't ask for a page
+   */
+  public ProblemWriter problems(ProblemWriter programs) {
+    return new PageProblems(writer, programs);
+  }
+}

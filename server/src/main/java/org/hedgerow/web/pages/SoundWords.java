@@ -1,0 +1,71 @@
+package org.hedgerow.web.pages;
+
+import static java.util.Map.entry;
+
+import java.util.List;
+import java.util.Map;
+import org.hedgerow.phonics.Sound;
+
+/**
+ * Sounds as a teacher would write them to somebody who reads no phonetic alphabet. A help to the
+ * ear beside the key word, not a notation: several sounds may share one (common practice, no
+ * source).
+ */
+final class SoundWords {
+
+  private static final Map<String, String> WORDS =
+      Map.ofEntries(
+          entry("æ", "short a"),
+          entry("ɛ", "short e"),
+          entry("ɪ", "short i"),
+          entry("ʌ", "short u"),
+          entry("ʊ", "short oo"),
+          entry("u", "long oo"),
+          entry("ɑ", "“ah”"),
+          entry("ɔ", "“aw”"),
+          entry("i", "“ee”"),
+          entry("eɪ", "“ay”"),
+          entry("aɪ", "“eye”"),
+          entry("ɔɪ", "“oy”"),
+          entry("aʊ", "“ow”"),
+          entry("oʊ", "“oh”"),
+          entry("ə", "“uh”"),
+          entry("ɚ", "“er”"),
+          entry("ɝ", "“er”"),
+          entry("tʃ", "“ch”"),
+          entry("dʒ", "“j”"),
+          entry("ʃ", "“sh”"),
+          entry("ʒ", "“zh”"),
+          entry("θ", "“th”"),
+          entry("ð", "“th”"),
+          entry("ŋ", "“ng”"),
+          entry("ɡ", "“g”"),
+          entry("ɹ", "“r”"),
+          entry("j", "“y”"),
+          entry("ɑɹ", "“ar”"),
+          entry("ɔɹ", "“or”"),
+          entry("ɛɹ", "“air”"),
+          entry("ɪɹ", "“ear”"),
+          entry("ʊɹ", "“oor”"),
+          entry("aɪɚ", "“ire”"),
+          entry("aʊɚ", "“our”"),
+          entry("ju", "“you”"),
+          entry("jʊɹ", "“your”"),
+          entry("kw", "“kw”"),
+          entry("ks", "“ks”"),
+          entry("ɡz", "“gz”"),
+          entry("əl", "“ul”"),
+          entry("ɪd", "“id”"),
+          entry("ɪz", "“iz”"));
+
+  private SoundWords() {}
+
+  /** As in {@code “oh”} or {@code short a}; the phonetic symbols where there is nothing better. */
+  static String of(List<Sound> sounds) {
+    String ipa = Sound.joined(sounds);
+    if (ipa.isEmpty()) {
+      return "silent";
+    }
+    return WORDS.getOrDefault(ipa, ipa.matches("[a-z]") ? "“" + ipa + "”" : "/" + ipa + "/");
+  }
+}

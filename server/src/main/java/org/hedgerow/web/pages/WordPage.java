@@ -1,0 +1,21 @@
+package org.hedgerow.web.pages;
+
+import java.util.List;
+
+/**
+ * The page of a word.
+ *
+ * @param isKnown whether the bank holds it; if not, its sounds are a guess
+ * @param near words that are perhaps meant
+ * @param facts what is known of it, in sentences
+ * @param fits the lists it stands in
+ * @param reasons why it is in no list without a phonogram; empty if it is
+ */
+record WordPage(
+    String spelling,
+    boolean isKnown,
+    List<Fit> near,
+    List<Said> ways,
+    List<String> facts,
+    List<Fit> fits,
+    List<Reason> reasons) {}

@@ -1,0 +1,106 @@
+package org.hedgerow.web.pages;
+
+import io.javalin.http.Context;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Supplier;
+import org.hedgerow.lexicon.Lexicon;
+import org.hedgerow.lexicon.Status;
+import org.hedgerow.lexicon.Tag;
+import org.hedgerow.lexicon.Word;
+import org.hedgerow.reading.Check;
+import org.hedgerow.reading.Standard;
+import org.hedgerow.reading.Subject;
+import org.hedgerow.reading.WordChecker;
+import org.hedgerow.web.query.Faults;
+import org.hedgerow.web.query.NearbyWords;
+import org.hedgerow.web.query.SpellingReader;
+
+/** The pages of single words. */
+final class WordPages {
+
+  private final Supplier<Lexicon> lexicons;
+  private final PageWriter writer;
+
+  WordPages(Supplier<Lexicon> lexicons, PageWriter writer) {
+    this.lexicons = lexicons;
+    this.writer = writer;
+  }
+
+  void show(Context context) {
+    Lexicon lexicon = lexicons.get();
+    String spelling = spelling(context.pathParam("spelling"));
+    if (!spelling.equals(context.pathParam("spelling"))) {
+      Canonical.redirect(context, ListAddress.ofWord(spelling));
+      return;
+    }
+    WordPage page = page(lexicon, spelling);
+    context.status(lexicon.word(spelling).isPresent() ? 200 : 404);
+    writer.write(context, "word.jte", Map.of("page", page));
+  }
+
+  private static String spelling(String typed) {
+    Faults faults = Faults.ofQuery();
+    Optional<String> spelling = new SpellingReader(faults).read(PageQuestion.WORD, typed);
+    faults.throwIfAny();
+    return spelling.orElseThrow();
+  }
+
+  private static WordPage page(Lexicon lexicon, String spelling) {
+    String accent = lexicon.accents().get(0).accent().tag();
+    Subject subject = lexicon.subject(spelling);
+    Check check =
+        new WordChecker(lexicon.catalogue()).check(subject, Standard.basic(), List.of(accent));
+    return new WordPage(
+        spelling,
+        subject.known(),
+        subject.known() ? List.of() : near(spelling, lexicon),
+        subject.saidIn(accent).stream()
+            .map(each -> Said.of(each, Standard.basic(), List.of()))
+            .toList(),
+        lexicon.word(spelling).map(WordPages::facts).orElse(List.of()),
+        new Fits(lexicon, accent).of(subject),
+        check.findings().stream().map(finding -> Reason.of(spelling, finding)).toList());
+  }
+
+  private static List<Fit> near(String spelling, Lexicon lexicon) {
+    return NearbyWords.to(spelling, lexicon).stream()
+        .map(near -> new Fit(near, ListAddress.ofWord(near)))
+        .toList();
+  }
+
+  private static List<String> facts(Word word) {
+    List<String> facts = new ArrayList<>();
+    facts.add(word.syllables() == 1 ? "One syllable." : word.syllables() + " syllables.");
+    facts.add(commonness(word.commonness()));
+    facts.add(
+        word.status() == Status.APPROVED
+            ? "Approved by experienced teachers."
+            : "From a dictionary; no teacher has approved it yet.");
+    word.tags().forEach(tag -> facts.add(tag(tag)));
+    return List.copyOf(facts);
+  }
+
+  private static String commonness(int commonness) {
+    return switch (commonness) {
+      case 5 -> "Among the commonest words.";
+      case 4 -> "A common word.";
+      case 3 -> "A fairly common word.";
+      case 2 -> "A usual word.";
+      default -> "A rare word; lists leave it out unless they are asked.";
+    };
+  }
+
+  private static String tag(Tag tag) {
+    return switch (tag.kind()) {
+      case Tag.NAME -> "Only a name: lists leave it out.";
+      case Tag.NOT_FOR_CHILDREN -> "Not for small children: lists leave it out.";
+      case Tag.INFLECTED ->
+          "A form of %s (%s): lists leave such forms out.".formatted(tag.value(), tag.reason());
+      default -> tag.kind().toLowerCase(Locale.ROOT) + ": " + tag.value();
+    };
+  }
+}

@@ -1,0 +1,295 @@
+package org.hedgerow.web.pages;
+
+import static java.util.Objects.requireNonNull;
+import static org.assertj.core.api.Assertions.fail;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.File;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import java.util.logging.Level;
+import java.util.stream.Stream;
+import java.util.stream.StreamSupport;
+import org.jspecify.annotations.Nullable;
+import org.openqa.selenium.By;
+import org.openqa.selenium.Keys;
+import org.openqa.selenium.StaleElementReferenceException;
+import org.openqa.selenium.WebDriver;
+import org.openqa.selenium.WebElement;
+import org.openqa.selenium.chrome.ChromeDriver;
+import org.openqa.selenium.chrome.ChromeDriverService;
+import org.openqa.selenium.chrome.ChromeOptions;
+import org.openqa.selenium.interactions.Actions;
+import org.openqa.selenium.logging.LogType;
+import org.openqa.selenium.logging.LoggingPreferences;
+import org.openqa.selenium.support.ui.WebDriverWait;
+
+/** Chromium, driven as a person would use it, with a profile of its own. */
+final class Browser implements AutoCloseable {
+
+  private static final Path CHROMIUM = Path.of("/usr/bin/chromium");
+  private static final Path CHROMEDRIVER = Path.of("/usr/bin/chromedriver");
+  private static final Duration PATIENCE = Duration.ofSeconds(10);
+
+  private final String origin;
+  private final Path profile;
+  private final Path downloads;
+  private final ChromeDriver driver;
+
+  private Browser(String origin, Path profile) throws IOException {
+    this.origin = origin;
+    this.profile = profile;
+    this.downloads = Files.createDirectory(profile.resolve("downloads"));
+    this.driver = new ChromeDriver(service(), options(profile));
+  }
+
+  /** Skips the test where there is no Chromium; on a build server that is a failure. */
+  static Browser open(String origin, Screen screen) {
+    requireChromium();
+    try {
+      Browser browser = new Browser(origin, Files.createTempDirectory("hedgerow-browser"));
+      browser.resize(screen);
+      browser.allowDownloads();
+      browser.leaveStartPage();
+      return browser;
+    } catch (IOException problem) {
+      throw new UncheckedIOException(problem);
+    }
+  }
+
+  private static void requireChromium() {
+    boolean isThere = Files.isExecutable(CHROMIUM) && Files.isExecutable(CHROMEDRIVER);
+    String advice = "Chromium isn't installed. On Debian: apt-get install chromium chromium-driver";
+    if (!isThere && "true".equals(System.getenv("CI"))) {
+      fail(advice);
+    }
+    assumeTrue(isThere, advice);
+  }
+
+  private static ChromeDriverService service() {
+    return new ChromeDriverService.Builder()
+        .usingDriverExecutable(CHROMEDRIVER.toFile())
+        .usingAnyFreePort()
+        .withLogFile(new File("/dev/null"))
+        .build();
+  }
+
+  private static ChromeOptions options(Path profile) {
+    LoggingPreferences logs = new LoggingPreferences();
+    logs.enable(LogType.PERFORMANCE, Level.ALL);
+    logs.enable(LogType.BROWSER, Level.ALL);
+    ChromeOptions options = new ChromeOptions();
+    options.setBinary(CHROMIUM.toFile());
+    options.setCapability("goog:loggingPrefs", logs);
+    options.addArguments(
+        "--headless=new",
+        "--no-sandbox",
+        "--disable-gpu",
+        "--disable-quic",
+        "--no-first-run",
+        "--disable-background-networking",
+        "--disable-component-update",
+        "--disable-sync",
+        "--user-data-dir=" + profile);
+    return options;
+  }
+
+  private void resize(Screen screen) {
+    driver.executeCdpCommand(
+        "Emulation.setDeviceMetricsOverride",
+        Map.of(
+            "width",
+            screen.width(),
+            "height",
+            screen.height(),
+            "deviceScaleFactor",
+            1,
+            "mobile",
+            screen == Screen.PHONE));
+  }
+
+  /** It isn't ours, and full of requests of the browser itself. */
+  private void leaveStartPage() {
+    driver.get("about:blank");
+    requests();
+  }
+
+  private void allowDownloads() {
+    driver.executeCdpCommand(
+        "Browser.setDownloadBehavior",
+        Map.of("behavior", "allow", "downloadPath", downloads.toString()));
+  }
+
+  void withoutScripts() {
+    driver.executeCdpCommand("Emulation.setScriptExecutionDisabled", Map.of("value", true));
+  }
+
+  void prefersReducedMotion() {
+    emulate(
+        Map.of("features", List.of(Map.of("name", "prefers-reduced-motion", "value", "reduce"))));
+  }
+
+  void asOnPaper() {
+    emulate(Map.of("media", "print"));
+  }
+
+  void asOnScreen() {
+    emulate(Map.of("media", ""));
+  }
+
+  private void emulate(Map<String, Object> media) {
+    driver.executeCdpCommand("Emulation.setEmulatedMedia", media);
+  }
+
+  void allowClipboard() {
+    driver.executeCdpCommand(
+        "Browser.grantPermissions",
+        Map.of("origin", origin, "permissions", List.of("clipboardReadWrite")));
+  }
+
+  WebDriver driver() {
+    return driver;
+  }
+
+  void go(String address) {
+    driver.get(origin + address);
+  }
+
+  void back() {
+    driver.navigate().back();
+  }
+
+  /** What stands in the address bar, without the origin. */
+  String address() {
+    return requireNonNull(driver.getCurrentUrl()).substring(origin.length());
+  }
+
+  WebElement one(String selector) {
+    return driver.findElement(By.cssSelector(selector));
+  }
+
+  List<WebElement> all(String selector) {
+    return driver.findElements(By.cssSelector(selector));
+  }
+
+  boolean has(String selector) {
+    return !all(selector).isEmpty();
+  }
+
+  String text(String selector) {
+    return one(selector).getText();
+  }
+
+  List<String> texts(String selector) {
+    return all(selector).stream().map(WebElement::getText).toList();
+  }
+
+  WebElement link(String text) {
+    return driver.findElement(By.linkText(text));
+  }
+
+  void await(Function<Browser, Boolean> condition) {
+    new WebDriverWait(driver, PATIENCE)
+        .ignoring(StaleElementReferenceException.class)
+        .until(anything -> condition.apply(this));
+  }
+
+  void awaitAddress(String address) {
+    await(browser -> browser.address().equals(address));
+  }
+
+  /** Waits until something has the focus. */
+  void awaitFocus(String selector) {
+    await(browser -> browser.isFocused(selector));
+  }
+
+  private boolean isFocused(String selector) {
+    String script = "return document.activeElement.matches(arguments[0])";
+    return Boolean.TRUE.equals(script(script, selector));
+  }
+
+  /** The element that has the focus. */
+  WebElement focused() {
+    return driver.switchTo().activeElement();
+  }
+
+  void press(CharSequence... keys) {
+    new Actions(driver).sendKeys(keys).perform();
+  }
+
+  /** Presses the tabulator until something has the focus, as often as it is likely to take. */
+  void tabTo(String selector) {
+    for (int i = 0; i < 60; i++) {
+      press(Keys.TAB);
+      if (isFocused(selector)) {
+        return;
+      }
+    }
+    fail("the tabulator doesn't reach " + selector);
+  }
+
+  @Nullable Object script(String script, Object... arguments) {
+    return driver.executeScript(script, arguments);
+  }
+
+  String clipboard() {
+    return String.valueOf(
+        driver.executeAsyncScript("navigator.clipboard.readText().then(arguments[0])"));
+  }
+
+  /** The text of a file that has been downloaded. */
+  String download(String name) {
+    Path file = downloads.resolve(name);
+    await(browser -> Files.exists(file));
+    try {
+      return Files.readString(file);
+    } catch (IOException problem) {
+      throw new UncheckedIOException(problem);
+    }
+  }
+
+  /** Where the page, and everything in it, was asked for since the last time. */
+  List<String> requests() {
+    return StreamSupport.stream(
+            driver.manage().logs().get(LogType.PERFORMANCE).spliterator(), false)
+        .map(entry -> json(entry.getMessage()).path("message"))
+        .filter(message -> message.path("method").asText().equals("Network.requestWillBeSent"))
+        .map(message -> message.path("params").path("request").path("url").asText())
+        .toList();
+  }
+
+  /** What the browser complains of, such as a broken security policy, since the last time. */
+  List<String> complaints() {
+    return StreamSupport.stream(driver.manage().logs().get(LogType.BROWSER).spliterator(), false)
+        .map(entry -> entry.getMessage())
+        .toList();
+  }
+
+  private static JsonNode json(String text) {
+    try {
+      return new ObjectMapper().readTree(text);
+    } catch (JsonProcessingException problem) {
+      throw new IllegalStateException(problem);
+    }
+  }
+
+  @Override
+  public void close() {
+    driver.quit();
+    try (Stream<Path> files = Files.walk(profile)) {
+      files.sorted(Comparator.reverseOrder()).map(Path::toFile).forEach(File::delete);
+    } catch (IOException problem) {
+      throw new UncheckedIOException(problem);
+    }
+  }
+}

@@ -1,0 +1,31 @@
+package org.hedgerow.web.pages;
+
+import java.util.List;
+
+/** One of every kind of page. */
+final class SamplePages {
+
+  static final List<String> ADDRESSES =
+      List.of(
+          "/",
+          "/?find=igh",
+          "/?find=zq",
+          "/?phonogram=oa&value=1",
+          "/?phonogram=ou&value=1&letters=5&position=middle&syllables=1&taught=sh,ch",
+          "/?phonogram=ea&value=1&word=teacher",
+          "/?phonogram=sh&value=1&word=encyclopedically",
+          "/?phonogram=oo&value=2&word=wool",
+          "/?phonogram=ti&value=1",
+          "/?phonogram=sh&value=1&letters=2",
+          "/?sound=o%CA%8A",
+          "/?shape=ccvcc",
+          "/?phonogram=sh&value=1&word=na%C3%AFve",
+          "/?phonogram=ao",
+          "/?phonogram=sh&value=1&taught=zq",
+          "/words/teacher",
+          "/words/encyclopedically",
+          "/words/teachxr",
+          "/nowhere");
+
+  private SamplePages() {}
+}

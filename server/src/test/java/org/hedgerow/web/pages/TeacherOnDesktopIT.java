@@ -1,0 +1,8 @@
+package org.hedgerow.web.pages;
+
+final class TeacherOnDesktopIT extends TeacherScenarios {
+
+  TeacherOnDesktopIT() {
+    super(Screen.DESKTOP);
+  }
+}

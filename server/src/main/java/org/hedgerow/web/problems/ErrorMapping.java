@@ -71,13 +71,17 @@ public final class ErrorMapping {
     writer.write(context, incident(thrown, context.method().name() + " " + context.path()));
   }
 
+  /**
+   * Never throws: Javalin handles what an error handler throws by the same handler again, without
+   * end, and the thread would spin for ever.
+   */
   private void answerFatal(HttpServletResponse response, Error thrown) {
-    response.setStatus(500);
-    response.setContentType(JsonProblems.MEDIA_TYPE);
     try {
+      response.setStatus(500);
+      response.setContentType(JsonProblems.MEDIA_TYPE);
       response.getOutputStream().write(json.bytes(incident(thrown, "a request")));
-    } catch (IOException gone) {
-      LOG.debug("Nobody is there any more to be told.", gone);
+    } catch (IOException | RuntimeException | Error untold) {
+      thrown.addSuppressed(untold);
     }
   }
 

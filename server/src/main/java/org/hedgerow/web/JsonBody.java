@@ -8,6 +8,7 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.exc.MismatchedInputException;
 import com.fasterxml.jackson.databind.exc.UnrecognizedPropertyException;
 import io.javalin.http.Context;
+import io.javalin.http.HttpResponseException;
 import java.io.IOException;
 import java.util.Collection;
 import java.util.Locale;
@@ -35,7 +36,20 @@ public final class JsonBody {
    */
   public <T> T read(Context context, Class<T> type) {
     requireJson(context);
-    return parse(context.bodyAsBytes(), type);
+    return parse(bytes(context), type);
+  }
+
+  /** Javalin is written in Kotlin and throws what it does not declare, here Jetty's exceptions. */
+  private static byte[] bytes(Context context) {
+    try {
+      return context.bodyAsBytes();
+    } catch (HttpResponseException refused) {
+      throw refused;
+    } catch (Exception broken) {
+      throw Problem.of(
+              ProblemType.BAD_REQUEST, "The body broke off before its end. Send it once more.")
+          .exception();
+    }
   }
 
   private static void requireJson(Context context) {

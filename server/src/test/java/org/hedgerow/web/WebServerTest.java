@@ -5,8 +5,11 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import ch.qos.logback.classic.Level;
 import ch.qos.logback.classic.Logger;
+import ch.qos.logback.classic.spi.ILoggingEvent;
+import ch.qos.logback.core.read.ListAppender;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import io.javalin.http.Context;
 import io.javalin.http.ForbiddenResponse;
 import io.micrometer.prometheusmetrics.PrometheusConfig;
 import io.micrometer.prometheusmetrics.PrometheusMeterRegistry;
@@ -25,15 +28,18 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicBoolean;
 import org.hedgerow.web.problems.ErrorMapping;
 import org.hedgerow.web.problems.JsonProblems;
 import org.hedgerow.web.problems.Problem;
+import org.hedgerow.web.problems.ProblemException;
 import org.hedgerow.web.problems.ProblemType;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
+import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -48,6 +54,7 @@ class WebServerTest {
   private final ObjectMapper mapper = JsonMapping.mapper();
   private final AtomicBoolean ready = new AtomicBoolean(true);
   private final CountDownLatch slowRequestIsIn = new CountDownLatch(1);
+  private final CompletableFuture<ProblemType> brokenBody = new CompletableFuture<>();
   private final HttpClient client = HttpClient.newHttpClient();
   private final Logger incidents = (Logger) LoggerFactory.getLogger(ErrorMapping.class);
   private WebServer server;
@@ -68,8 +75,11 @@ class WebServerTest {
   }
 
   private WebServer server(int port) {
+    return server(port, new JsonProblems(mapper));
+  }
+
+  private WebServer server(int port, JsonProblems problems) {
     PrometheusMeterRegistry meters = new PrometheusMeterRegistry(PrometheusConfig.DEFAULT);
-    JsonProblems problems = new JsonProblems(mapper);
     return new WebServer(
         new ListeningAddress("127.0.0.1", port),
         mapper,
@@ -81,6 +91,7 @@ class WebServerTest {
   private void troubles(Routes routes) {
     JsonBody bodies = new JsonBody(mapper);
     routes.post("/checks", context -> context.json(bodies.read(context, Checks.class)));
+    routes.post("/broken", context -> readBrokenBody(bodies, context));
     routes.get("/echo/{text}", context -> context.result(context.pathParam("text")));
     routes.get("/forbidden", context -> forbid());
     routes.get("/number", context -> context.queryParamAsClass("n", Integer.class).get());
@@ -88,6 +99,15 @@ class WebServerTest {
     routes.get("/fatal", context -> blow());
     routes.get("/problem", context -> refuse());
     routes.get("/slow", context -> context.result(slowly()));
+  }
+
+  private void readBrokenBody(JsonBody bodies, Context context) {
+    try {
+      bodies.read(context, Checks.class);
+    } catch (ProblemException problem) {
+      brokenBody.complete(problem.problem().type());
+      throw problem;
+    }
   }
 
   private static void forbid() {
@@ -250,6 +270,45 @@ class WebServerTest {
         send(request("/checks").POST(BodyPublishers.ofString("words=wool"))),
         415,
         "/docs/problems#unsupported-media-type");
+  }
+
+  @Test
+  void takesABodyThatBreaksOffForNoIncident() throws Exception {
+    ListAppender<ILoggingEvent> told = new ListAppender<>();
+    told.start();
+    incidents.setLevel(Level.ERROR);
+    incidents.addAppender(told);
+    try (Socket socket = new Socket(InetAddress.getLoopbackAddress(), server.port())) {
+      socket
+          .getOutputStream()
+          .write(
+              "POST /broken HTTP/1.1\r\nHost: a\r\nContent-Type: application/json\r\nContent-Length: 99\r\n\r\n{\"words\""
+                  .getBytes(StandardCharsets.US_ASCII));
+    }
+    assertThat(brokenBody.get(10, TimeUnit.SECONDS)).isEqualTo(ProblemType.BAD_REQUEST);
+    incidents.detachAppender(told);
+    incidents.setLevel(Level.OFF);
+    assertThat(told.list).isEmpty();
+  }
+
+  /** What an error handler throws, Javalin hands to the same handler again. */
+  @Test
+  @Timeout(20)
+  void endsARequestEvenIfTheErrorCannotBeTold() throws Exception {
+    ObjectMapper broken =
+        new ObjectMapper() {
+          @Override
+          public byte[] writeValueAsBytes(Object value) {
+            throw new NoClassDefFoundError("gone from the disk");
+          }
+        };
+    try (WebServer dying = server(0, new JsonProblems(broken))) {
+      dying.start();
+      for (String path : List.of("/fatal", "/fault", "/nowhere")) {
+        assertThat(send(request(dying, path)).statusCode()).isEqualTo(500);
+      }
+      assertThat(send(request(dying, "/echo/still-here")).body()).isEqualTo("still-here");
+    }
   }
 
   @Test

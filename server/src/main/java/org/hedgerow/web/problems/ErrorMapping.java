@@ -81,7 +81,8 @@ public final class ErrorMapping {
       response.setContentType(JsonProblems.MEDIA_TYPE);
       response.getOutputStream().write(json.bytes(incident(thrown, "a request")));
     } catch (IOException | RuntimeException | Error untold) {
-      thrown.addSuppressed(untold);
+      // The client is gone or the program is broken; whatever is tried here could throw again.
+      return;
     }
   }
 

@@ -35,10 +35,11 @@ import org.hedgerow.web.query.ValueCounts;
 
 /**
  * How many lists a second the server gives, beside a bare route in the same server that sends the
- * same bytes from memory. Asks only itself, for half a minute:
+ * same bytes from memory. Asks only itself, for half a minute; or, with the port of a running jar
+ * on this machine, that one, which has no bare route:
  *
  * <pre>mvn -pl server -am test-compile
- * java -cp … org.hedgerow.web.api.LoadRun</pre>
+ * java -cp … org.hedgerow.web.api.LoadRun [8080]</pre>
  */
 public final class LoadRun {
 
@@ -55,6 +56,14 @@ public final class LoadRun {
 
   /** Prints the figures. */
   public static void main(String[] arguments) throws Exception {
+    if (arguments.length > 0) {
+      new LoadRun(Integer.parseInt(arguments[0])).measure();
+    } else {
+      compare();
+    }
+  }
+
+  private static void compare() throws Exception {
     ObjectMapper mapper = JsonMapping.mapper();
     JsonProblems problems = new JsonProblems(mapper);
     Bare bare = new Bare();
@@ -82,6 +91,13 @@ public final class LoadRun {
             context.disableCompression().contentType("application/json").result(bytes);
           });
     }
+  }
+
+  private void measure() {
+    IntFunction<String> same = number -> LIST;
+    run(same, ROUND.multipliedBy(2));
+    System.out.printf("GET /words     %8.0f requests a second%n", run(same, ROUND));
+    System.out.printf("never asked yet%8.0f%n", run(LoadRun::unheardOf, ROUND));
   }
 
   private void compare(Bare bare) throws Exception {

@@ -18,8 +18,8 @@ import java.util.regex.Pattern;
  * @param readsAsOne whether a learner reads the letters as one sign
  * @param keyWord a word that shows the value
  * @param sounds by accent (a BCP 47 tag), the alternative sounds, commonest first, each as IPA
- *     sounds separated by blanks and the empty string for silence; an accent without this
- *     correspondence is absent
+ *     sounds separated by blanks and the empty string for silence; no alternatives where the accent
+ *     has it not although its parent has; an accent with a blank cell is absent
  * @param note for teachers; often empty
  */
 public record CorrespondenceRow(
@@ -31,6 +31,7 @@ public record CorrespondenceRow(
     String keyWord,
     Map<String, List<String>> sounds,
     String note) {
+  private static final String ABSENT = "-";
   private static final Pattern ACCENT = Pattern.compile("[a-z]{2}-[A-Z]{2}(-[a-z0-9]+)*");
 
   public CorrespondenceRow {
@@ -49,11 +50,15 @@ public record CorrespondenceRow(
         row.text("note"));
   }
 
+  private static List<String> ways(String cell) {
+    return cell.strip().equals(ABSENT) ? List.of() : Sounds.alternatives(cell);
+  }
+
   private static Map<String, List<String>> soundsFrom(TsvRow row) {
     Map<String, List<String>> sounds = new LinkedHashMap<>();
     for (String column : row.columns()) {
       if (ACCENT.matcher(column).matches() && !row.text(column).isBlank()) {
-        sounds.put(column, Sounds.alternatives(row.text(column)));
+        sounds.put(column, ways(row.text(column)));
       }
     }
     return sounds;

@@ -75,6 +75,13 @@ public final class SeedLexicon {
     return read("catalogue/accents.tsv", AccentRow::from);
   }
 
+  /** The pronunciations of an accent; none for the accent that the dictionary is in. */
+  public List<SpokenRow> spoken(AccentRow accent) {
+    return accent.pronunciations().isEmpty()
+        ? List.of()
+        : read(accent.pronunciations(), SpokenRow::from);
+  }
+
   /** The catalogue of correspondences, in the catalogue's own order. */
   public List<CorrespondenceRow> correspondences() {
     return read("catalogue/correspondences.tsv", CorrespondenceRow::from);

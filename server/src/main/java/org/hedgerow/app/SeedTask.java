@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.function.Supplier;
 import org.hedgerow.phonics.AccentCatalogue;
-import org.hedgerow.phonics.Aligner;
 import org.hedgerow.seed.SeedCatalogue;
 import org.hedgerow.seed.SeedWords;
 import org.hedgerow.seedlexicon.DamagedSeedException;
@@ -25,7 +24,7 @@ final class SeedTask implements BankTask {
   private record Seed(List<AccentCatalogue> accents, SeedWords words) {
     static Seed of(SeedLexicon lexicon) {
       List<AccentCatalogue> accents = SeedCatalogue.weighted(lexicon);
-      return new Seed(accents, new SeedWords(lexicon, new Aligner(accents.get(0))));
+      return new Seed(accents, new SeedWords(lexicon, accents));
     }
 
     Edition edition(Progress progress) {

@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.hedgerow.phonics.AccentCatalogue;
 import org.hedgerow.phonics.Aligner;
 import org.hedgerow.phonics.Alignment;
@@ -22,15 +23,21 @@ import org.roaringbitmap.RoaringBitmap;
 /**
  * What one accent makes of the words of an edition: for every realisation the words that hold it,
  * for every shape the words that have it, and for every word its <em>profile</em>: the realisations
- * that any of its pronunciations holds, as bits. Words are numbered by their rank.
+ * that any of its pronunciations holds, as bits. A word without a pronunciation of its own in the
+ * accent is taken as the accent's parent says it, with the parent's realisations. Words are
+ * numbered by their rank.
  */
 final class AccentIndex {
 
   private static final String GUESS = "guess";
 
+  /** An accent is not guessed in from fewer words than this, but as its parent. */
+  private static final int ENOUGH_TO_GUESS = 1000;
+
   private final AccentCatalogue catalogue;
+  private final ChainedRealisations realisations;
   private final Aligner aligner;
-  private final Lazy<Guesser> guesser;
+  private final Lazy<Optional<Guesser>> guesser;
   private final FalsePairs falsePairs;
   private final int endingS;
   private final int never;
@@ -40,18 +47,21 @@ final class AccentIndex {
   private final Map<String, RoaringBitmap> shapes = new HashMap<>();
   private final int[] occurrences;
 
-  AccentIndex(AccentCatalogue catalogue, List<Word> words) {
-    this.catalogue = catalogue;
-    this.aligner = new Aligner(catalogue);
-    this.guesser = new Lazy<>(() -> learn(catalogue, words));
-    this.falsePairs = new FalsePairs(catalogue.catalogue());
-    int realisations = catalogue.realisations().size();
-    this.endingS = realisations;
-    this.never = realisations + 1;
+  /**
+   * @param chain the accent, its parent and so on
+   */
+  AccentIndex(List<AccentCatalogue> chain, List<Word> words) {
+    this.catalogue = chain.get(0);
+    this.realisations = new ChainedRealisations(chain);
+    this.aligner = new Aligner(this.catalogue);
+    this.guesser = new Lazy<>(() -> learn(chain.get(0), words));
+    this.falsePairs = new FalsePairs(this.catalogue.catalogue());
+    this.endingS = realisations.size();
+    this.never = realisations.size() + 1;
     this.stride = (never >> 6) + 1;
     this.profiles = new long[words.size() * stride];
-    this.occurrences = new int[realisations];
-    for (int i = 0; i < realisations; i++) {
+    this.occurrences = new int[realisations.size()];
+    for (int i = 0; i < realisations.size(); i++) {
       holding.add(new RoaringBitmap());
     }
     for (int id = 0; id < words.size(); id++) {
@@ -70,22 +80,24 @@ final class AccentIndex {
     for (Pronunciation pronunciation : said) {
       pronunciation
           .alignment()
-          .ifPresentOrElse(alignment -> add(id, word, subject, alignment), () -> mark(id, never));
+          .ifPresentOrElse(
+              alignment -> add(id, word, subject, alignment, pronunciation.accent()),
+              () -> mark(id, never));
     }
     sharedShape(said)
         .ifPresent(shape -> shapes.computeIfAbsent(shape, x -> new RoaringBitmap()).add(id));
   }
 
-  private void add(int id, Word word, Subject subject, Alignment alignment) {
+  private void add(int id, Word word, Subject subject, Alignment alignment, String accent) {
     if (alignment.hasSmallMargin() || !falsePairs.in(alignment).isEmpty()) {
       mark(id, never);
     }
     for (Span span : alignment.spans()) {
-      int realisation = span.realisation().id();
+      int realisation = realisations.number(accent, span.realisation());
       mark(id, isAddedZ(subject, span) ? endingS : realisation);
       holding.get(realisation).add(id);
       if (word.commonness() >= WordQuery.DEFAULT_COMMONNESS) {
-        occurrences[realisation]++;
+        occurrences[realisations.own(realisation)]++;
       }
     }
   }
@@ -123,18 +135,22 @@ final class AccentIndex {
   Optional<Pronunciation> guess(String spelling) {
     return guesser
         .get()
-        .guess(spelling)
+        .flatMap(learned -> learned.guess(spelling))
         .map(sounds -> Pronunciation.aligned(aligner, spelling, sounds, "", GUESS, false));
   }
 
-  private static Guesser learn(AccentCatalogue catalogue, List<Word> words) {
+  private static Optional<Guesser> learn(AccentCatalogue catalogue, List<Word> words) {
+    String accent = catalogue.accent().tag();
     List<Alignment> known =
         words.stream()
             .filter(word -> word.commonness() >= WordQuery.DEFAULT_COMMONNESS)
-            .flatMap(word -> word.said(List.of(catalogue.accent().tag())).stream())
+            .flatMap(word -> word.saidIn(accent).stream())
+            .filter(pronunciation -> pronunciation.accent().equals(accent))
             .flatMap(pronunciation -> pronunciation.alignment().stream())
             .toList();
-    return new Guesser(catalogue, known);
+    return known.size() < ENOUGH_TO_GUESS
+        ? Optional.empty()
+        : Optional.of(new Guesser(catalogue, known));
   }
 
   /** How often each realisation is met in common words, by its id. */
@@ -145,9 +161,9 @@ final class AccentIndex {
   /** Words of which some pronunciation holds one of the targets; a new bitmap. */
   RoaringBitmap holdingAnyOf(Standard standard) {
     RoaringBitmap[] bitmaps =
-        catalogue.realisations().stream()
-            .filter(each -> standard.isTarget(each.correspondence()))
-            .map(each -> holding.get(each.id()))
+        IntStream.range(0, realisations.size())
+            .filter(number -> standard.isTarget(realisations.get(number).correspondence()))
+            .mapToObj(holding::get)
             .toArray(RoaringBitmap[]::new);
     return RoaringBitmap.or(bitmaps);
   }
@@ -160,9 +176,10 @@ final class AccentIndex {
   /** The bits of a profile that a standard does not allow, its targets aside. */
   long[] blocked(Standard standard) {
     long[] bits = new long[stride];
-    for (Realisation realisation : catalogue.realisations()) {
+    for (int number = 0; number < realisations.size(); number++) {
+      Realisation realisation = realisations.get(number);
       if (!isAllowed(standard, realisation, false)) {
-        set(bits, realisation.id());
+        set(bits, number);
       }
       if (isZ(realisation) && !isAllowed(standard, realisation, true)) {
         set(bits, endingS);

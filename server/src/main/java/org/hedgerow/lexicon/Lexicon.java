@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.hedgerow.phonics.AccentCatalogue;
+import org.hedgerow.phonics.Accents;
 import org.hedgerow.phonics.Aligner;
 import org.hedgerow.phonics.Alignment;
 import org.hedgerow.phonics.Catalogue;
@@ -32,6 +33,7 @@ public final class Lexicon {
 
   private final int edition;
   private final Catalogue catalogue;
+  private final Accents known;
   private final List<Word> words;
   private final Map<String, Integer> ids = new HashMap<>();
   private final Map<String, AccentIndex> accents = new LinkedHashMap<>();
@@ -48,13 +50,23 @@ public final class Lexicon {
   public Lexicon(int edition, List<AccentCatalogue> accents, List<Word> words) {
     this.edition = edition;
     this.catalogue = accents.get(0).catalogue();
-    this.words = words.stream().sorted(Order.DEFAULT.comparator()).toList();
+    this.known = new Accents(accents.stream().map(AccentCatalogue::accent).toList());
+    this.words =
+        words.stream().sorted(Order.DEFAULT.comparator()).map(word -> word.among(known)).toList();
     for (int id = 0; id < this.words.size(); id++) {
       add(id, this.words.get(id));
     }
     for (AccentCatalogue each : accents) {
-      this.accents.put(each.accent().tag(), new AccentIndex(each, this.words));
+      String tag = each.accent().tag();
+      this.accents.put(tag, new AccentIndex(chain(tag, accents), this.words));
     }
+  }
+
+  /** An accent and those that it falls back on. */
+  private List<AccentCatalogue> chain(String tag, List<AccentCatalogue> all) {
+    return known.chain(tag).stream()
+        .flatMap(each -> all.stream().filter(other -> other.accent().tag().equals(each)))
+        .toList();
   }
 
   private void add(int id, Word word) {
@@ -123,7 +135,7 @@ public final class Lexicon {
   private Subject guessed(String spelling) {
     List<Pronunciation> guesses =
         accents.values().stream().flatMap(index -> index.guess(spelling).stream()).toList();
-    return new Subject(spelling, guesses, Optional.empty(), "", "", false);
+    return new Subject(spelling, guesses, known, Optional.empty(), "", "", false);
   }
 
   /** How often a realisation is met in the words of common use. */

@@ -5,6 +5,7 @@ import static java.util.Objects.requireNonNull;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.hedgerow.phonics.Accents;
 import org.hedgerow.phonics.Pronunciation;
 import org.hedgerow.reading.Inflection;
 import org.hedgerow.reading.Subject;
@@ -17,6 +18,7 @@ import org.hedgerow.reading.Subject;
  * @param since the edition that brought the entry
  * @param tags what else is known of it
  * @param pronunciations in all accents, at least one
+ * @param accents how the accents fall back on each other
  */
 public record Word(
     String spelling,
@@ -24,7 +26,8 @@ public record Word(
     int commonness,
     int since,
     List<Tag> tags,
-    List<Pronunciation> pronunciations) {
+    List<Pronunciation> pronunciations,
+    Accents accents) {
 
   public Word {
     requireNonNull(spelling);
@@ -37,6 +40,22 @@ public record Word(
     if (pronunciations.isEmpty()) {
       throw new IllegalArgumentException(spelling + " has no pronunciation");
     }
+    requireNonNull(accents);
+  }
+
+  /** An entry before it is put among the accents of an edition. */
+  public Word(
+      String spelling,
+      Status status,
+      int commonness,
+      int since,
+      List<Tag> tags,
+      List<Pronunciation> pronunciations) {
+    this(spelling, status, commonness, since, tags, pronunciations, Accents.UNKNOWN);
+  }
+
+  Word among(Accents edition) {
+    return new Word(spelling, status, commonness, since, tags, pronunciations, edition);
   }
 
   public Optional<Tag> tag(String kind) {
@@ -52,14 +71,28 @@ public record Word(
     return pronunciations.get(0).syllables();
   }
 
+  /** All pronunciations in an accent; where it has none of its own, its parent's. */
   public List<Pronunciation> pronunciationsIn(String accent) {
+    return accents.chain(accent).stream()
+        .map(this::ownIn)
+        .filter(own -> !own.isEmpty())
+        .findFirst()
+        .orElse(List.of());
+  }
+
+  private List<Pronunciation> ownIn(String accent) {
     return pronunciations.stream().filter(each -> each.accent().equals(accent)).toList();
   }
 
+  /** The pronunciations that checks count in an accent: its own, else its parent's. */
+  public List<Pronunciation> saidIn(String accent) {
+    return Subject.saidIn(accents.chain(accent), pronunciations);
+  }
+
   /** The pronunciations in some accents that checks count. */
-  List<Pronunciation> said(List<String> accents) {
+  List<Pronunciation> said(List<String> tags) {
     List<Pronunciation> said = new ArrayList<>(pronunciations.size());
-    accents.forEach(accent -> said.addAll(Subject.counting(pronunciations, accent)));
+    tags.forEach(accent -> said.addAll(saidIn(accent)));
     return said;
   }
 
@@ -68,6 +101,7 @@ public record Word(
     return new Subject(
         spelling,
         pronunciations,
+        accents,
         tag(Tag.INFLECTED).map(tag -> new Inflection(tag.value(), tag.reason())),
         tag(Tag.NAME).map(Tag::reason).orElse(""),
         tag(Tag.NOT_FOR_CHILDREN).map(Tag::value).orElse(""),

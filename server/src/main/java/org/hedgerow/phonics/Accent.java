@@ -17,12 +17,14 @@ public final class Accent {
 
   private final String tag;
   private final String name;
+  private final Optional<String> parent;
   private final List<Sound> inventory;
   private final Map<String, Integer> indexes;
 
-  private Accent(String tag, String name, List<Sound> inventory) {
+  private Accent(String tag, String name, Optional<String> parent, List<Sound> inventory) {
     this.tag = requireNonNull(tag);
     this.name = requireNonNull(name);
+    this.parent = parent;
     this.inventory = List.copyOf(inventory);
     this.indexes = new LinkedHashMap<>();
     for (Sound sound : inventory) {
@@ -33,6 +35,8 @@ public final class Accent {
   }
 
   /**
+   * An accent that stands alone.
+   *
    * @param tag a BCP 47 tag, such as {@code en-US}
    * @param name what a teacher calls it
    * @param vowels IPA symbols, in the order in which they are shown
@@ -42,7 +46,12 @@ public final class Accent {
     List<Sound> inventory = new ArrayList<>();
     vowels.forEach(ipa -> inventory.add(new Sound(ipa, true)));
     consonants.forEach(ipa -> inventory.add(new Sound(ipa, false)));
-    return new Accent(tag, name, inventory);
+    return new Accent(tag, name, Optional.empty(), inventory);
+  }
+
+  /** The same accent, saying as another does what it does not say itself. */
+  public Accent under(String parentTag) {
+    return new Accent(tag, name, Optional.of(parentTag), inventory);
   }
 
   public String tag() {
@@ -51,6 +60,11 @@ public final class Accent {
 
   public String name() {
     return name;
+  }
+
+  /** The tag of the accent that tells what this one doesn't; empty for one that stands alone. */
+  public Optional<String> parent() {
+    return parent;
   }
 
   /** All sounds, vowels first. */

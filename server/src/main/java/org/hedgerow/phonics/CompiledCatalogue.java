@@ -31,8 +31,8 @@ final class CompiledCatalogue {
     for (int index = 0; index < size; index++) {
       Realisation realisation = realisations.get(index);
       sounds[index] = realisation.sounds().stream().mapToInt(accent::indexOf).toArray();
-      parts[index] = SpanPart.of(realisation, takesR(realisation));
-      places[index] = realisation.correspondence().place();
+      parts[index] = SpanPart.of(realisation, splits(realisation), takesR(realisation));
+      places[index] = place(realisation);
       addEnd(node(realisation.grapheme().head()), index);
     }
   }
@@ -94,6 +94,34 @@ final class CompiledCatalogue {
   /** The realisations whose letters end at a node; of split graphemes the first letter counts. */
   int[] endingAt(int node) {
     return ends.get(node);
+  }
+
+  /** Whether a split grapheme of the letter says the same. */
+  private boolean splits(Realisation realisation) {
+    return says(realisation.grapheme().text() + "-e", realisation.sounds());
+  }
+
+  private boolean says(String grapheme, List<Sound> sounds) {
+    return source.realisations().stream()
+        .anyMatch(
+            other -> other.grapheme().text().equals(grapheme) && other.sounds().equals(sounds));
+  }
+
+  /** A single vowel letter and the r after it part before a vowel, where each can stand alone. */
+  private Place place(Realisation realisation) {
+    Place declared = realisation.correspondence().place();
+    return declared.equals(Place.ANYWHERE) && parts(realisation)
+        ? Place.parse("not before vowel")
+        : declared;
+  }
+
+  private boolean parts(Realisation realisation) {
+    List<Sound> sounds = realisation.sounds();
+    int last = sounds.size() - 1;
+    return realisation.grapheme().text().matches("[aeiouy]rr?")
+        && last > 0
+        && sounds.get(last).ipa().equals("ɹ")
+        && says(realisation.grapheme().text().substring(0, 1), sounds.subList(0, last));
   }
 
   /** Whether letters and sounds with an r each are a grapheme too, before a vowel as well. */

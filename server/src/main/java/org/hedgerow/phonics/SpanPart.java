@@ -48,16 +48,15 @@ enum SpanPart {
   private static final Set<String> ENDING_IN_UE = Set.of("gueɡ", "quek", "ngueŋ");
   private static final Set<String> CONSONANTS_IN_SPLIT =
       Set.of("b", "c", "d", "f", "g", "k", "l", "m", "n", "p", "v", "z", "ch", "th");
-  private static final Set<String> LONG_SOUNDS =
-      Set.of("aeɪ", "ei", "iaɪ", "ii", "ooʊ", "uu", "uju", "yaɪ");
   private static final Set<String> E_CONSONANTS = Set.of("vv", "cs", "gdʒ", "gʒ", "zz", "thð");
   private static final Set<String> E_STEMS = Set.of("guɡ", "quk", "dgdʒ");
-  private static final Set<String> R_SOUNDS = Set.of("ɑɹ", "ɔɹ", "ɛɹ", "ɝ");
+  private static final Set<String> WEAK_VOWELS = Set.of("ə", "ɚ");
 
   /**
+   * @param splits whether the letter says the same with a consonant and a silent e behind it
    * @param takesR whether the catalogue has a longer grapheme for this one with an r after it
    */
-  static SpanPart of(Realisation realisation, boolean takesR) {
+  static SpanPart of(Realisation realisation, boolean splits, boolean takesR) {
     Grapheme grapheme = realisation.grapheme();
     String letters = grapheme.text();
     String spelt = letters + Sound.joined(realisation.sounds());
@@ -71,10 +70,9 @@ enum SpanPart {
       return realisation.sounds().size() == 1 ? SILENT_ED : OTHER;
     }
     if (letters.length() == 1 && isVowelSaid(letters, realisation.sounds())) {
-      return LONG_SOUNDS.contains(spelt) ? LONG_VOWEL : VOWEL_LETTER;
+      return splits ? LONG_VOWEL : VOWEL_LETTER;
     }
-    if (isVowelAndR(letters)
-        && (R_SOUNDS.contains(Sound.joined(realisation.sounds())) || spelt.equals("urɚ"))) {
+    if (isVowelAndR(letters) && isStressed(letters, realisation.sounds())) {
       return STRESSED_R;
     }
     return takesR ? VOWEL_PAIR : consonant(letters, spelt);
@@ -117,6 +115,12 @@ enum SpanPart {
 
   private static boolean isVowelSaid(String letters, List<Sound> sounds) {
     return SilentE.VOWEL_LETTERS.contains(letters) && sounds.get(sounds.size() - 1).vowel();
+  }
+
+  /** A weak ending -ure is said as a weak -ur, so those letters keep their e in any case. */
+  private static boolean isStressed(String letters, List<Sound> sounds) {
+    boolean weak = sounds.stream().anyMatch(sound -> WEAK_VOWELS.contains(sound.ipa()));
+    return sounds.get(0).vowel() && (!weak || letters.equals("ur"));
   }
 
   private static boolean isVowelAndR(String letters) {

@@ -9,10 +9,16 @@ import org.hedgerow.phonics.Correspondence;
 import org.hedgerow.phonics.Sound;
 import org.hedgerow.phonics.Span;
 
-/** An aligned pronunciation of a word, beside the standard that it is measured by. */
+/**
+ * An aligned pronunciation of a word, beside the standard that it is measured by.
+ *
+ * @param accent the accent that was asked for
+ * @param spoken the accent of the pronunciation, which may be the other's parent
+ */
 record Passage(
     Subject subject,
     String accent,
+    String spoken,
     Alignment alignment,
     List<FalsePairs.Pair> falsePairs,
     Standard standard) {
@@ -57,7 +63,7 @@ record Passage(
   }
 
   private String targetSound(Correspondence target) {
-    return target.sounds().getOrDefault(accent, List.of()).stream()
+    return target.sounds().getOrDefault(spoken, List.of()).stream()
         .findFirst()
         .map(Sound::joined)
         .orElse("");

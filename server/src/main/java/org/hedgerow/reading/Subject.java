@@ -5,12 +5,14 @@ import static java.util.Objects.requireNonNull;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.hedgerow.phonics.Accents;
 import org.hedgerow.phonics.Pronunciation;
 
 /**
  * A word as the checks see it.
  *
  * @param pronunciations in every accent that the check may ask for
+ * @param accents how the accents of the pronunciations are called, and fall back on each other
  * @param inflection set if the word is a regular form of another
  * @param name why the word is only a name, else an empty text
  * @param unfit why the word is not for small children, else an empty text
@@ -19,6 +21,7 @@ import org.hedgerow.phonics.Pronunciation;
 public record Subject(
     String spelling,
     List<Pronunciation> pronunciations,
+    Accents accents,
     Optional<Inflection> inflection,
     String name,
     String unfit,
@@ -27,6 +30,7 @@ public record Subject(
   public Subject {
     requireNonNull(spelling);
     pronunciations = List.copyOf(pronunciations);
+    requireNonNull(accents);
     requireNonNull(inflection);
     requireNonNull(name);
     requireNonNull(unfit);
@@ -37,13 +41,28 @@ public record Subject(
     return inflection.isPresent() && spelling.endsWith("s");
   }
 
-  /** The pronunciations in an accent that count. */
+  /** The pronunciations that count in an accent: its own, else those of its parent. */
   public List<Pronunciation> saidIn(String accent) {
-    return counting(pronunciations, accent);
+    return saidIn(accents.chain(accent), pronunciations);
+  }
+
+  /**
+   * The pronunciations that count in the first of some accents that has any.
+   *
+   * @param chain the tags of an accent, of its parent and so on
+   */
+  public static List<Pronunciation> saidIn(List<String> chain, List<Pronunciation> pronunciations) {
+    for (String accent : chain) {
+      List<Pronunciation> said = counting(pronunciations, accent);
+      if (!said.isEmpty()) {
+        return said;
+      }
+    }
+    return List.of();
   }
 
   /** The pronunciations in an accent, those set aside only where there is no other. */
-  public static List<Pronunciation> counting(List<Pronunciation> pronunciations, String accent) {
+  private static List<Pronunciation> counting(List<Pronunciation> pronunciations, String accent) {
     List<Pronunciation> said = new ArrayList<>(pronunciations.size());
     List<Pronunciation> counting = new ArrayList<>(pronunciations.size());
     for (Pronunciation pronunciation : pronunciations) {

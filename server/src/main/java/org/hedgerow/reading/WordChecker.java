@@ -5,7 +5,6 @@ import static java.util.stream.Collectors.joining;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import org.hedgerow.phonics.Alignment;
 import org.hedgerow.phonics.Catalogue;
@@ -39,7 +38,7 @@ public final class WordChecker {
       findings.addAll(judgement.findings());
       verdict = verdict.and(judgement.verdict());
     }
-    accentsDiffer(judgements).ifPresent(findings::add);
+    AccentsDiffer.among(judgements, subject).ifPresent(findings::add);
     return new Check(
         subject.spelling(), verdict, List.copyOf(new LinkedHashSet<>(findings)), !subject.known());
   }
@@ -75,8 +74,6 @@ public final class WordChecker {
     return Finding.ofWord(FindingCode.INFLECTED, message);
   }
 
-  private record Judgement(String accent, Verdict verdict, List<Finding> findings) {}
-
   private Judgement judge(Subject subject, String accent, Standard standard) {
     List<Pronunciation> said = subject.saidIn(accent);
     if (said.isEmpty()) {
@@ -85,7 +82,7 @@ public final class WordChecker {
     List<Finding> findings = new ArrayList<>();
     Set<Verdict> verdicts = new LinkedHashSet<>();
     for (Pronunciation pronunciation : said) {
-      List<Finding> found = find(subject, pronunciation, standard);
+      List<Finding> found = find(subject, accent, pronunciation, standard);
       verdicts.add(worst(found));
       findings.addAll(found);
     }
@@ -115,31 +112,20 @@ public final class WordChecker {
     return new Finding(FindingCode.SEVERAL_PRONUNCIATIONS, accent, List.of(), message);
   }
 
-  private List<Finding> find(Subject subject, Pronunciation pronunciation, Standard standard) {
+  private List<Finding> find(
+      Subject subject, String accent, Pronunciation pronunciation, Standard standard) {
     if (pronunciation.alignment().isEmpty()) {
-      return List.of(unexplained(pronunciation));
+      return List.of(unexplained(accent, pronunciation));
     }
     Alignment alignment = pronunciation.alignment().get();
     Passage passage =
-        new Passage(subject, pronunciation.accent(), alignment, falsePairs.in(alignment), standard);
+        new Passage(
+            subject, accent, pronunciation.accent(), alignment, falsePairs.in(alignment), standard);
     return SpanRules.ALL.stream().flatMap(rule -> rule.find(passage).stream()).toList();
   }
 
-  private static Finding unexplained(Pronunciation pronunciation) {
-    return new Finding(
-        FindingCode.IRREGULAR, pronunciation.accent(), List.of(), pronunciation.obstacle());
-  }
-
-  private static Optional<Finding> accentsDiffer(List<Judgement> judgements) {
-    List<Judgement> passing =
-        judgements.stream().filter(each -> each.verdict() == Verdict.PASS).toList();
-    if (passing.isEmpty() || passing.size() == judgements.size()) {
-      return Optional.empty();
-    }
-    String message =
-        "this word fits in %s but not in every accent asked for"
-            .formatted(passing.stream().map(Judgement::accent).collect(joining(", ")));
-    return Optional.of(Finding.ofWord(FindingCode.ACCENTS_DIFFER, message));
+  private static Finding unexplained(String accent, Pronunciation pronunciation) {
+    return new Finding(FindingCode.IRREGULAR, accent, List.of(), pronunciation.obstacle());
   }
 
   private static Verdict worst(List<Finding> findings) {

@@ -9,24 +9,30 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import org.hedgerow.phonics.Accent;
 import org.hedgerow.phonics.AccentCatalogue;
 import org.hedgerow.phonics.Aligner;
-import org.hedgerow.phonics.Arpabet;
 import org.hedgerow.phonics.Realisation;
 import org.hedgerow.phonics.Sound;
+import org.hedgerow.phonics.SoundReader;
 import org.hedgerow.phonics.WeightLearner;
+import org.hedgerow.seedlexicon.AccentRow;
 import org.hedgerow.seedlexicon.CommonnessRow;
 import org.hedgerow.seedlexicon.DictionaryEntry;
 import org.hedgerow.seedlexicon.SeedLexicon;
 
 /**
- * Learns the catalogue's weights from the dictionary and writes them as data; run by {@code
- * seed-lexicon/derive/weights.sh}. It learns from the words that SCOWL knows, since the rest of the
- * dictionary is mostly names.
+ * Learns the catalogue's weights and writes them as data, for each accent from its own
+ * pronunciations; run by {@code seed-lexicon/derive/weights.sh}. It learns from the words that
+ * SCOWL knows, since the rest of the dictionary is mostly names.
  */
 final class LearnWeights {
 
   private static final int ROUNDS = 12;
+
+  /** An accent with fewer words takes the weights of its parent. */
+  private static final int ENOUGH_WORDS = 1000;
+
   private static final List<String> HEADER =
       List.of(
           "# What each correspondence costs an alignment: minus the natural logarithm of its share.",
@@ -37,7 +43,7 @@ final class LearnWeights {
       List.of(
           "# Pronunciations of words in common use that the catalogue cannot explain, and why.",
           "# Written by derive/weights.sh; not for editing by hand. See SOURCE.md.",
-          "# word\tsounds\treason");
+          "# accent\tword\tsounds\treason");
 
   private LearnWeights() {}
 
@@ -49,10 +55,14 @@ final class LearnWeights {
     SeedLexicon seed = SeedLexicon.inFolder(folder);
     List<String> weights = new ArrayList<>(HEADER);
     List<String> unaligned = new ArrayList<>(UNALIGNED_HEADER);
-    for (AccentCatalogue unweighted : SeedCatalogue.unweighted(seed)) {
-      AccentCatalogue learned = learn(seed, unweighted);
-      learned.realisations().forEach(each -> weights.add(line(learned, each)));
-      unaligned.addAll(unaligned(seed, new Aligner(learned)));
+    List<AccentCatalogue> accents = SeedCatalogue.unweighted(seed);
+    for (int i = 0; i < accents.size(); i++) {
+      Said said = Said.in(seed, seed.accents().get(i), accents.get(i).accent());
+      if (said.words().size() >= ENOUGH_WORDS) {
+        AccentCatalogue learned = learn(seed, said, accents.get(i));
+        learned.realisations().forEach(each -> weights.add(line(learned, each)));
+        unaligned.addAll(unaligned(seed, said, new Aligner(learned)));
+      }
     }
     Files.createDirectories(folder.resolve("weights"));
     write(folder.resolve("weights/weights.tsv"), weights);
@@ -63,41 +73,52 @@ final class LearnWeights {
     Files.writeString(file, String.join("\n", lines) + "\n");
   }
 
+  /** The pronunciations that one accent's own table has, each with the word it is of. */
+  private record Said(List<String> words, List<List<Sound>> sounds) {
+
+    static Said in(SeedLexicon seed, AccentRow row, Accent accent) {
+      Said said = new Said(new ArrayList<>(), new ArrayList<>());
+      SoundReader reader = new SoundReader(accent);
+      if (row.tag().equals(seed.accents().get(0).tag())) {
+        for (DictionaryEntry entry : seed.dictionary()) {
+          entry.pronunciations().forEach(phones -> said.add(entry.word(), reader.read(phones)));
+        }
+      }
+      seed.spoken(row).forEach(each -> said.add(each.word(), reader.read(each.sounds())));
+      return said;
+    }
+
+    private void add(String word, List<Sound> pronunciation) {
+      words.add(word);
+      sounds.add(pronunciation);
+    }
+  }
+
   /** Pronunciations of words in common use that the catalogue cannot explain. */
-  private static List<String> unaligned(SeedLexicon seed, Aligner aligner) {
+  private static List<String> unaligned(SeedLexicon seed, Said said, Aligner aligner) {
     Commonness commonness = new Commonness(seed.commonness());
     List<String> lines = new ArrayList<>();
-    for (DictionaryEntry entry : seed.dictionary()) {
-      if (commonness.of(entry.word()) > Commonness.RARE) {
-        for (String phones : entry.pronunciations()) {
-          List<Sound> sounds = sounds(aligner.catalogue(), phones);
-          if (aligner.align(entry.word(), sounds).isEmpty()) {
-            String obstacle = aligner.obstacle(entry.word(), sounds);
-            lines.add(String.join("\t", entry.word(), phones, obstacle));
-          }
-        }
+    for (int i = 0; i < said.words().size(); i++) {
+      String word = said.words().get(i);
+      List<Sound> sounds = said.sounds().get(i);
+      if (commonness.of(word) > Commonness.RARE && aligner.align(word, sounds).isEmpty()) {
+        String accent = aligner.accent().tag();
+        String obstacle = aligner.obstacle(word, sounds);
+        lines.add(String.join("\t", accent, word, Sound.spaced(sounds), obstacle));
       }
     }
     return lines;
   }
 
-  private static AccentCatalogue learn(SeedLexicon seed, AccentCatalogue unweighted) {
+  private static AccentCatalogue learn(SeedLexicon seed, Said said, AccentCatalogue unweighted) {
     Set<String> known = seed.commonness().stream().map(CommonnessRow::word).collect(toSet());
     WeightLearner learner = new WeightLearner(unweighted);
-    for (DictionaryEntry entry : seed.dictionary()) {
-      if (known.contains(entry.word())) {
-        entry
-            .pronunciations()
-            .forEach(phones -> learner.add(entry.word(), sounds(unweighted, phones)));
+    for (int i = 0; i < said.words().size(); i++) {
+      if (known.contains(said.words().get(i))) {
+        learner.add(said.words().get(i), said.sounds().get(i));
       }
     }
     return learner.learn(ROUNDS);
-  }
-
-  private static List<Sound> sounds(AccentCatalogue catalogue, String phones) {
-    return Arpabet.toIpa(phones).stream()
-        .map(ipa -> catalogue.accent().sound(ipa).orElseThrow())
-        .toList();
   }
 
   private static String line(AccentCatalogue catalogue, Realisation realisation) {

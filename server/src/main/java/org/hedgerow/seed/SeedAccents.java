@@ -15,6 +15,7 @@ final class SeedAccents {
   }
 
   private static Accent accent(AccentRow row) {
-    return Accent.of(row.tag(), row.name(), row.vowels(), row.consonants());
+    Accent alone = Accent.of(row.tag(), row.name(), row.vowels(), row.consonants());
+    return row.parent().isEmpty() ? alone : alone.under(row.parent());
   }
 }

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import org.hedgerow.phonics.Accent;
 import org.hedgerow.phonics.AccentCatalogue;
+import org.hedgerow.phonics.Accents;
 import org.hedgerow.phonics.Catalogue;
 import org.hedgerow.phonics.Correspondence;
 import org.hedgerow.phonics.CorrespondenceClass;
@@ -27,6 +28,9 @@ import org.hedgerow.seedlexicon.WeightRow;
  */
 public final class SeedCatalogue {
 
+  /** What a realisation costs that only an accent without weights of its own has. */
+  private static final double UNLEARNED = 9;
+
   private SeedCatalogue() {}
 
   /** The catalogue in each accent, with the weights that were learned for it. */
@@ -35,8 +39,10 @@ public final class SeedCatalogue {
     for (WeightRow row : seed.weights()) {
       costs.put(key(row.accent(), row.grapheme(), row.sounds()), row.cost());
     }
-    return unweighted(seed).stream()
-        .map(each -> each.weighted(realisation -> cost(costs, each.accent(), realisation)))
+    List<AccentCatalogue> unweighted = unweighted(seed);
+    Accents accents = new Accents(unweighted.stream().map(AccentCatalogue::accent).toList());
+    return unweighted.stream()
+        .map(each -> weighted(each, costs, accents.chain(each.accent().tag())))
         .toList();
   }
 
@@ -47,15 +53,40 @@ public final class SeedCatalogue {
     return accents.stream().map(accent -> AccentCatalogue.unweighted(accent, catalogue)).toList();
   }
 
-  private static double cost(Map<String, Double> costs, Accent accent, Realisation realisation) {
-    String sounds = Sound.spaced(realisation.sounds());
-    Double cost = costs.get(key(accent.tag(), realisation.grapheme().text(), sounds));
-    if (cost == null) {
-      throw new IllegalArgumentException(
-          "no weight for %s in %s: run seed-lexicon/derive/weights.sh"
-              .formatted(realisation, accent));
+  /** An accent for which nothing was learned, as it has few words, takes its parent's weights. */
+  private static AccentCatalogue weighted(
+      AccentCatalogue unweighted, Map<String, Double> costs, List<String> chain) {
+    return unweighted.weighted(realisation -> cost(costs, chain, realisation));
+  }
+
+  private static double cost(
+      Map<String, Double> costs, List<String> chain, Realisation realisation) {
+    for (String accent : chain) {
+      for (List<Sound> sounds : sameValue(accent, chain, realisation)) {
+        Double cost = costs.get(key(accent, realisation.grapheme(), sounds));
+        if (cost != null) {
+          return cost;
+        }
+      }
     }
-    return cost;
+    if (chain.size() > 1) {
+      return UNLEARNED;
+    }
+    throw new IllegalArgumentException(
+        "no weight for %s in %s: run seed-lexicon/derive/weights.sh"
+            .formatted(realisation, chain.get(0)));
+  }
+
+  /** The same sounds, and in a parent any that the parent has for the same correspondence. */
+  private static List<List<Sound>> sameValue(
+      String accent, List<String> chain, Realisation realisation) {
+    return accent.equals(chain.get(0))
+        ? List.of(realisation.sounds())
+        : realisation.correspondence().sounds().getOrDefault(accent, List.of());
+  }
+
+  private static String key(String accent, Grapheme grapheme, List<Sound> sounds) {
+    return key(accent, grapheme.text(), Sound.spaced(sounds));
   }
 
   private static String key(String accent, String grapheme, String sounds) {
@@ -65,15 +96,16 @@ public final class SeedCatalogue {
   private static Catalogue catalogue(List<CorrespondenceRow> rows, List<Accent> accents) {
     Map<String, SoundReader> readers =
         accents.stream().collect(toMap(Accent::tag, SoundReader::new));
+    Accents known = new Accents(accents);
     List<Correspondence> correspondences = new ArrayList<>();
     for (CorrespondenceRow row : rows) {
-      correspondences.add(correspondence(correspondences.size(), row, readers));
+      correspondences.add(correspondence(correspondences.size(), row, readers, known));
     }
     return new Catalogue(correspondences);
   }
 
   private static Correspondence correspondence(
-      int id, CorrespondenceRow row, Map<String, SoundReader> readers) {
+      int id, CorrespondenceRow row, Map<String, SoundReader> readers, Accents accents) {
     try {
       return new Correspondence(
           id,
@@ -83,7 +115,7 @@ public final class SeedCatalogue {
           Place.parse(row.place()),
           row.readsAsOne(),
           row.keyWord(),
-          sounds(row, readers),
+          sounds(row, readers, accents),
           row.note());
     } catch (IllegalArgumentException mistake) {
       throw new IllegalArgumentException(
@@ -99,18 +131,32 @@ public final class SeedCatalogue {
   }
 
   private static Map<String, List<List<Sound>>> sounds(
-      CorrespondenceRow row, Map<String, SoundReader> readers) {
+      CorrespondenceRow row, Map<String, SoundReader> readers, Accents accents) {
+    row.sounds().keySet().stream()
+        .filter(accent -> !readers.containsKey(accent))
+        .forEach(SeedCatalogue::refuse);
     Map<String, List<List<Sound>>> sounds = new HashMap<>();
-    row.sounds()
-        .forEach(
-            (accent, ways) -> {
-              SoundReader reader = readers.get(accent);
-              if (reader == null) {
-                throw new IllegalArgumentException("there is no accent " + accent);
-              }
-              sounds.put(accent, ways.stream().map(way -> way(way, reader)).toList());
-            });
+    readers.forEach(
+        (accent, reader) -> {
+          List<String> ways = ways(row, accents.chain(accent));
+          if (!ways.isEmpty()) {
+            sounds.put(accent, ways.stream().map(way -> way(way, reader)).toList());
+          }
+        });
     return sounds;
+  }
+
+  private static void refuse(String accent) {
+    throw new IllegalArgumentException("there is no accent " + accent);
+  }
+
+  /** What the accent's cell says, or, where that is blank, its parent's. */
+  private static List<String> ways(CorrespondenceRow row, List<String> chain) {
+    return chain.stream()
+        .filter(row.sounds()::containsKey)
+        .findFirst()
+        .map(accent -> row.sounds().getOrDefault(accent, List.of()))
+        .orElse(List.of());
   }
 
   private static List<Sound> way(String way, SoundReader reader) {

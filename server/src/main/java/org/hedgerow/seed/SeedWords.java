@@ -11,6 +11,7 @@ import java.util.stream.Collectors;
 import org.hedgerow.lexicon.Status;
 import org.hedgerow.lexicon.Tag;
 import org.hedgerow.lexicon.Word;
+import org.hedgerow.phonics.AccentCatalogue;
 import org.hedgerow.phonics.Aligner;
 import org.hedgerow.phonics.Arpabet;
 import org.hedgerow.phonics.Pronunciation;
@@ -33,6 +34,7 @@ public final class SeedWords {
 
   private final List<DictionaryEntry> dictionary;
   private final Aligner aligner;
+  private final SpokenWords elsewhere;
   private final Commonness commonness;
   private final Map<String, String> names;
   private final Map<String, String> unfit;
@@ -41,11 +43,12 @@ public final class SeedWords {
   private final Map<VariantRow, String> careful;
 
   /**
-   * @param aligner of the accent that the dictionary is in, {@code en-US}
+   * @param accents of the seed; the first is the one that the dictionary is in, {@code en-US}
    */
-  public SeedWords(SeedLexicon seed, Aligner aligner) {
+  public SeedWords(SeedLexicon seed, List<AccentCatalogue> accents) {
     this.dictionary = seed.dictionary();
-    this.aligner = aligner;
+    this.aligner = new Aligner(accents.get(0));
+    this.elsewhere = new SpokenWords(seed, accents);
     this.commonness = new Commonness(seed.commonness());
     this.names = seed.names().stream().collect(toMap(NameRow::word, NameRow::reason));
     this.unfit = seed.unfit().stream().collect(toMap(UnfitRow::word, row -> row.reason().label()));
@@ -83,7 +86,14 @@ public final class SeedWords {
         commonness.of(entry.word()),
         FIRST_EDITION,
         tags(entry.word()),
-        said(entry).stream().map(phones -> pronunciation(entry, phones)).toList());
+        pronunciations(entry));
+  }
+
+  private List<Pronunciation> pronunciations(DictionaryEntry entry) {
+    List<Pronunciation> pronunciations = new ArrayList<>();
+    said(entry).forEach(phones -> pronunciations.add(pronunciation(entry, phones)));
+    pronunciations.addAll(elsewhere.of(entry.word()));
+    return pronunciations;
   }
 
   /** The dictionary's variants, in a teacher's careful speech. */

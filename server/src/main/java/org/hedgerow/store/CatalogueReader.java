@@ -22,7 +22,8 @@ import org.jspecify.annotations.Nullable;
 
 /** Reads accents, correspondences and their realisations. */
 final class CatalogueReader {
-  private record AccentRow(String tag, String name, String vowels, String consonants) {}
+  private record AccentRow(
+      String tag, String name, String vowels, String consonants, String parent) {}
 
   private record CorrespondenceRow(
       int id,
@@ -57,10 +58,19 @@ final class CatalogueReader {
 
   private List<Accent> accents() {
     return handle
-        .createQuery("select tag, name, vowels, consonants from accents order by place")
+        .createQuery(
+            """
+            select tag, name, vowels, consonants, coalesce(parent, '') as parent
+            from accents order by place
+            """)
         .mapTo(AccentRow.class)
-        .map(row -> Accent.of(row.tag, row.name, symbols(row.vowels), symbols(row.consonants)))
+        .map(CatalogueReader::accent)
         .list();
+  }
+
+  private static Accent accent(AccentRow row) {
+    Accent alone = Accent.of(row.tag, row.name, symbols(row.vowels), symbols(row.consonants));
+    return row.parent.isEmpty() ? alone : alone.under(row.parent);
   }
 
   private static List<String> symbols(String text) {

@@ -24,7 +24,7 @@ class GuesserTest {
     List<Alignment> known =
         common().stream()
             .filter(HELD_OUT.negate())
-            .flatMap(word -> word.pronunciations().stream())
+            .flatMap(word -> word.pronunciationsIn("en-US").stream())
             .flatMap(pronunciation -> pronunciation.alignment().stream())
             .toList();
     return new Guesser(LEXICON.accents().get(0), known);
@@ -46,7 +46,9 @@ class GuesserTest {
   private static boolean isRight(Word word) {
     return GUESSER.guess(word.spelling()).stream()
         .anyMatch(
-            guess -> word.pronunciations().stream().anyMatch(said -> said.sounds().equals(guess)));
+            guess ->
+                word.pronunciationsIn("en-US").stream()
+                    .anyMatch(said -> said.sounds().equals(guess)));
   }
 
   /** Words that nobody made a dictionary entry for; how they are read is a teacher's judgement. */

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.hedgerow.lexicon.Lexicon;
+import org.hedgerow.phonics.Accents;
 import org.hedgerow.phonics.Arpabet;
 import org.hedgerow.phonics.Correspondence;
 import org.hedgerow.phonics.Pronunciation;
@@ -60,7 +61,8 @@ class ExamplesTest {
     Pronunciation said =
         Pronunciation.aligned(
             LEXICON.aligner(ACCENT), example.word(), sounds, example.arpabet(), "example", false);
-    return new Subject(example.word(), List.of(said), Optional.empty(), "", "", true);
+    return new Subject(
+        example.word(), List.of(said), Accents.UNKNOWN, Optional.empty(), "", "", true);
   }
 
   private static Standard standard(String target) {

@@ -3,7 +3,6 @@ package org.hedgerow.seed;
 import java.util.List;
 import org.hedgerow.lexicon.Lexicon;
 import org.hedgerow.phonics.AccentCatalogue;
-import org.hedgerow.phonics.Aligner;
 import org.hedgerow.seedlexicon.SeedLexicon;
 
 /** The whole first edition in memory, without a database; made once for all tests of a run. */
@@ -22,7 +21,7 @@ public final class SeededLexicon {
   private static Lexicon make() {
     SeedLexicon seed = SeedLexicon.bundled();
     List<AccentCatalogue> accents = SeedCatalogue.weighted(seed);
-    SeedWords words = new SeedWords(seed, new Aligner(accents.get(0)));
+    SeedWords words = new SeedWords(seed, accents);
     return new Lexicon(SeedWords.FIRST_EDITION, accents, words.words(word -> {}));
   }
 }

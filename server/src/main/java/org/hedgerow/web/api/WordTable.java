@@ -13,7 +13,6 @@ import org.hedgerow.phonics.Alignment;
 import org.hedgerow.phonics.Pronunciation;
 import org.hedgerow.phonics.Sound;
 import org.hedgerow.phonics.Span;
-import org.hedgerow.reading.Subject;
 import org.hedgerow.web.query.WordList;
 import org.hedgerow.web.query.WordRequest;
 
@@ -57,7 +56,7 @@ final class WordTable {
 
   private void print(Word word) throws IOException {
     for (String accent : request.query().accents()) {
-      for (Pronunciation each : Subject.counting(word.pronunciations(), accent)) {
+      for (Pronunciation each : word.saidIn(accent)) {
         print(word, each);
       }
     }

@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.function.Predicate;
 import org.hedgerow.lexicon.Word;
 import org.hedgerow.phonics.Correspondence;
-import org.hedgerow.reading.Subject;
 
 /** A word as it stands in lists. */
 record WordView(
@@ -25,7 +24,7 @@ record WordView(
         word.commonness(),
         word.syllables(),
         accents.stream()
-            .flatMap(accent -> Subject.counting(word.pronunciations(), accent).stream())
+            .flatMap(accent -> word.saidIn(accent).stream())
             .map(pronunciation -> PronunciationView.of(pronunciation, target))
             .toList());
   }

@@ -16,7 +16,6 @@ import org.hedgerow.phonics.Realisation;
 import org.hedgerow.phonics.Sound;
 import org.hedgerow.phonics.Span;
 import org.hedgerow.reading.Standard;
-import org.hedgerow.reading.Subject;
 
 /**
  * A few words of an edition for each realisation of an accent, and what its sources call the
@@ -46,7 +45,7 @@ final class Examples {
   }
 
   private void meet(Word word) {
-    List<Pronunciation> said = Subject.counting(word.pronunciations(), accent);
+    List<Pronunciation> said = word.saidIn(accent);
     said.forEach(this::hear);
     if (said.size() == 1) {
       said.get(0).alignment().ifPresent(alignment -> meet(word, alignment));
@@ -99,7 +98,7 @@ final class Examples {
   }
 
   private boolean isIn(Realisation realisation, Word word) {
-    return Subject.counting(word.pronunciations(), accent).stream()
+    return word.saidIn(accent).stream()
         .flatMap(each -> each.alignment().stream())
         .flatMap(alignment -> alignment.spans().stream())
         .anyMatch(span -> span.realisation().id() == realisation.id());

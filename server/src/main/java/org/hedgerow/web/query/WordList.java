@@ -5,7 +5,6 @@ import java.util.Optional;
 import org.hedgerow.lexicon.Lexicon;
 import org.hedgerow.lexicon.Word;
 import org.hedgerow.phonics.Sound;
-import org.hedgerow.reading.Subject;
 
 /**
  * The answer to a question for words.
@@ -44,7 +43,7 @@ public record WordList(int total, List<Word> words, Optional<String> next) {
 
   private static boolean holds(Word word, Sound sound, List<String> accents) {
     return accents.stream()
-        .flatMap(accent -> Subject.counting(word.pronunciations(), accent).stream())
+        .flatMap(accent -> word.saidIn(accent).stream())
         .allMatch(pronunciation -> pronunciation.sounds().contains(sound));
   }
 }

@@ -16,6 +16,7 @@ const SOURCE = { VOICE: 'espeak-ng', BOTH_SOURCES: 'lexical-sets', HAND: 'hand' 
 
 const american = readAmerican(`${downloads}/american.tsv`);
 const decisions = new Map(readTable(`${seed}/espeak-ng/decisions.tsv`).map(([word, southern, scottish, reason]) => [word, { southern, scottish, reason }]));
+const withTrap = new Set(readTable(`${seed}/espeak-ng/trap.tsv`).map(([word]) => word));
 const words = commonWords();
 const southernVoice = speak('en-GB');
 const scottishVoice = speak('en-GB-scotland');
@@ -72,7 +73,8 @@ function readAmerican(path) {
 }
 
 /** How a word is said: a list of { southern, scottish, source }. */
-function ways(word, southernSays, scottishSays) {
+function ways(word, spoken, scottishSays) {
+  const southernSays = withTrap.has(word) ? spoken.map((sound) => (sound === 'ɑː' ? 'æ' : sound)) : spoken;
   const nearest = nearestAmerican(word, halved(southernSays));
   const decision = decisions.get(word);
   if (!nearest) {

@@ -91,6 +91,7 @@ const RULES = [
   ['ɛ', /^a$/, (span) => BEFORE_R(span) && !MAIN(span), 'ə|eə|æ|', 'ə|e|a|'],
   ['ɛ', /^a$/, BEFORE_R, 'eə|æ|e', 'e|a|ɛ'],
   ['ɛ', /^e$/, (span) => BEFORE_R(span) && !MAIN(span), 'e|ə|eə|', 'ɛ|ə|e|'],
+  ['ɛ', /^e$/, (span) => !MAIN(span) && !span.before, 'e|ə', 'ɛ|ə'],
   ['ɛ', /^e$/, (span) => !MAIN(span), 'e|ɪ|ə', 'ɛ|ɪ|ə'],
   ['ɛ', /./, ALWAYS, 'e', 'ɛ'],
   ['ɛ+ɹ', /^er?r$/, ALWAYS, 'ɜː(ɹ)|eə(ɹ)', 'ɛ ɹ|e ɹ'],

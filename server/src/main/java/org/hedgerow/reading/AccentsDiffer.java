@@ -57,7 +57,7 @@ final class AccentsDiffer {
               there.get(0).grapheme(),
               says(here.get(0)),
               name(passing),
-              says(there.get(0)),
+              says(there.get(0)).replaceFirst("^says (?=/)", ""),
               name(other));
     }
     return "in %s %s; in %s %s".formatted(name(passing), list(here), name(other), list(there));

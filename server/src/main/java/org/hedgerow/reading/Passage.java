@@ -54,19 +54,18 @@ record Passage(
     return new Finding(code, accent, letters, message);
   }
 
-  /** The target as a teacher calls it: {@code oo /u/}. */
+  /**
+   * The target as a teacher calls it: {@code oo /u/}, or {@code oo 2} where the accent has it not.
+   */
   String targetName() {
-    return standard.targets().stream()
-        .map(target -> target.grapheme() + " /" + targetSound(target) + "/")
-        .sorted()
-        .collect(joining(" or "));
+    return standard.targets().stream().map(this::name).sorted().collect(joining(" or "));
   }
 
-  private String targetSound(Correspondence target) {
+  private String name(Correspondence target) {
     return target.sounds().getOrDefault(spoken, List.of()).stream()
         .findFirst()
-        .map(Sound::joined)
-        .orElse("");
+        .map(sounds -> target.grapheme() + " /" + Sound.joined(sounds) + "/")
+        .orElse(target.label());
   }
 
   static String said(Span span) {

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.function.BiPredicate;
 import org.hedgerow.lexicon.Lexicon;
 import org.hedgerow.phonics.Sound;
 import org.hedgerow.phonics.Span;
@@ -42,26 +43,52 @@ class CurriculumTest {
 
   private static final Lexicon LEXICON = SeededLexicon.get();
 
+  private static final Map<String, String> SOUTHERN_BRITISH =
+      Map.of("ɛ", "e", "ɛə", "eə", "r", "ɹ", "l|əl", "əl", "iː|ɪ", "i");
+
+  private static final List<List<String>> ROWS =
+      Published.rows("national-curriculum-2013-appendix-1-sample.tsv");
+
   @Test
   void graphemesAndSoundsAreWhereTheTablesHaveThem() {
+    assertThat(ROWS).hasSizeGreaterThan(160);
+    assertThat(disagreeing("en-US", CurriculumTest::isSame))
+        .containsExactlyInAnyOrderElementsOf(DISAGREE.keySet());
+  }
+
+  /** The tables' own accent: 163 of 165 rows, 98.8 %; what is left is a matter of where to cut. */
+  @Test
+  void theSameInSouthernBritishWithTheirOwnSounds() {
+    assertThat(disagreeing("en-GB", CurriculumTest::isSaid))
+        .containsExactlyInAnyOrderElementsOf(DISAGREE.keySet());
+  }
+
+  private static List<String> disagreeing(String accent, BiPredicate<String, Span> same) {
     List<String> wrong = new ArrayList<>();
-    List<List<String>> rows = Published.rows("national-curriculum-2013-appendix-1-sample.tsv");
-    for (List<String> row : rows) {
-      if (!agrees(row.get(0), row.get(1), row.get(2).toLowerCase(Locale.ROOT))) {
+    for (List<String> row : ROWS) {
+      if (!agrees(row, accent, same)) {
         wrong.add(row.get(0) + " " + row.get(2));
       }
     }
-    assertThat(rows).hasSizeGreaterThan(160);
-    assertThat(wrong).containsExactlyInAnyOrderElementsOf(DISAGREE.keySet());
+    return wrong;
   }
 
-  private static boolean agrees(String grapheme, String sound, String word) {
-    return LEXICON.word(word).stream()
-        .flatMap(entry -> entry.pronunciations().stream())
+  /** An unstressed iː is written i, as the tables' own "y" does. */
+  private static boolean isSaid(String sound, Span span) {
+    String ours = Sound.joined(span.sounds());
+    return ours.equals(SOUTHERN_BRITISH.getOrDefault(sound, sound))
+        || (sound.equals("iː") && ours.equals("i"));
+  }
+
+  private static boolean agrees(List<String> row, String accent, BiPredicate<String, Span> same) {
+    String grapheme = row.get(0);
+    String sound = row.get(1);
+    return LEXICON.word(row.get(2).toLowerCase(Locale.ROOT)).stream()
+        .flatMap(entry -> entry.pronunciationsIn(accent).stream())
         .flatMap(pronunciation -> pronunciation.alignment().stream())
         .flatMap(alignment -> alignment.spans().stream())
         .filter(span -> span.grapheme().text().equals(grapheme))
-        .anyMatch(span -> isSame(sound, span));
+        .anyMatch(span -> same.test(sound, span));
   }
 
   private static boolean isSame(String sound, Span span) {

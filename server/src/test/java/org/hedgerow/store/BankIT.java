@@ -78,6 +78,7 @@ class BankIT {
       var original = written.accents().get(i);
       assertThat(accent.accent().tag()).isEqualTo(original.accent().tag());
       assertThat(accent.accent().name()).isEqualTo(original.accent().name());
+      assertThat(accent.accent().parent()).isEqualTo(original.accent().parent());
       assertThat(accent.accent().inventory()).isEqualTo(original.accent().inventory());
       assertThat(accent.realisations()).isEqualTo(original.realisations());
     }

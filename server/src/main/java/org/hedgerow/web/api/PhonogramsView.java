@@ -40,6 +40,7 @@ record PhonogramsView(int edition, String accent, List<Phonogram> phonograms) {
                     new Phonogram(
                         grapheme,
                         lexicon.catalogue().values(grapheme).stream()
+                            .filter(each -> !each.soundsIn(accent).isEmpty())
                             .map(each -> value(each, accent, counts))
                             .toList()))
             .toList());

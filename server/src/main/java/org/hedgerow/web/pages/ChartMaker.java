@@ -49,8 +49,10 @@ final class ChartMaker {
     List<ChartValue> values = new ArrayList<>();
     for (String grapheme : lexicon.catalogue().phonograms()) {
       for (Correspondence each : lexicon.catalogue().values(grapheme)) {
-        int total = requireNonNull(words.get(each)).total();
-        values.add(value(each, lexicon, accent, total));
+        if (!each.soundsIn(accent).isEmpty()) {
+          int total = requireNonNull(words.get(each)).total();
+          values.add(value(each, lexicon, accent, total));
+        }
       }
     }
     return new Chart(accent, values, shapes(lexicon, accent));

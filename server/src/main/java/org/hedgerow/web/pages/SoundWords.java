@@ -56,9 +56,59 @@ final class SoundWords {
           entry("ɡz", "“gz”"),
           entry("əl", "“ul”"),
           entry("ɪd", "“id”"),
-          entry("ɪz", "“iz”"));
+          entry("ɪz", "“iz”"),
+          entry("e", "short e"),
+          entry("ɒ", "short o"),
+          entry("iː", "“ee”"),
+          entry("uː", "long oo"),
+          entry("ɑː", "“ah”"),
+          entry("ɔː", "“aw”"),
+          entry("ɜː", "“er”"),
+          entry("əʊ", "“oh”"),
+          entry("ɪə", "“ear”"),
+          entry("eə", "“air”"),
+          entry("ʊə", "“oor”"),
+          entry("ɪəɹ", "“ear”"),
+          entry("eəɹ", "“air”"),
+          entry("ʊəɹ", "“oor”"),
+          entry("ɔːɹ", "“or”"),
+          entry("ɜːɹ", "“er”"),
+          entry("aɪə", "“ire”"),
+          entry("aʊə", "“our”"),
+          entry("juː", "“you”"),
+          entry("jʊ", "“you”"),
+          entry("jʊə", "“your”"),
+          entry("a", "short a"),
+          entry("o", "“oh”"),
+          entry("ʉ", "“oo”"),
+          entry("ʌʉ", "“ow”"),
+          entry("jʉ", "“you”"),
+          entry("aɹ", "“ar”"),
+          entry("oɹ", "“or”"),
+          entry("eɹ", "“air”"),
+          entry("iɹ", "“ear”"),
+          entry("ʉɹ", "“oor”"),
+          entry("jʉɹ", "“your”"),
+          entry("ʌɹ", "“ur”"),
+          entry("əɹ", "“er”"),
+          entry("aɪəɹ", "“ire”"),
+          entry("ʌʉəɹ", "“our”"),
+          entry("ʍ", "“wh”"),
+          entry("x", "“ch” as in loch"));
+
+  /** Where a symbol stands for another sound than in the accents above. */
+  private static final Map<String, Map<String, String>> ELSEWHERE =
+      Map.of(
+          "en-GB-scotland",
+          Map.of("e", "“ay”", "ɔ", "short o", "ɛɹ", "“er”", "ɪɹ", "“ir”", "ɔɹ", "“or”"));
 
   private SoundWords() {}
+
+  /** As in an accent, where it matters. */
+  static String of(String accent, List<Sound> sounds) {
+    String word = ELSEWHERE.getOrDefault(accent, Map.of()).get(Sound.joined(sounds));
+    return word == null ? of(sounds) : word;
+  }
 
   /** As in {@code “oh”} or {@code short a}; the phonetic symbols where there is nothing better. */
   static String of(List<Sound> sounds) {

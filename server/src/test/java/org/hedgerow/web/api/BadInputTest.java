@@ -107,7 +107,7 @@ class BadInputTest {
           /words/ice-cream                        | 400 | invalid-word       | spelling   | a hyphen
           /words/%20                              | 400 | invalid-word       | spelling   | empty
           /words/%3Cscript%3E                     | 400 | invalid-word       | spelling   | a to z
-          /words/wool?accent=en-GB                | 400 | unknown-accent     | accent     | en-US
+          /words/wool?accent=en-NZ                | 400 | unknown-accent     | accent     | en-US
           /words/wool?phonogram=oo                | 400 | unknown-parameter  | phonogram  | accent
           """)
   void refusesReads(String path, int status, String slug, String parameter, String advice)

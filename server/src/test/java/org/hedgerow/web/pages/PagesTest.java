@@ -82,7 +82,7 @@ class PagesTest {
     "/?phonogram=oo&value=9,              href=\"/?phonogram=oo&amp;value=3\"",
     "/?phonogram=oa&value=x,              value",
     "/?phonogram=oa&taught=zq,            There is no phonogram “zq”",
-    "/?phonogram=oa&accent=en-AU,         en-US",
+    "/?phonogram=oa&accent=en-NZ,         en-US",
     "/?sound=qq,                          sound",
     "/?shape=cvx,                         shape",
     "/?phonogram=oa&letters=0,            letters",

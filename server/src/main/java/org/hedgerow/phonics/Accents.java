@@ -7,6 +7,7 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Accents that know of each other: what an accent does not say itself, it says as its parent does,
@@ -17,7 +18,7 @@ public final class Accents {
   /** Accents of which nothing is known but their tags. */
   public static final Accents UNKNOWN = new Accents(List.of());
 
-  private final Map<String, Accent> byTag;
+  private final Map<String, String> names;
   private final Map<String, List<String>> chains;
 
   /**
@@ -25,7 +26,9 @@ public final class Accents {
    *     other's parents
    */
   public Accents(Collection<Accent> accents) {
-    this.byTag = accents.stream().collect(toUnmodifiableMap(Accent::tag, Function.identity()));
+    Map<String, Accent> byTag =
+        accents.stream().collect(toUnmodifiableMap(Accent::tag, Function.identity()));
+    this.names = accents.stream().collect(toUnmodifiableMap(Accent::tag, Accent::name));
     this.chains =
         accents.stream().collect(toUnmodifiableMap(Accent::tag, accent -> chain(accent, byTag)));
   }
@@ -52,7 +55,21 @@ public final class Accents {
 
   /** What a teacher calls an accent. */
   public String name(String tag) {
-    Accent accent = byTag.get(tag);
-    return accent == null ? tag : accent.name();
+    return names.getOrDefault(tag, tag);
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof Accents that && names.equals(that.names) && chains.equals(that.chains);
+  }
+
+  @Override
+  public int hashCode() {
+    return chains.hashCode();
+  }
+
+  @Override
+  public String toString() {
+    return names.keySet().toString();
   }
 }

@@ -72,8 +72,8 @@ final class AccentIndex {
   }
 
   private void add(int id, Word word) {
-    Subject subject = word.subject();
-    List<Pronunciation> said = subject.saidIn(catalogue.accent().tag());
+    List<Pronunciation> said = word.saidIn(catalogue.accent().tag());
+    boolean addedS = endsInAddedS(word);
     if (said.isEmpty()) {
       mark(id, never);
     }
@@ -81,20 +81,20 @@ final class AccentIndex {
       pronunciation
           .alignment()
           .ifPresentOrElse(
-              alignment -> add(id, word, subject, alignment, pronunciation.accent()),
+              alignment -> add(id, word, addedS, alignment, pronunciation.accent()),
               () -> mark(id, never));
     }
     sharedShape(said)
         .ifPresent(shape -> shapes.computeIfAbsent(shape, x -> new RoaringBitmap()).add(id));
   }
 
-  private void add(int id, Word word, Subject subject, Alignment alignment, String accent) {
+  private void add(int id, Word word, boolean addedS, Alignment alignment, String accent) {
     if (alignment.hasSmallMargin() || !falsePairs.in(alignment).isEmpty()) {
       mark(id, never);
     }
     for (Span span : alignment.spans()) {
       int realisation = realisations.number(accent, span.realisation());
-      mark(id, isAddedZ(subject, span) ? endingS : realisation);
+      mark(id, addedS && isZ(word, span) ? endingS : realisation);
       holding.get(realisation).add(id);
       if (word.commonness() >= WordQuery.DEFAULT_COMMONNESS) {
         occurrences[realisations.own(realisation)]++;
@@ -102,9 +102,13 @@ final class AccentIndex {
     }
   }
 
-  private static boolean isAddedZ(Subject subject, Span span) {
-    return subject.endsInAddedS()
-        && Standard.isFinalS(subject.spelling(), span)
+  /** As {@link Subject#endsInAddedS}, without making a subject of every word. */
+  private static boolean endsInAddedS(Word word) {
+    return word.spelling().endsWith("s") && word.subject().endsInAddedS();
+  }
+
+  private static boolean isZ(Word word, Span span) {
+    return Standard.isFinalS(word.spelling(), span)
         && span.correspondence().kind() != CorrespondenceClass.BASIC;
   }
 

@@ -56,10 +56,9 @@ public final class Lexicon {
     for (int id = 0; id < this.words.size(); id++) {
       add(id, this.words.get(id));
     }
-    for (AccentCatalogue each : accents) {
-      String tag = each.accent().tag();
-      this.accents.put(tag, new AccentIndex(chain(tag, accents), this.words));
-    }
+    accents.parallelStream()
+        .map(each -> new AccentIndex(chain(each.accent().tag(), accents), this.words))
+        .forEachOrdered(index -> this.accents.put(index.catalogue().accent().tag(), index));
   }
 
   /** An accent and those that it falls back on. */

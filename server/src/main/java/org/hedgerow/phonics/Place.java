@@ -29,7 +29,7 @@ public record Place(Rule rule, String letters) {
     NOT_BEFORE_VOWEL,
     /** To be before one of some letters. */
     BEFORE_LETTERS,
-    /** To be at the last letter, after the sound /t/ or /d/. */
+    /** To be at the last letter, or before a final {@code ly} or {@code ness}, after /t/ or /d/. */
     AFTER_T_OR_D,
     /** To be at the last letter, after a hissing sound: /s z ʃ ʒ tʃ dʒ/. */
     AFTER_SIBILANT,
@@ -42,6 +42,7 @@ public record Place(Rule rule, String letters) {
 
   private static final String BEFORE = "before ";
   private static final Set<String> AFTER_STEM = Set.of("", "s", "d", "ed");
+  private static final Set<String> AFTER_PARTICIPLE = Set.of("", "ly", "ness");
   private static final Set<String> ALVEOLAR_STOPS = Set.of("t", "d");
   private static final Set<String> FRICATIVES = Set.of("s", "z", "ð");
   private static final Set<String> SIBILANTS = Set.of("s", "z", "ʃ", "ʒ", "tʃ", "dʒ");
@@ -115,7 +116,8 @@ public record Place(Rule rule, String letters) {
       case BEFORE_VOWEL -> isVowel(soundAfter);
       case NOT_BEFORE_VOWEL -> !isVowel(soundAfter);
       case BEFORE_LETTERS -> to < spelling.length() && letters.indexOf(spelling.charAt(to)) >= 0;
-      case AFTER_T_OR_D -> to == spelling.length() && isOneOf(ALVEOLAR_STOPS, soundBefore);
+      case AFTER_T_OR_D ->
+          AFTER_PARTICIPLE.contains(spelling.substring(to)) && isOneOf(ALVEOLAR_STOPS, soundBefore);
       case AFTER_SIBILANT -> to == spelling.length() && isOneOf(SIBILANTS, soundBefore);
       case AFTER_FRICATIVE -> isOneOf(FRICATIVES, soundBefore);
     };

@@ -62,6 +62,9 @@ class PlaceTest {
     assertThat(Place.parse("before vowel").holds("motion", 2, 4, null, T)).isFalse();
     assertThat(Place.parse("not before vowel").holds("car", 1, 3, null, null)).isTrue();
     assertThat(Place.parse("after t d").holds("hunted", 4, 6, T, null)).isTrue();
+    assertThat(Place.parse("after t d").holds("repeatedly", 6, 8, T, new Sound("l", false)))
+        .isTrue();
+    assertThat(Place.parse("after t d").holds("materials", 3, 5, T, null)).isFalse();
     assertThat(Place.parse("after t d").holds("naked", 3, 5, S, null)).isFalse();
     assertThat(Place.parse("after sibilant").holds("buses", 3, 5, S, null)).isTrue();
     assertThat(Place.parse("after fricative").holds("prism", 4, 5, T, null)).isFalse();

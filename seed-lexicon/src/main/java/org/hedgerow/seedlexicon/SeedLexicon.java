@@ -92,6 +92,21 @@ public final class SeedLexicon {
     return read("weights/weights.tsv", WeightRow::from);
   }
 
+  /** Named sets of reading rules. */
+  public List<RuleSetRow> ruleSets() {
+    return read("rules/rules.tsv", RuleSetRow::from);
+  }
+
+  /** The sequences that centres follow. */
+  public List<SequenceRow> sequences() {
+    return read("sequences/sequences.tsv", SequenceRow::from);
+  }
+
+  /** The steps of all sequences, in their order. */
+  public List<StepRow> sequenceSteps() {
+    return read("sequences/steps.tsv", StepRow::from);
+  }
+
   /**
    * Any table of the seed folder, each row made into a value.
    *

@@ -25,6 +25,6 @@ abstract class LexiconCommand extends BankCommand {
   private Lexicon lexicon(BankDatabase bank) {
     PrintWriter remarks = errors();
     new SeedTask().runIfEmpty(bank, remarks);
-    return new EditionReader(bank).newest().lexicon();
+    return SeedTask.taught(new EditionReader(bank).newest().lexicon());
   }
 }

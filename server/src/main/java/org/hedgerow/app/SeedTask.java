@@ -4,8 +4,10 @@ import java.io.PrintWriter;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Supplier;
+import org.hedgerow.lexicon.Lexicon;
 import org.hedgerow.phonics.AccentCatalogue;
 import org.hedgerow.seed.SeedCatalogue;
+import org.hedgerow.seed.SeedTeaching;
 import org.hedgerow.seed.SeedWords;
 import org.hedgerow.seedlexicon.DamagedSeedException;
 import org.hedgerow.seedlexicon.SeedLexicon;
@@ -91,5 +93,10 @@ final class SeedTask implements BankTask {
 
   private static String summary(Seed seed) {
     return "The starter set: %s of the CMU Pronouncing Dictionary.".formatted(seed.count());
+  }
+
+  /** The edition with the rules and sequences that come with the program. */
+  static Lexicon taught(Lexicon lexicon) {
+    return lexicon.with(SeedTeaching.read(SeedLexicon.bundled(), lexicon.catalogue()));
   }
 }

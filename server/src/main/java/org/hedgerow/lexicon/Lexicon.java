@@ -16,6 +16,7 @@ import org.hedgerow.phonics.Realisation;
 import org.hedgerow.phonics.Span;
 import org.hedgerow.reading.Subject;
 import org.hedgerow.reading.Switch;
+import org.hedgerow.reading.Teaching;
 import org.roaringbitmap.IntConsumer;
 import org.roaringbitmap.RoaringBitmap;
 
@@ -40,6 +41,7 @@ public final class Lexicon {
   private final Map<Integer, RoaringBitmap> byCommonness = new HashMap<>();
   private final Map<String, RoaringBitmap> tagged = new HashMap<>();
   private final Map<Status, RoaringBitmap> byStatus = new HashMap<>();
+  private final Plans plans;
 
   /**
    * @param edition the number of the edition
@@ -59,6 +61,30 @@ public final class Lexicon {
     accents.parallelStream()
         .map(each -> new AccentIndex(chain(each.accent().tag(), accents), this.words))
         .forEachOrdered(index -> this.accents.put(index.catalogue().accent().tag(), index));
+    this.plans = new Plans(this, Teaching.NONE);
+  }
+
+  private Lexicon(Lexicon same, Teaching teaching) {
+    this.edition = same.edition;
+    this.catalogue = same.catalogue;
+    this.known = same.known;
+    this.words = same.words;
+    this.ids.putAll(same.ids);
+    this.accents.putAll(same.accents);
+    this.byCommonness.putAll(same.byCommonness);
+    this.tagged.putAll(same.tagged);
+    this.byStatus.putAll(same.byStatus);
+    this.plans = new Plans(this, teaching);
+  }
+
+  /** The same edition for centres that choose from these rules and sequences. */
+  public Lexicon with(Teaching teaching) {
+    return new Lexicon(this, teaching);
+  }
+
+  /** The reading rules and the sequences to choose from. */
+  public Plans plans() {
+    return plans;
   }
 
   /** An accent and those that it falls back on. */

@@ -22,6 +22,7 @@ public final class SeededLexicon {
     SeedLexicon seed = SeedLexicon.bundled();
     List<AccentCatalogue> accents = SeedCatalogue.weighted(seed);
     SeedWords words = new SeedWords(seed, accents);
-    return new Lexicon(SeedWords.FIRST_EDITION, accents, words.words(word -> {}));
+    return new Lexicon(SeedWords.FIRST_EDITION, accents, words.words(word -> {}))
+        .with(SeedTeaching.read(seed, accents.get(0).catalogue()));
   }
 }

@@ -45,8 +45,10 @@ final class WordChecks {
   static View answer(Lexicon lexicon, WordChecksBody body, Faults faults) {
     Optional<Correspondence> target = target(lexicon, body, faults);
     List<String> accents = accents(lexicon, body, faults);
-    ReadingRules rules = new RulesReader(faults).read("rules", Optional.ofNullable(body.rules()));
-    TaughtReader taughtReader = new TaughtReader(lexicon.catalogue(), faults);
+    ReadingRules rules =
+        new RulesReader(lexicon.plans().rules(), faults)
+            .read("rules", Optional.ofNullable(body.rules()));
+    TaughtReader taughtReader = new TaughtReader(lexicon, accents.get(0), faults);
     Set<Correspondence> taught =
         taughtReader.readEach("taught", Optional.ofNullable(body.taught()).orElse(List.of()));
     List<String> words = words(body, faults);

@@ -75,7 +75,8 @@ final class OnceTaught {
   }
 
   private List<String> labels(Set<Correspondence> taught) {
-    return new TaughtReader(lexicon.catalogue(), Faults.ofQuery()).labels(taught);
+    return new TaughtReader(lexicon, request.query().accents().get(0), Faults.ofQuery())
+        .labels(taught);
   }
 
   /** As in {@code ch is} or {@code ch, er2 are}. */

@@ -29,7 +29,7 @@ final class StandardReader {
 
   Standard standard(
       Optional<Correspondence> phonogram, Optional<Sound> sound, List<AccentCatalogue> accents) {
-    return new Standard(rules(), targets(phonogram, sound, accents), taught());
+    return new Standard(rules(), targets(phonogram, sound, accents), taught(accents));
   }
 
   Optional<Correspondence> phonogram() {
@@ -81,14 +81,16 @@ final class StandardReader {
 
   private ReadingRules rules() {
     ReadingRules rules =
-        new RulesReader(parameters.faults())
+        new RulesReader(lexicon.plans().rules(), parameters.faults())
             .read(WordQueryReader.RULES, parameters.text(WordQueryReader.RULES));
     resolved.note(WordQueryReader.RULES, rules.label());
     return rules;
   }
 
-  private Set<Correspondence> taught() {
-    TaughtReader reader = new TaughtReader(lexicon.catalogue(), parameters.faults());
+  /** A step of a sequence is what it is in the accent that is named first. */
+  private Set<Correspondence> taught(List<AccentCatalogue> accents) {
+    TaughtReader reader =
+        new TaughtReader(lexicon, accents.get(0).accent().tag(), parameters.faults());
     Set<Correspondence> taught =
         reader.read(WordQueryReader.TAUGHT, parameters.text(WordQueryReader.TAUGHT));
     resolved.note(WordQueryReader.TAUGHT, String.join(",", reader.labels(taught)));

@@ -40,6 +40,9 @@ public final class ApiRoutes implements RouteGroup {
     read(routes, "/words/{spelling}", new WordRead(json));
     read(routes, "/sounds", new SoundsRead(json, families));
     read(routes, "/sounds/{sound}", new SoundRead(json, families));
+    read(routes, "/rules", new RulesRead(json));
+    read(routes, "/sequences", new SequencesRead(json));
+    read(routes, "/needs", new NeedsRead(json));
     question(routes, "/word-checks", WordChecksBody.class, WordChecks::answer);
     question(routes, "/alignments", AlignmentBody.class, Alignments::answer);
     routes.get(BASE + "/openapi.yaml", new DocumentHandler());

@@ -1,0 +1,19 @@
+package org.hedgerow.lexicon;
+
+/** What full material for one value of a phonogram needs: common practice, no source. */
+public final class Enough {
+
+  /** Words that a person stands behind, for a list. */
+  public static final int WORDS = 12;
+
+  /** Words with a picture, for a picture box. */
+  public static final int PICTURES = 8;
+
+  /** Sentences, for a set of strips. */
+  public static final int SENTENCES = 3;
+
+  /** Where these figures come from. */
+  public static final String REASON = "common practice, no source";
+
+  private Enough() {}
+}

@@ -1,0 +1,27 @@
+package org.hedgerow.web.api;
+
+import io.javalin.http.Context;
+import java.util.List;
+import org.hedgerow.lexicon.Lexicon;
+import org.hedgerow.web.query.Parameters;
+
+/** {@code GET /sequences}: the orders in which phonograms are taught, step by step. */
+final class SequencesRead implements Read {
+
+  private final Json json;
+
+  SequencesRead(Json json) {
+    this.json = json;
+  }
+
+  @Override
+  public List<String> parameters() {
+    return AccentParameter.NAMES;
+  }
+
+  @Override
+  public Question understand(Lexicon lexicon, Context context, Parameters parameters) {
+    String accent = AccentParameter.one(lexicon, parameters).tag();
+    return Question.json("sequences?" + accent, json, () -> SequencesView.of(lexicon, accent));
+  }
+}

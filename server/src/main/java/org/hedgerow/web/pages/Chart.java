@@ -9,18 +9,33 @@ import java.util.Map;
 import org.hedgerow.phonics.Accent;
 
 /** Everything that a list can be made for: all values of all phonograms, and the plain shapes. */
-record Chart(Accent accent, List<ChartValue> values, List<ChartShape> shapes) {
+record Chart(ChosenAccents accents, List<ChartValue> values, List<ChartShape> shapes) {
 
   Chart {
     values = List.copyOf(values);
     shapes = List.copyOf(shapes);
   }
 
+  /** The accent whose sounds are shown. */
+  Accent accent() {
+    return accents.first();
+  }
+
+  /** The values that some of the accents have. */
+  List<ChartValue> shown() {
+    return values.stream()
+        .filter(
+            value ->
+                accents.chosen().stream()
+                    .anyMatch(each -> !value.correspondence().soundsIn(each).isEmpty()))
+        .toList();
+  }
+
   /** The sections with something in them, phonograms by alphabet. */
   List<ChartGroup> groups() {
     Map<ChartSection, List<ChartValue>> bySection =
-        values.stream()
-            .collect(groupingBy(value -> ChartSection.of(value.correspondence(), accent)));
+        shown().stream()
+            .collect(groupingBy(value -> ChartSection.of(value.correspondence(), accent())));
     return Arrays.stream(ChartSection.values())
         .map(section -> group(section, bySection.getOrDefault(section, List.of())))
         .filter(group -> !group.isEmpty())

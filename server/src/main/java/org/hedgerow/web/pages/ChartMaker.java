@@ -2,73 +2,82 @@ package org.hedgerow.web.pages;
 
 import static java.util.Objects.requireNonNull;
 
+import com.github.benmanes.caffeine.cache.Cache;
+import com.github.benmanes.caffeine.cache.Caffeine;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.concurrent.atomic.AtomicReference;
 import org.hedgerow.lexicon.Lexicon;
 import org.hedgerow.lexicon.Shape;
 import org.hedgerow.lexicon.Word;
-import org.hedgerow.lexicon.WordQuery;
 import org.hedgerow.phonics.Accent;
 import org.hedgerow.phonics.Correspondence;
 import org.hedgerow.phonics.Sound;
 import org.hedgerow.reading.Standard;
 import org.hedgerow.web.query.ValueCounts;
-import org.jspecify.annotations.Nullable;
 
-/** Makes the chart of an edition, once: it counts some two hundred lists. Safe for many threads. */
+/**
+ * Makes the charts of an edition, each once: it counts some two hundred lists. Safe for many
+ * threads.
+ */
 final class ChartMaker {
 
   /** Shapes with fewer words make no material. */
   private static final int ENOUGH = 8;
 
-  private record Made(Lexicon lexicon, Chart chart) {}
+  private static final int CHARTS_AT_ONCE = 16;
+
+  private record Key(Lexicon lexicon, List<String> accents) {}
 
   private final ValueCounts counts;
-  private final AtomicReference<@Nullable Made> last = new AtomicReference<>();
+  private final Cache<Key, Chart> charts =
+      Caffeine.newBuilder().maximumSize(CHARTS_AT_ONCE).build();
 
   ChartMaker(ValueCounts counts) {
     this.counts = counts;
   }
 
-  Chart chart(Lexicon lexicon) {
-    Made made = last.get();
-    if (made == null || made.lexicon() != lexicon) {
-      made = new Made(lexicon, make(lexicon));
-      last.set(made);
-    }
-    return made.chart();
+  /** The chart of words that are right in every one of some accents. */
+  Chart chart(Lexicon lexicon, ChosenAccents accents) {
+    return charts.get(new Key(lexicon, accents.tags()), key -> make(lexicon, accents));
   }
 
-  private Chart make(Lexicon lexicon) {
-    Accent accent = lexicon.accents().get(0).accent();
-    Map<Correspondence, ValueCounts.Count> words = counts.in(lexicon, accent.tag());
+  private Chart make(Lexicon lexicon, ChosenAccents accents) {
     List<ChartValue> values = new ArrayList<>();
     for (String grapheme : lexicon.catalogue().phonograms()) {
       for (Correspondence each : lexicon.catalogue().values(grapheme)) {
-        if (!each.soundsIn(accent).isEmpty()) {
-          int total = requireNonNull(words.get(each)).total();
-          values.add(value(each, lexicon, accent, total));
-        }
+        values.add(value(each, lexicon, accents, words(each, lexicon, accents)));
       }
     }
-    return new Chart(accent, values, shapes(lexicon, accent));
+    return new Chart(accents, values, shapes(lexicon, accents));
   }
 
-  private static ChartValue value(Correspondence each, Lexicon lexicon, Accent accent, int words) {
+  private int words(Correspondence value, Lexicon lexicon, ChosenAccents accents) {
+    return accents.chosen().size() == 1
+        ? requireNonNull(counts.in(lexicon, accents.first().tag()).get(value)).total()
+        : SharedWords.of(lexicon, accents.tags(), Standard.of(value)).size();
+  }
+
+  private static ChartValue value(
+      Correspondence each, Lexicon lexicon, ChosenAccents accents, int words) {
+    Accent accent = accents.first();
     List<Sound> sounds = each.soundsIn(accent).stream().findFirst().orElse(List.of());
     return new ChartValue(
-        each, KeyWord.pieces(each, lexicon, accent), Says.of(sounds), sounds.size(), words);
+        each,
+        KeyWord.pieces(each, lexicon, accent),
+        Says.of(sounds),
+        sounds.size(),
+        words,
+        accents.parameter());
   }
 
   /** The shapes of one syllable, shortest first. */
-  private static List<ChartShape> shapes(Lexicon lexicon, Accent accent) {
+  private static List<ChartShape> shapes(Lexicon lexicon, ChosenAccents accents) {
     Map<String, List<Word>> byShape = new LinkedHashMap<>();
-    for (Word word : lexicon.find(WordQuery.of(accent.tag(), Standard.basic()))) {
-      ShownWord.of(word, accent.tag())
+    for (Word word : SharedWords.of(lexicon, accents.tags(), Standard.basic())) {
+      ShownWord.of(word, accents.first().tag())
           .alignment()
           .map(Shape::of)
           .ifPresent(
@@ -76,7 +85,7 @@ final class ChartMaker {
     }
     return byShape.entrySet().stream()
         .filter(entry -> isOfOneSyllable(entry.getKey()) && entry.getValue().size() >= ENOUGH)
-        .map(entry -> shape(entry.getKey(), entry.getValue()))
+        .map(entry -> shape(entry.getKey(), entry.getValue(), accents))
         .sorted(
             Comparator.comparing((ChartShape shape) -> shape.shape().length())
                 .thenComparing(Comparator.comparing(ChartShape::words).reversed()))
@@ -87,7 +96,7 @@ final class ChartMaker {
     return shape.indexOf('v') == shape.lastIndexOf('v');
   }
 
-  private static ChartShape shape(String shape, List<Word> words) {
-    return new ChartShape(shape, words.get(0).spelling(), words.size());
+  private static ChartShape shape(String shape, List<Word> words, ChosenAccents accents) {
+    return new ChartShape(shape, words.get(0).spelling(), words.size(), accents.parameter());
   }
 }

@@ -5,10 +5,11 @@ package org.hedgerow.web.pages;
  *
  * @param example the commonest word of this shape
  * @param words how many words its default list has
+ * @param accents those of the list, as in addresses
  */
-record ChartShape(String shape, String example, int words) {
+record ChartShape(String shape, String example, int words, String accents) {
 
   String address() {
-    return ListAddress.ofShape(shape);
+    return ListAddress.ofShape(shape, accents);
   }
 }

@@ -11,9 +11,15 @@ import org.hedgerow.phonics.Correspondence;
  * @param says its sound
  * @param soundCount how many sounds that are
  * @param words how many words its default list has
+ * @param accents those of the list, as in addresses
  */
 record ChartValue(
-    Correspondence correspondence, List<Piece> keyWord, Says says, int soundCount, int words) {
+    Correspondence correspondence,
+    List<Piece> keyWord,
+    Says says,
+    int soundCount,
+    int words,
+    String accents) {
 
   String grapheme() {
     return correspondence.grapheme().text();
@@ -29,10 +35,12 @@ record ChartValue(
 
   /** The address of all spellings of its sound; empty where it says several sounds, or none. */
   Optional<String> soundAddress() {
-    return soundCount == 1 ? Optional.of(ListAddress.ofSound(says.ipa())) : Optional.empty();
+    return soundCount == 1
+        ? Optional.of(ListAddress.ofSound(says.ipa(), accents))
+        : Optional.empty();
   }
 
   String address() {
-    return ListAddress.of(correspondence);
+    return ListAddress.of(correspondence, accents);
   }
 }

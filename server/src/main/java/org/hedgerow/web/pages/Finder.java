@@ -33,7 +33,7 @@ final class Finder {
     String wanted = folded(text);
     List<ChartShape> shapes =
         chart.shapes().stream().filter(shape -> shape.shape().equals(wanted)).toList();
-    return new Chart(chart.accent(), values(wanted), shapes);
+    return new Chart(chart.accents(), values(wanted), shapes);
   }
 
   /** Capitals, slashes around a sound, and other ways to write a split grapheme don't matter. */

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.function.Supplier;
 import org.hedgerow.lexicon.Lexicon;
 import org.hedgerow.web.query.InvalidQueryException;
+import org.hedgerow.web.query.Parameters;
 
 /** The chart of all phonograms, and the list for one of them, at {@code /}. */
 final class FirstPage {
@@ -22,28 +23,30 @@ final class FirstPage {
 
   void show(Context context) {
     PageQuestion question = PageQuestion.of(context.queryParamMap());
-    if (!question.list().isEmpty()) {
+    if (!question.isAboutChart()) {
       showList(context, question);
     } else if (question.word().isPresent()) {
       Canonical.redirect(context, ListAddress.ofWord(question.word().get()));
     } else {
-      showChart(context, question.find().orElse(""));
+      showChart(context, question);
     }
   }
 
-  private void showChart(Context context, String find) {
-    if (Canonical.is(context, ListAddress.ofFind(find))) {
-      Lexicon lexicon = lexicons.get();
-      ChartPage page = ChartPage.of(charts.chart(lexicon), lexicon, find);
+  private void showChart(Context context, PageQuestion question) {
+    Lexicon lexicon = lexicons.get();
+    String find = question.find().orElse("");
+    Parameters parameters = new Parameters(question.list(), List.of(ChosenAccents.PARAMETER));
+    ChosenAccents accents = AccentQuestion.accents(lexicon, parameters, ChosenAccents.PARAMETER);
+    if (Canonical.is(context, ListAddress.ofFind(find, accents.parameter()))) {
+      ChartPage page = ChartPage.of(charts.chart(lexicon, accents), lexicon, find);
       writer.write(context, "chart.jte", Map.of("page", page));
     }
   }
 
   private void showList(Context context, PageQuestion question) {
     Lexicon lexicon = lexicons.get();
-    Chart chart = charts.chart(lexicon);
     try {
-      ListPageMaker maker = new ListPageMaker(lexicon, chart, question);
+      ListPageMaker maker = new ListPageMaker(lexicon, charts, question);
       if (Canonical.is(context, maker.address())) {
         ListPage page = maker.page();
         context.status(page.look().error().isEmpty() ? 200 : 400);
@@ -54,7 +57,7 @@ final class FirstPage {
       if (isAboutTaught(invalid)) {
         showListWithError(context, question, invalid.problem().detail());
       } else {
-        ProblemPage page = new QueryProblem(chart, question).page(invalid);
+        ProblemPage page = new QueryProblem(usual(lexicon), question).page(invalid);
         writer.write(context, "problem.jte", Map.of("page", page));
       }
     }
@@ -66,8 +69,13 @@ final class FirstPage {
     PageQuestion rest =
         new PageQuestion(question.find(), question.word(), question.listWithout(Narrowing.TAUGHT));
     String typed = question.list().getOrDefault(Narrowing.TAUGHT, List.of("")).get(0);
-    ListPageMaker maker = new ListPageMaker(lexicon, charts.chart(lexicon), rest);
+    ListPageMaker maker = new ListPageMaker(lexicon, charts, rest);
     writer.write(context, "list.jte", Map.of("page", maker.page(typed, error)));
+  }
+
+  private Chart usual(Lexicon lexicon) {
+    String first = lexicon.accents().get(0).accent().tag();
+    return charts.chart(lexicon, ChosenAccents.of(lexicon, List.of(first)));
   }
 
   private static boolean isAboutTaught(InvalidQueryException invalid) {

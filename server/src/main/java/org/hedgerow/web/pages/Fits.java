@@ -17,10 +17,14 @@ final class Fits {
 
   private final WordChecker checker;
   private final String accent;
+  private final List<String> accents;
+  private final String parameter;
 
-  Fits(Lexicon lexicon, String accent) {
+  Fits(Lexicon lexicon, List<String> accents) {
     this.checker = new WordChecker(lexicon.catalogue());
-    this.accent = accent;
+    this.accent = accents.get(0);
+    this.accents = accents;
+    this.parameter = ChosenAccents.of(lexicon, accents).parameter();
   }
 
   List<Fit> of(Subject subject) {
@@ -37,12 +41,12 @@ final class Fits {
         .filter(Correspondence::isTaught)
         .distinct()
         .filter(value -> passes(subject, Standard.of(value)))
-        .map(Fits::fit);
+        .map(this::fit);
   }
 
-  private static Fit fit(Correspondence value) {
+  private Fit fit(Correspondence value) {
     String name = "%s as in %s".formatted(value.grapheme(), value.keyWord());
-    return new Fit(name, ListAddress.of(value));
+    return new Fit(name, ListAddress.of(value, parameter));
   }
 
   private Stream<Fit> forShape(Subject subject) {
@@ -51,7 +55,10 @@ final class Fits {
         .filter(shape -> shape.matches(Shape.FORM))
         .distinct()
         .filter(shape -> passes(subject, Standard.basic()))
-        .map(shape -> new Fit(shape + " words without a phonogram", ListAddress.ofShape(shape)));
+        .map(
+            shape ->
+                new Fit(
+                    shape + " words without a phonogram", ListAddress.ofShape(shape, parameter)));
   }
 
   private Stream<Alignment> alignments(Subject subject) {
@@ -61,6 +68,6 @@ final class Fits {
   }
 
   private boolean passes(Subject subject, Standard standard) {
-    return checker.check(subject, standard, List.of(accent)).verdict() == Verdict.PASS;
+    return checker.check(subject, standard, accents).verdict() == Verdict.PASS;
   }
 }

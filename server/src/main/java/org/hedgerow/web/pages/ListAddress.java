@@ -11,16 +11,20 @@ final class ListAddress {
 
   private ListAddress() {}
 
-  static String of(Correspondence value) {
-    return "/?phonogram=%s&value=%d".formatted(value.grapheme(), value.value().orElseThrow());
+  /**
+   * @param accents as in addresses, or an empty text
+   */
+  static String of(Correspondence value, String accents) {
+    return "/?phonogram=%s&value=%d".formatted(value.grapheme(), value.value().orElseThrow())
+        + (accents.isEmpty() ? "" : "&accent=" + accents);
   }
 
-  static String ofShape(String shape) {
-    return "/?shape=" + shape;
+  static String ofShape(String shape, String accents) {
+    return "/?" + before(accents) + "shape=" + shape;
   }
 
-  static String ofSound(String ipa) {
-    return "/?" + new QueryString(Map.of("sound", ipa));
+  static String ofSound(String ipa, String accents) {
+    return "/?" + before(accents) + new QueryString(Map.of("sound", ipa));
   }
 
   static String ofWord(String spelling) {
@@ -32,8 +36,21 @@ final class ListAddress {
     return list.parameters().isEmpty() ? "/" : "/?" + list;
   }
 
+  private static String before(String accents) {
+    return accents.isEmpty() ? "" : "accent=" + accents + "&";
+  }
+
+  /** The chart. */
+  static String ofChart(String accents) {
+    return accents.isEmpty() ? "/" : "/?accent=" + accents;
+  }
+
   /** The chart, or what is found in it. */
-  static String ofFind(String find) {
-    return find.isEmpty() ? "/" : "/?" + new QueryString(Map.of(PageQuestion.FIND, find));
+  static String ofFind(String find, String accents) {
+    return find.isEmpty()
+        ? ofChart(accents)
+        : "/?"
+            + new QueryString(Map.of(PageQuestion.FIND, find))
+            + (accents.isEmpty() ? "" : "&accent=" + accents);
   }
 }

@@ -16,6 +16,8 @@ import java.util.Optional;
  * @param first the address of the first words, where others are shown
  * @param all the address of all words at once, where they are not shown and one page can hold them
  * @param query the parameters of the list, for downloads
+ * @param accents the accents and rules that count, and the form to choose others
+ * @param chart the address of the chart for these accents
  */
 record ListPage(
     Topic topic,
@@ -34,7 +36,9 @@ record ListPage(
     Optional<String> first,
     Optional<String> all,
     String query,
-    Look look) {
+    Look look,
+    AccentForm accents,
+    String chart) {
 
   String count() {
     return total == 1 ? "1 word" : total + " words";

@@ -11,6 +11,9 @@ import java.util.Optional;
 import org.hedgerow.lexicon.Lexicon;
 import org.hedgerow.lexicon.Shape;
 import org.hedgerow.lexicon.Word;
+import org.hedgerow.reading.ReadingRules;
+import org.hedgerow.reading.RuleSet;
+import org.hedgerow.reading.RuleSets;
 import org.hedgerow.web.query.QueryString;
 import org.hedgerow.web.query.WordList;
 import org.hedgerow.web.query.WordQueryReader;
@@ -23,6 +26,7 @@ final class ListPageMaker {
   private static final int MOST = 500;
 
   private final Lexicon lexicon;
+  private final ChosenAccents accents;
   private final Chart chart;
   private final PageQuestion question;
   private final WordRequest request;
@@ -35,12 +39,13 @@ final class ListPageMaker {
   /**
    * @throws org.hedgerow.web.query.InvalidQueryException if something is wrong with the question
    */
-  ListPageMaker(Lexicon lexicon, Chart chart, PageQuestion question) {
+  ListPageMaker(Lexicon lexicon, ChartMaker charts, PageQuestion question) {
     this.lexicon = lexicon;
-    this.chart = chart;
     this.question = question;
     WordQueryReader reader = new WordQueryReader(lexicon);
     this.request = reader.read(question.list());
+    this.accents = ChosenAccents.of(lexicon, request.query().accents());
+    this.chart = charts.chart(lexicon, accents);
     this.list = withoutDefaults(request.resolved(), reader.read(Map.of()).resolved());
     this.all = WholeList.of(lexicon, request);
   }
@@ -97,13 +102,41 @@ final class ListPageMaker {
         request.offset() > 0 ? Optional.of(ListAddress.ofList(list)) : Optional.empty(),
         allAtOnce(found),
         list.toString(),
-        look());
+        look(),
+        accentForm(),
+        ListAddress.ofChart(accents.parameter()));
   }
 
   private Optional<String> allAtOnce(WordList found) {
     return found.words().size() < all.size() && all.size() <= MOST
         ? Optional.of(ListAddress.ofList(list.with("limit", String.valueOf(MOST))))
         : Optional.empty();
+  }
+
+  private AccentForm accentForm() {
+    QueryString rest = list.without(ChosenAccents.PARAMETER).without("rules");
+    return new AccentForm(
+        accents.names(),
+        accents.choices(),
+        rules(),
+        rest.parameters().entrySet().stream()
+            .map(each -> new Choice(each.getValue(), each.getKey(), true))
+            .toList(),
+        Optional.of("/compare?" + ComparePages.asked(list, accents)));
+  }
+
+  /** The named sets of reading rules, and the rules chosen if no set has them. */
+  private List<Choice> rules() {
+    RuleSets sets = lexicon.plans().rules();
+    ReadingRules rules = request.query().standard().rules();
+    List<Choice> choices = new ArrayList<>();
+    for (RuleSet each : sets.all()) {
+      choices.add(new Choice(each.name(), each.title(), each.rules().equals(rules)));
+    }
+    if (sets.with(rules).isEmpty()) {
+      choices.add(new Choice(rules.label(), "Rules of your own", true));
+    }
+    return choices;
   }
 
   private Topic topic() {
@@ -148,7 +181,10 @@ final class ListPageMaker {
         .map(
             entry ->
                 new ChartShape(
-                    entry.getKey(), entry.getValue().get(0).spelling(), entry.getValue().size()))
+                    entry.getKey(),
+                    entry.getValue().get(0).spelling(),
+                    entry.getValue().size(),
+                    accents.parameter()))
         .sorted(Comparator.comparing(ChartShape::words).reversed())
         .toList();
   }

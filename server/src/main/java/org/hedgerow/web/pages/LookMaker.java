@@ -78,7 +78,7 @@ final class LookMaker {
 
   /** Other lists that the word fits, or this one later. */
   private List<Fit> fits(Subject subject, QueryString here) {
-    List<Fit> fits = new Fits(lexicon, request.query().accents().get(0)).of(subject);
+    List<Fit> fits = new Fits(lexicon, request.query().accents()).of(subject);
     Optional<Fit> later = new OnceTaught(lexicon, request).of(subject, here);
     return Stream.concat(fits.stream(), later.stream()).toList();
   }

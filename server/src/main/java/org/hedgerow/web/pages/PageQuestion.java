@@ -20,9 +20,13 @@ record PageQuestion(Optional<String> find, Optional<String> word, Map<String, Li
   static final String FIND = "find";
   static final String WORD = "word";
 
-  /** Parameters left empty count as not given: that is how forms send them. */
+  /**
+   * Parameters left empty count as not given, and several accents as a list of them: that is how
+   * forms send them.
+   */
   static PageQuestion of(Map<String, List<String>> given) {
     Map<String, List<String>> list = new LinkedHashMap<>(Parameters.withoutEmpty(given));
+    list.computeIfPresent(ChosenAccents.PARAMETER, (name, tags) -> List.of(String.join(",", tags)));
     Optional<String> find = first(list.remove(FIND));
     Optional<String> word = first(list.remove(WORD)).map(PageQuestion::folded);
     return new PageQuestion(find, word, Map.copyOf(list));
@@ -35,6 +39,11 @@ record PageQuestion(Optional<String> find, Optional<String> word, Map<String, Li
   /** What is no word stays as it was typed. */
   private static String folded(String word) {
     return word.matches("[A-Za-z]+") ? word.toLowerCase(Locale.ROOT) : word;
+  }
+
+  /** Whether only accents are chosen, and nothing that makes a list. */
+  boolean isAboutChart() {
+    return listWithout(ChosenAccents.PARAMETER).isEmpty();
   }
 
   /** The parameters of the list without one of them. */

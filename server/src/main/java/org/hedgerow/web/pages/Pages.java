@@ -16,6 +16,8 @@ public final class Pages implements RouteGroup {
   private final FirstPage firstPage;
   private final WordPages wordPages;
   private final Downloads downloads;
+  private final ComparePages comparePages;
+  private final PlanPages planPages;
 
   /**
    * @param lexicons gives the edition to read from, at any time
@@ -26,6 +28,8 @@ public final class Pages implements RouteGroup {
     this.firstPage = new FirstPage(lexicons, charts, writer);
     this.wordPages = new WordPages(lexicons, writer);
     this.downloads = new Downloads(lexicons);
+    this.comparePages = new ComparePages(lexicons, writer);
+    this.planPages = new PlanPages(lexicons, writer);
   }
 
   @Override
@@ -34,6 +38,9 @@ public final class Pages implements RouteGroup {
     routes.get("/words.csv", downloads::table);
     routes.get("/words.txt", downloads::text);
     routes.get("/words/{spelling}", wordPages::show);
+    routes.get("/compare", comparePages::show);
+    routes.get("/sequences", planPages::sequences);
+    routes.get("/needs", planPages::needs);
     routes.get("/assets/{name}", assets::serve);
     routes.get("/favicon.ico", this::icon);
   }

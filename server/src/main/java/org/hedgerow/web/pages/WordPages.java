@@ -62,7 +62,7 @@ final class WordPages {
             .map(each -> Said.of(each, Standard.basic(), List.of()))
             .toList(),
         lexicon.word(spelling).map(WordPages::facts).orElse(List.of()),
-        new Fits(lexicon, accent).of(subject),
+        new Fits(lexicon, List.of(accent)).of(subject),
         check.findings().stream().map(finding -> Reason.of(spelling, finding)).toList());
   }
 

@@ -177,7 +177,7 @@ class DocumentTest {
         paths.names().stream()
             .flatMap(path -> operations(paths.child(path)).stream())
             .map(operation -> operation.place().child("operationId").node().asString());
-    assertThat(names).doesNotHaveDuplicates().hasSize(13);
+    assertThat(names).doesNotHaveDuplicates().hasSize(16);
   }
 
   private static List<Operation> operations(Place path) {
@@ -212,7 +212,7 @@ class DocumentTest {
   void listsEveryRuleOnAndOff() {
     List<String> rules =
         labels(Switch.values()).stream().flatMap(rule -> Stream.of(rule, "no-" + rule)).toList();
-    assertThat(words("Rule")).isEqualTo(rules);
+    assertThat(words("Rule")).endsWith(rules.toArray(String[]::new));
   }
 
   @Test

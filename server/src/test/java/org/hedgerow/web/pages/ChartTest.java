@@ -16,7 +16,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 class ChartTest {
 
   private final Lexicon lexicon = SeededLexicon.get();
-  private final Chart chart = new ChartMaker(new ValueCounts()).chart(lexicon);
+  private final Chart chart =
+      new ChartMaker(new ValueCounts()).chart(lexicon, ChosenAccents.of(lexicon, List.of("en-US")));
 
   private List<ChartValue> shown() {
     return chart.groups().stream()

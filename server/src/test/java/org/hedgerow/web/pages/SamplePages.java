@@ -25,6 +25,14 @@ final class SamplePages {
           "/words/teacher",
           "/words/encyclopedically",
           "/words/teachxr",
+          "/?accent=en-US,en-GB",
+          "/?phonogram=ar&value=1&accent=en-US,en-GB",
+          "/compare?phonogram=ar&value=1&accent=en-US&with=en-GB",
+          "/compare?phonogram=pn&value=1&accent=en-US&with=en-GB",
+          "/compare?shape=cvc&accent=en-GB&with=en-GB",
+          "/sequences",
+          "/sequences?sequence=pairs&accent=en-GB",
+          "/needs",
           "/nowhere");
 
   private SamplePages() {}

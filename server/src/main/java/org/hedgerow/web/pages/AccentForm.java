@@ -1,0 +1,25 @@
+package org.hedgerow.web.pages;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The form in which accents are chosen, and reading rules.
+ *
+ * @param names the accents chosen, in words
+ * @param rules the reading rules to choose from; none where they don't matter
+ * @param hidden the parameters that the form sends again
+ * @param compare the same list in two accents
+ */
+record AccentForm(
+    String names,
+    List<Choice> accents,
+    List<Choice> rules,
+    List<Choice> hidden,
+    Optional<String> compare) {
+
+  /** The reading rules chosen, in words. */
+  String ruleName() {
+    return rules.stream().filter(Choice::chosen).map(Choice::text).findFirst().orElse("");
+  }
+}

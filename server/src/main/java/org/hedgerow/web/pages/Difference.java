@@ -1,0 +1,10 @@
+package org.hedgerow.web.pages;
+
+import java.util.List;
+
+/**
+ * A word that stands in the list of one accent and not in that of the other.
+ *
+ * @param reasons why not, in the other
+ */
+record Difference(List<Piece> word, String address, List<String> reasons) {}

@@ -1,0 +1,72 @@
+package org.hedgerow.web.pages;
+
+import java.util.List;
+import org.hedgerow.lexicon.Enough;
+import org.hedgerow.lexicon.Need;
+import org.hedgerow.lexicon.Word;
+
+/**
+ * The page that says what is still to be made.
+ *
+ * @param accents those to choose from
+ * @param full how many values lack nothing
+ * @param rows the greatest need first
+ */
+record NeedsPage(List<Choice> accents, int full, List<Row> rows) {
+
+  private static final int MOST_WORDS = 8;
+
+  /**
+   * @param counts what there is of what is needed
+   * @param review words to judge next
+   * @param draw words to find a picture for next
+   */
+  record Row(
+      String letters,
+      String keyWord,
+      String address,
+      List<Count> counts,
+      String other,
+      List<Fit> review,
+      List<Fit> draw) {}
+
+  /**
+   * @param thing as in {@code words}
+   */
+  record Count(String thing, int have, int want) {
+    boolean isEnough() {
+      return have >= want;
+    }
+  }
+
+  static NeedsPage of(List<Need> needs, ChosenAccents accents) {
+    List<Row> rows = needs.stream().map(need -> row(need, accents.parameter())).toList();
+    return new NeedsPage(
+        accents.choices(), (int) rows.stream().filter(NeedsPage::isFull).count(), rows);
+  }
+
+  private static boolean isFull(Row row) {
+    return row.counts().stream().allMatch(Count::isEnough);
+  }
+
+  private static Row row(Need need, String accents) {
+    return new Row(
+        need.value().grapheme().text(),
+        need.value().keyWord(),
+        ListAddress.of(need.value(), accents),
+        List.of(
+            new Count("words judged by a person", need.approved() + need.starter(), Enough.WORDS),
+            new Count("words with a picture", need.pictures(), Enough.PICTURES),
+            new Count("sentences", need.sentences(), Enough.SENTENCES)),
+        need.other() + (need.other() == 1 ? " word waits" : " words wait"),
+        fits(need.candidates()),
+        fits(need.toPicture()));
+  }
+
+  private static List<Fit> fits(List<Word> words) {
+    return words.stream()
+        .limit(MOST_WORDS)
+        .map(word -> new Fit(word.spelling(), ListAddress.ofWord(word.spelling())))
+        .toList();
+  }
+}

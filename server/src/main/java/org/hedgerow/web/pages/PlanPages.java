@@ -1,0 +1,59 @@
+package org.hedgerow.web.pages;
+
+import io.javalin.http.Context;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Supplier;
+import org.hedgerow.lexicon.Lexicon;
+import org.hedgerow.lexicon.Needs;
+import org.hedgerow.lexicon.StepFigures;
+import org.hedgerow.reading.Sequence;
+import org.hedgerow.web.query.Parameters;
+
+/** What helps to plan: the order of teaching, and what material is still to be made. */
+final class PlanPages {
+
+  private static final String SEQUENCE = "sequence";
+
+  private final Supplier<Lexicon> lexicons;
+  private final PageWriter writer;
+
+  PlanPages(Supplier<Lexicon> lexicons, PageWriter writer) {
+    this.lexicons = lexicons;
+    this.writer = writer;
+  }
+
+  void sequences(Context context) {
+    Lexicon lexicon = lexicons.get();
+    Parameters parameters =
+        AccentQuestion.read(context, List.of(ChosenAccents.PARAMETER, SEQUENCE));
+    ChosenAccents accents = AccentQuestion.accents(lexicon, parameters, ChosenAccents.PARAMETER);
+    List<Sequence> all = lexicon.plans().sequences(accents.first().tag());
+    String name = parameters.text(SEQUENCE).orElse(all.get(all.size() - 1).name());
+    Sequence chosen =
+        all.stream()
+            .filter(each -> each.name().equals(name))
+            .findFirst()
+            .orElseGet(() -> unknown(parameters, all));
+    List<StepFigures> figures = StepFigures.of(lexicon, accents.first().tag(), chosen);
+    SequencePage page = SequencePage.of(all, chosen, figures, accents);
+    writer.write(context, "sequences.jte", Map.of("page", page));
+  }
+
+  private static Sequence unknown(Parameters parameters, List<Sequence> all) {
+    String names = String.join(", ", all.stream().map(Sequence::name).toList());
+    parameters
+        .faults()
+        .invalid(SEQUENCE, "There is no such sequence. There are %s.".formatted(names));
+    parameters.faults().throwIfAny();
+    return all.get(0);
+  }
+
+  void needs(Context context) {
+    Lexicon lexicon = lexicons.get();
+    Parameters parameters = AccentQuestion.read(context, List.of(ChosenAccents.PARAMETER));
+    ChosenAccents accents = AccentQuestion.accents(lexicon, parameters, ChosenAccents.PARAMETER);
+    NeedsPage page = NeedsPage.of(Needs.in(lexicon, accents.first().tag()), accents);
+    writer.write(context, "needs.jte", Map.of("page", page));
+  }
+}

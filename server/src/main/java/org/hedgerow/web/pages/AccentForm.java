@@ -1,6 +1,7 @@
 package org.hedgerow.web.pages;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 
 /**
@@ -18,8 +19,17 @@ record AccentForm(
     List<Choice> hidden,
     Optional<String> compare) {
 
-  /** The reading rules chosen, in words. */
+  /** The reading rules chosen, in words within a sentence. */
   String ruleName() {
-    return rules.stream().filter(Choice::chosen).map(Choice::text).findFirst().orElse("");
+    return rules.stream()
+        .filter(Choice::chosen)
+        .map(each -> AccentForm.inSentence(each.text()))
+        .findFirst()
+        .orElse("");
+  }
+
+  private static String inSentence(String title) {
+    String small = title.substring(0, 1).toLowerCase(Locale.ROOT) + title.substring(1);
+    return small.contains("rules") ? small : "the rules “" + title + "”";
   }
 }

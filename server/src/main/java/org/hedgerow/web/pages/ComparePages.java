@@ -1,5 +1,7 @@
 package org.hedgerow.web.pages;
 
+import static java.util.stream.Collectors.joining;
+
 import io.javalin.http.Context;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -14,7 +16,7 @@ import org.hedgerow.lexicon.Word;
 import org.hedgerow.phonics.Accent;
 import org.hedgerow.phonics.Correspondence;
 import org.hedgerow.reading.Check;
-import org.hedgerow.reading.Finding;
+import org.hedgerow.reading.FindingCode;
 import org.hedgerow.reading.WordChecker;
 import org.hedgerow.web.query.Parameters;
 import org.hedgerow.web.query.QueryString;
@@ -89,8 +91,8 @@ final class ComparePages {
     QueryString address = new QueryString(list);
     return new Comparison(
         topic(here),
-        side(lexicon, all, left, leftWords, here, rightWords, there),
-        side(lexicon, all, right, rightWords, there, leftWords, here),
+        side(lexicon, all, left, right, leftWords, here, rightWords, there),
+        side(lexicon, all, right, left, rightWords, there, leftWords, here),
         leftWords.stream().filter(inRight::contains).map(word -> tag(word, here)).toList(),
         address.parameters().entrySet().stream()
             .map(each -> new Choice(each.getValue(), each.getKey(), true))
@@ -110,6 +112,7 @@ final class ComparePages {
       Lexicon lexicon,
       List<Accent> all,
       Accent accent,
+      Accent otherAccent,
       List<Word> words,
       WordRequest request,
       List<Word> otherWords,
@@ -119,6 +122,7 @@ final class ComparePages {
     WordChecker checker = new WordChecker(lexicon.catalogue());
     return new Comparison.Side(
         accent.name(),
+        otherAccent.name(),
         all.stream().map(each -> new Choice(each.tag(), each.name(), each.equals(accent))).toList(),
         words.size(),
         only.size(),
@@ -131,11 +135,27 @@ final class ComparePages {
   private static Difference difference(
       Word word, WordRequest request, WordRequest other, WordChecker checker) {
     Check check = checker.check(word.subject(), other.query().standard(), other.query().accents());
-    List<String> reasons = check.findings().stream().map(Finding::message).distinct().toList();
     return new Difference(
         ShownWord.of(word, request.query().accents().get(0)).pieces(request.query().standard()),
         ListAddress.ofWord(word.spelling()),
-        reasons.isEmpty() ? List.of("written in another way there, or left out") : reasons);
+        reasons(check));
+  }
+
+  /** That a word lacks the value is plain where another finding says what it has instead. */
+  private static String reasons(Check check) {
+    boolean saysOther =
+        check.findings().stream().anyMatch(each -> each.code() == FindingCode.OTHER_VALUE);
+    String reasons =
+        check.findings().stream()
+            .filter(each -> !saysOther || each.code() != FindingCode.NO_TARGET)
+            .map(each -> sentence(each.message()))
+            .distinct()
+            .collect(joining(" "));
+    return reasons.isEmpty() ? "It is spelt in another way there, or left out." : reasons;
+  }
+
+  private static String sentence(String message) {
+    return message.endsWith(".") ? message : message + ".";
   }
 
   private static WordTag tag(Word word, WordRequest request) {

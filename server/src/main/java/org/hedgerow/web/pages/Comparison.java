@@ -24,13 +24,19 @@ record Comparison(
   static final int MOST = 200;
 
   /**
+   * @param other the name of the other accent
    * @param accents the accents to choose from
    * @param total how many words its list has
    * @param only how many of them the other hasn't
    * @param differences those of them that are shown
    */
   record Side(
-      String name, List<Choice> accents, int total, int only, List<Difference> differences) {
+      String name,
+      String other,
+      List<Choice> accents,
+      int total,
+      int only,
+      List<Difference> differences) {
     boolean isCut() {
       return differences.size() < only;
     }

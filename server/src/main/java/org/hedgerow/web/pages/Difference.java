@@ -5,6 +5,6 @@ import java.util.List;
 /**
  * A word that stands in the list of one accent and not in that of the other.
  *
- * @param reasons why not, in the other
+ * @param reasons why not in the other, in sentences
  */
-record Difference(List<Piece> word, String address, List<String> reasons) {}
+record Difference(List<Piece> word, String address, String reasons) {}

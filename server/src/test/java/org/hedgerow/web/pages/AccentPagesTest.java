@@ -1,0 +1,111 @@
+package org.hedgerow.web.pages;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.net.URI;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse;
+import java.net.http.HttpResponse.BodyHandlers;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Accents, comparisons and plans as pages. */
+@TestInstance(TestInstance.Lifecycle.PER_CLASS)
+class AccentPagesTest {
+
+  private final HttpClient client = HttpClient.newHttpClient();
+  private PagesServer server;
+
+  @BeforeAll
+  void start() {
+    server = PagesServer.start();
+  }
+
+  @AfterAll
+  void stop() {
+    server.close();
+  }
+
+  private HttpResponse<String> get(String address) throws Exception {
+    HttpRequest request =
+        HttpRequest.newBuilder(URI.create(server.origin() + address))
+            .header("Accept", "text/html")
+            .build();
+    return client.send(request, BodyHandlers.ofString());
+  }
+
+  /** A form without scripts sends each accent by itself. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "/?accent=en-US&accent=en-GB            | /?accent=en-US,en-GB",
+        "/?accent=en-US                         | /",
+        "/?phonogram=oa&accent=en-US&rules=usual | /?phonogram=oa&value=1",
+        "/?find=sh&accent=en-GB&accent=en-GB    | /?find=sh&accent=en-GB"
+      })
+  void theAddressKeepsTheAccents(String asked, String address) throws Exception {
+    HttpResponse<String> response = get(asked);
+    assertThat(response.statusCode()).isEqualTo(302);
+    assertThat(response.headers().firstValue("Location").orElse("")).endsWith(address);
+  }
+
+  /** In the south of Britain path says the vowel of father (Wells 1982: BATH). */
+  @Test
+  void aListForTwoAccentsHoldsWhatIsRightInBoth() throws Exception {
+    assertThat(get("/?phonogram=th&value=1").body()).contains("id=\"word-path\"");
+    assertThat(get("/?phonogram=th&value=1&accent=en-US,en-GB").body())
+        .contains("id=\"word-thin\"", "General American and southern British English")
+        .doesNotContain("id=\"word-path\"");
+  }
+
+  @Test
+  void aComparisonSaysWhyAWordIsMissing() throws Exception {
+    String page = get("/compare?phonogram=th&value=1&accent=en-US&with=en-GB").body();
+    int only = page.indexOf("Only in General American");
+    int path = page.indexOf("/words/path\"");
+    int both = page.indexOf("In both");
+    assertThat(only).isPositive().isLessThan(path);
+    assertThat(path).isLessThan(both);
+    assertThat(page.substring(path, both)).contains("/ɑː/");
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "/compare?phonogram=oa&accent=en-GB&with=en-GB | the same accent",
+        "/compare?phonogram=pn&accent=en-US&with=en-GB | Neither accent has a word here",
+        "/compare                                      | Two accents compared",
+        "/sequences?sequence=pairs                     | Pairs of consonants",
+        "/needs?accent=en-AU                           | What is still needed"
+      })
+  void thereIsAlwaysAPageThatHelps(String address, String words) throws Exception {
+    HttpResponse<String> response = get(address);
+    assertThat(response.statusCode()).isEqualTo(200);
+    assertThat(response.body()).contains(words);
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "/?accent=qq                       | en-US",
+        "/compare?phonogram=oa&with=qq     | en-US",
+        "/compare?phonogram=ao             | There is no phonogram",
+        "/compare?colour=red               | There is no parameter",
+        "/sequences?sequence=%3Cscript%3E  | pairs, single, sounds, ours",
+        "/needs?accent=%00                 | en-US",
+        "/?phonogram=oa&taught=ours:9999   | has no step"
+      })
+  void badInputIsToldInWords(String address, String words) throws Exception {
+    HttpResponse<String> response = get(address);
+    assertThat(response.statusCode()).isEqualTo(400);
+    assertThat(response.body()).contains(words).doesNotContain("<script>", "Exception");
+  }
+}

@@ -28,6 +28,7 @@ final class ComparePages {
 
   private static final String ACCENT = ChosenAccents.PARAMETER;
   private static final String WITH = "with";
+  private static final int MOST_REASONS = 2;
   private static final Map<String, String> USUAL = Map.of("phonogram", "ar", "value", "1");
 
   private final Supplier<Lexicon> lexicons;
@@ -150,12 +151,14 @@ final class ComparePages {
             .filter(each -> !saysOther || each.code() != FindingCode.NO_TARGET)
             .map(each -> sentence(each.message()))
             .distinct()
+            .limit(MOST_REASONS)
             .collect(joining(" "));
     return reasons.isEmpty() ? "It is spelt in another way there, or left out." : reasons;
   }
 
   private static String sentence(String message) {
-    return message.endsWith(".") ? message : message + ".";
+    String whole = message.endsWith(".") ? message : message + ".";
+    return whole.startsWith("said ") ? "It is " + whole : whole;
   }
 
   private static WordTag tag(Word word, WordRequest request) {

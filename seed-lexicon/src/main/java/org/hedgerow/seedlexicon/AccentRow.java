@@ -9,8 +9,10 @@ import java.util.List;
  * @param name what a teacher calls it
  * @param vowels IPA symbols, in the order in which they are shown
  * @param consonants IPA symbols, in the order in which they are shown
+ * @param spelling how its speakers spell: {@code american} or {@code british}
  */
-public record AccentRow(String tag, String name, List<String> vowels, List<String> consonants) {
+public record AccentRow(
+    String tag, String name, List<String> vowels, List<String> consonants, String spelling) {
 
   public AccentRow {
     vowels = List.copyOf(vowels);
@@ -22,6 +24,7 @@ public record AccentRow(String tag, String name, List<String> vowels, List<Strin
         row.required("tag"),
         row.required("name"),
         List.of(row.required("vowels").split(" ")),
-        List.of(row.required("consonants").split(" ")));
+        List.of(row.required("consonants").split(" ")),
+        row.required("spelling"));
   }
 }

@@ -19,10 +19,12 @@ public final class Accent {
   private final String name;
   private final List<Sound> inventory;
   private final Map<String, Integer> indexes;
+  private final String spelling;
 
-  private Accent(String tag, String name, List<Sound> inventory) {
+  private Accent(String tag, String name, List<Sound> inventory, String spelling) {
     this.tag = requireNonNull(tag);
     this.name = requireNonNull(name);
+    this.spelling = requireNonNull(spelling);
     this.inventory = List.copyOf(inventory);
     this.indexes = new LinkedHashMap<>();
     for (Sound sound : inventory) {
@@ -42,7 +44,16 @@ public final class Accent {
     List<Sound> inventory = new ArrayList<>();
     vowels.forEach(ipa -> inventory.add(new Sound(ipa, true)));
     consonants.forEach(ipa -> inventory.add(new Sound(ipa, false)));
-    return new Accent(tag, name, inventory);
+    return new Accent(tag, name, inventory, "");
+  }
+
+  /**
+   * The same accent with the way in which its speakers spell.
+   *
+   * @param newSpelling {@code american} or {@code british}
+   */
+  public Accent spelt(String newSpelling) {
+    return new Accent(tag, name, inventory, newSpelling);
   }
 
   public String tag() {
@@ -51,6 +62,11 @@ public final class Accent {
 
   public String name() {
     return name;
+  }
+
+  /** How its speakers spell, {@code american} or {@code british}; empty if that isn't said. */
+  public String spelling() {
+    return spelling;
   }
 
   /** All sounds, vowels first. */

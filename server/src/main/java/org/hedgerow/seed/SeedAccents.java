@@ -15,6 +15,6 @@ final class SeedAccents {
   }
 
   private static Accent accent(AccentRow row) {
-    return Accent.of(row.tag(), row.name(), row.vowels(), row.consonants());
+    return Accent.of(row.tag(), row.name(), row.vowels(), row.consonants()).spelt(row.spelling());
   }
 }

@@ -22,7 +22,8 @@ import org.jspecify.annotations.Nullable;
 
 /** Reads accents, correspondences and their realisations. */
 final class CatalogueReader {
-  private record AccentRow(String tag, String name, String vowels, String consonants) {}
+  private record AccentRow(
+      String tag, String name, String vowels, String consonants, String spelling) {}
 
   private record CorrespondenceRow(
       int id,
@@ -57,9 +58,16 @@ final class CatalogueReader {
 
   private List<Accent> accents() {
     return handle
-        .createQuery("select tag, name, vowels, consonants from accents order by place")
+        .createQuery(
+            """
+            select tag, name, vowels, consonants, coalesce(spelling, '') as spelling
+            from accents order by place
+            """)
         .mapTo(AccentRow.class)
-        .map(row -> Accent.of(row.tag, row.name, symbols(row.vowels), symbols(row.consonants)))
+        .map(
+            row ->
+                Accent.of(row.tag, row.name, symbols(row.vowels), symbols(row.consonants))
+                    .spelt(row.spelling))
         .list();
   }
 

@@ -18,6 +18,7 @@ create table accents (
   vowels text not null check (vowels <> ''),
   consonants text not null check (consonants <> ''),
   parent text references accents,
+  spelling text check (spelling in ('american', 'british')),
   check (parent <> tag)
 );
 comment on table accents is 'The accents for which the bank keeps pronunciations.';
@@ -26,6 +27,7 @@ comment on column accents.name is 'Name for people to read.';
 comment on column accents.place is 'The order in which they are shown; the first is meant where none is named.';
 comment on column accents.vowels is 'IPA symbols separated by single spaces, in the order in which they are shown.';
 comment on column accents.consonants is 'IPA symbols separated by single spaces, in the order in which they are shown.';
+comment on column accents.spelling is 'How its speakers spell; null where that isn''t said.';
 comment on column accents.parent is 'The accent that gives what this one doesn''t say itself; null for one that stands alone.';
 
 create table correspondences (

@@ -13,6 +13,7 @@ import java.util.List;
  *     accent of the dictionary, and where there is none
  * @param vowels IPA symbols, in the order in which they are shown
  * @param consonants IPA symbols, in the order in which they are shown
+ * @param spelling how its speakers spell: {@code american} or {@code british}
  */
 public record AccentRow(
     String tag,
@@ -20,7 +21,8 @@ public record AccentRow(
     String parent,
     String pronunciations,
     List<String> vowels,
-    List<String> consonants) {
+    List<String> consonants,
+    String spelling) {
 
   public AccentRow {
     vowels = List.copyOf(vowels);
@@ -34,6 +36,7 @@ public record AccentRow(
         row.text("parent"),
         row.text("pronunciations"),
         List.of(row.required("vowels").split(" ")),
-        List.of(row.required("consonants").split(" ")));
+        List.of(row.required("consonants").split(" ")),
+        row.required("spelling"));
   }
 }

@@ -39,7 +39,8 @@ public final class Lexicon {
   private final Map<String, Integer> ids = new HashMap<>();
   private final Map<String, AccentIndex> accents = new LinkedHashMap<>();
   private final Map<Integer, RoaringBitmap> byCommonness = new HashMap<>();
-  private final Map<String, RoaringBitmap> tagged = new HashMap<>();
+  private final TagIndex tags;
+  private final Pictures pictures;
   private final Map<Status, RoaringBitmap> byStatus = new HashMap<>();
   private final Plans plans;
 
@@ -50,7 +51,15 @@ public final class Lexicon {
    * @param words in any order, each spelling once
    */
   public Lexicon(int edition, List<AccentCatalogue> accents, List<Word> words) {
+    this(edition, accents, words, Pictures.NONE);
+  }
+
+  /**
+   * @param pictures those that the tags of words name
+   */
+  public Lexicon(int edition, List<AccentCatalogue> accents, List<Word> words, Pictures pictures) {
     this.edition = edition;
+    this.pictures = pictures;
     this.catalogue = accents.get(0).catalogue();
     this.known = new Accents(accents.stream().map(AccentCatalogue::accent).toList());
     this.words =
@@ -58,6 +67,7 @@ public final class Lexicon {
     for (int id = 0; id < this.words.size(); id++) {
       add(id, this.words.get(id));
     }
+    this.tags = new TagIndex(this.words);
     accents.parallelStream()
         .map(each -> new AccentIndex(chain(each.accent().tag(), accents), this.words))
         .forEachOrdered(index -> this.accents.put(index.catalogue().accent().tag(), index));
@@ -72,7 +82,8 @@ public final class Lexicon {
     this.ids.putAll(same.ids);
     this.accents.putAll(same.accents);
     this.byCommonness.putAll(same.byCommonness);
-    this.tagged.putAll(same.tagged);
+    this.tags = same.tags;
+    this.pictures = same.pictures;
     this.byStatus.putAll(same.byStatus);
     this.plans = new Plans(this, teaching);
   }
@@ -100,7 +111,6 @@ public final class Lexicon {
     }
     bitmap(byCommonness, word.commonness()).add(id);
     bitmap(byStatus, word.status()).add(id);
-    word.tags().forEach(tag -> bitmap(tagged, tag.kind()).add(id));
   }
 
   private static <K> RoaringBitmap bitmap(Map<K, RoaringBitmap> bitmaps, K key) {
@@ -109,6 +119,10 @@ public final class Lexicon {
 
   public int edition() {
     return edition;
+  }
+
+  public Pictures pictures() {
+    return pictures;
   }
 
   public Catalogue catalogue() {
@@ -188,7 +202,27 @@ public final class Lexicon {
   }
 
   private RoaringBitmap matching(WordQuery query) {
-    RoaringBitmap candidates = candidates(query);
+    RoaringBitmap matching = passing(query, candidates(query));
+    query.differsIn().ifPresent(accent -> matching.andNot(alike(query, accent, matching)));
+    return matching;
+  }
+
+  /** Of some words those that pass in another accent too, or of which it isn't known. */
+  private RoaringBitmap alike(WordQuery query, String accent, RoaringBitmap words) {
+    WordQuery there = query.withAccents(List.of(accent));
+    RoaringBitmap alike = words.clone();
+    keepInAccents(there, alike);
+    alike = passing(there, alike);
+    for (int id : words) {
+      if (this.words.get(id).said(there.accents()).isEmpty()) {
+        alike.add(id);
+      }
+    }
+    return alike;
+  }
+
+  private RoaringBitmap passing(WordQuery query, RoaringBitmap from) {
+    RoaringBitmap candidates = from;
     for (String accent : query.accents()) {
       AccentIndex index = index(accent);
       candidates = readable(candidates, index, index.blocked(query.standard()));
@@ -209,16 +243,28 @@ public final class Lexicon {
     query
         .status()
         .ifPresent(status -> candidates.and(byStatus.getOrDefault(status, new RoaringBitmap())));
+    tags.keep(query.tags(), candidates);
+    keepInAccents(query, candidates);
+    leftOut(query).forEach(kind -> candidates.andNot(tags.of(kind)));
+    if (!query.include().contains(Tag.REGION)) {
+      query.accents().forEach(tag -> tags.dropOtherSpellings(spelling(tag), candidates));
+    }
+    return candidates;
+  }
+
+  /** Keeps of some words those that hold the target, and have the shape, in every accent. */
+  private void keepInAccents(WordQuery query, RoaringBitmap words) {
     for (String accent : query.accents()) {
       AccentIndex index = index(accent);
       if (!query.standard().targets().isEmpty()) {
-        candidates.and(index.holdingAnyOf(query.standard()));
+        words.and(index.holdingAnyOf(query.standard()));
       }
-      query.shape().ifPresent(shape -> candidates.and(index.shaped(shape)));
+      query.shape().ifPresent(shape -> words.and(index.shaped(shape)));
     }
-    leftOut(query)
-        .forEach(kind -> candidates.andNot(tagged.getOrDefault(kind, new RoaringBitmap())));
-    return candidates;
+  }
+
+  private String spelling(String accent) {
+    return index(accent).catalogue().accent().spelling();
   }
 
   private RoaringBitmap commonEnough(int least) {

@@ -39,7 +39,7 @@ public record Need(
         accent,
         times,
         count(words, Need::isApproved),
-        count(words, word -> !isApproved(word) && Picturability.isStarter(word)),
+        count(words, word -> !isApproved(word) && word.isStarter()),
         count(words, word -> !isTrusted(word)),
         drawable.size(),
         count(drawable, Picturability::hasPicture),
@@ -65,7 +65,7 @@ public record Need(
   }
 
   private static boolean isTrusted(Word word) {
-    return isApproved(word) || Picturability.isStarter(word);
+    return isApproved(word) || word.isStarter();
   }
 
   public int words() {

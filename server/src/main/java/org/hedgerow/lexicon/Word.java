@@ -5,6 +5,7 @@ import static java.util.Objects.requireNonNull;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import org.hedgerow.phonics.Accents;
 import org.hedgerow.phonics.Pronunciation;
 import org.hedgerow.reading.Inflection;
@@ -59,11 +60,39 @@ public record Word(
   }
 
   public Optional<Tag> tag(String kind) {
-    return tags.stream().filter(tag -> tag.kind().equals(kind)).findFirst();
+    for (Tag tag : tags) {
+      if (tag.kind().equals(kind)) {
+        return Optional.of(tag);
+      }
+    }
+    return Optional.empty();
   }
 
   public boolean is(String kind) {
     return tag(kind).isPresent();
+  }
+
+  /** How well it can be shown in a picture, from 0 to 3; empty if nobody has said. */
+  public OptionalInt picturable() {
+    Optional<Tag> tag = tag(Tag.PICTURABLE);
+    return tag.isEmpty()
+        ? OptionalInt.empty()
+        : OptionalInt.of(Integer.parseInt(tag.get().value()));
+  }
+
+  /** Whether it belongs to the starter set: judged by hand to be good for small children. */
+  public boolean isStarter() {
+    return is(Tag.STARTER);
+  }
+
+  /** Labels of {@link PartOfSpeech parts of speech}, the commonest first. */
+  public List<String> partsOfSpeech() {
+    return tag(Tag.PART_OF_SPEECH).map(Tag::values).orElse(List.of());
+  }
+
+  /** Labels of {@link Meaning meaning classes}, that of the commonest sense first. */
+  public List<String> meanings() {
+    return tag(Tag.MEANING).map(Tag::values).orElse(List.of());
   }
 
   /** The syllables of its first pronunciation. */

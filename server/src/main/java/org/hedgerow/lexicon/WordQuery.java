@@ -19,6 +19,8 @@ import org.hedgerow.reading.Standard;
  * @param position where the target must be heard
  * @param commonness the least commonness, 1 to 5
  * @param status the status a word must have
+ * @param tags what the tags of a word must say
+ * @param differsIn tag of an accent in which a word must <em>not</em> pass, though it is said in it
  * @param include kinds of {@link Tag} that the default list leaves out and this one takes in
  */
 public record WordQuery(
@@ -31,6 +33,8 @@ public record WordQuery(
     Optional<Position> position,
     int commonness,
     Optional<Status> status,
+    TagFilter tags,
+    Optional<String> differsIn,
     Set<String> include,
     Order order) {
 
@@ -40,6 +44,8 @@ public record WordQuery(
   public WordQuery {
     accents = List.copyOf(accents);
     requireNonNull(standard);
+    requireNonNull(tags);
+    requireNonNull(differsIn);
     include = Set.copyOf(include);
     requireNonNull(order);
   }
@@ -56,6 +62,8 @@ public record WordQuery(
         Optional.empty(),
         DEFAULT_COMMONNESS,
         Optional.empty(),
+        TagFilter.NONE,
+        Optional.empty(),
         Set.of(),
         Order.DEFAULT);
   }
@@ -71,6 +79,8 @@ public record WordQuery(
         position,
         commonness,
         status,
+        tags,
+        differsIn,
         include,
         order);
   }
@@ -86,6 +96,59 @@ public record WordQuery(
         position,
         commonness,
         Optional.of(newStatus),
+        tags,
+        differsIn,
+        include,
+        order);
+  }
+
+  public WordQuery withTags(TagFilter newTags) {
+    return new WordQuery(
+        accents,
+        standard,
+        shape,
+        letterCount,
+        onlyLetters,
+        syllables,
+        position,
+        commonness,
+        status,
+        newTags,
+        differsIn,
+        include,
+        order);
+  }
+
+  public WordQuery withDiffersIn(String accent) {
+    return new WordQuery(
+        accents,
+        standard,
+        shape,
+        letterCount,
+        onlyLetters,
+        syllables,
+        position,
+        commonness,
+        status,
+        tags,
+        Optional.of(accent),
+        include,
+        order);
+  }
+
+  public WordQuery withAccents(List<String> newAccents) {
+    return new WordQuery(
+        newAccents,
+        standard,
+        shape,
+        letterCount,
+        onlyLetters,
+        syllables,
+        position,
+        commonness,
+        status,
+        tags,
+        differsIn,
         include,
         order);
   }

@@ -20,11 +20,14 @@ public final class Accent {
   private final Optional<String> parent;
   private final List<Sound> inventory;
   private final Map<String, Integer> indexes;
+  private final String spelling;
 
-  private Accent(String tag, String name, Optional<String> parent, List<Sound> inventory) {
+  private Accent(
+      String tag, String name, Optional<String> parent, List<Sound> inventory, String spelling) {
     this.tag = requireNonNull(tag);
     this.name = requireNonNull(name);
     this.parent = parent;
+    this.spelling = requireNonNull(spelling);
     this.inventory = List.copyOf(inventory);
     this.indexes = new LinkedHashMap<>();
     for (Sound sound : inventory) {
@@ -46,12 +49,21 @@ public final class Accent {
     List<Sound> inventory = new ArrayList<>();
     vowels.forEach(ipa -> inventory.add(new Sound(ipa, true)));
     consonants.forEach(ipa -> inventory.add(new Sound(ipa, false)));
-    return new Accent(tag, name, Optional.empty(), inventory);
+    return new Accent(tag, name, Optional.empty(), inventory, "");
   }
 
   /** The same accent, saying as another does what it does not say itself. */
   public Accent under(String parentTag) {
-    return new Accent(tag, name, Optional.of(parentTag), inventory);
+    return new Accent(tag, name, Optional.of(parentTag), inventory, spelling);
+  }
+
+  /**
+   * The same accent with the way in which its speakers spell.
+   *
+   * @param newSpelling {@code american} or {@code british}
+   */
+  public Accent spelt(String newSpelling) {
+    return new Accent(tag, name, parent, inventory, newSpelling);
   }
 
   public String tag() {
@@ -65,6 +77,11 @@ public final class Accent {
   /** The tag of the accent that tells what this one doesn't; empty for one that stands alone. */
   public Optional<String> parent() {
     return parent;
+  }
+
+  /** How its speakers spell, {@code american} or {@code british}; empty if that isn't said. */
+  public String spelling() {
+    return spelling;
   }
 
   /** All sounds, vowels first. */

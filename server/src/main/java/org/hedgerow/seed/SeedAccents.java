@@ -15,7 +15,8 @@ final class SeedAccents {
   }
 
   private static Accent accent(AccentRow row) {
-    Accent alone = Accent.of(row.tag(), row.name(), row.vowels(), row.consonants());
+    Accent alone =
+        Accent.of(row.tag(), row.name(), row.vowels(), row.consonants()).spelt(row.spelling());
     return row.parent().isEmpty() ? alone : alone.under(row.parent());
   }
 }

@@ -23,7 +23,7 @@ import org.jspecify.annotations.Nullable;
 /** Reads accents, correspondences and their realisations. */
 final class CatalogueReader {
   private record AccentRow(
-      String tag, String name, String vowels, String consonants, String parent) {}
+      String tag, String name, String vowels, String consonants, String parent, String spelling) {}
 
   private record CorrespondenceRow(
       int id,
@@ -60,7 +60,8 @@ final class CatalogueReader {
     return handle
         .createQuery(
             """
-            select tag, name, vowels, consonants, coalesce(parent, '') as parent
+            select tag, name, vowels, consonants, coalesce(parent, '') as parent,
+              coalesce(spelling, '') as spelling
             from accents order by place
             """)
         .mapTo(AccentRow.class)
@@ -69,7 +70,9 @@ final class CatalogueReader {
   }
 
   private static Accent accent(AccentRow row) {
-    Accent alone = Accent.of(row.tag, row.name, symbols(row.vowels), symbols(row.consonants));
+    Accent alone =
+        Accent.of(row.tag, row.name, symbols(row.vowels), symbols(row.consonants))
+            .spelt(row.spelling);
     return row.parent.isEmpty() ? alone : alone.under(row.parent);
   }
 

@@ -29,12 +29,13 @@ final class CatalogueWriter {
 
   private void writeAccents() {
     try (CopyWriter rows =
-        CopyWriter.into(handle, "accents (tag, name, place, vowels, consonants, parent)")) {
+        CopyWriter.into(
+            handle, "accents (tag, name, place, vowels, consonants, parent, spelling)")) {
       for (int place = 0; place < accents.size(); place++) {
         Accent accent = accents.get(place).accent();
         rows.text(accent.tag()).text(accent.name()).number(place);
         rows.text(symbols(accent, Sound::vowel)).text(symbols(accent, sound -> !sound.vowel()));
-        rows.optional(accent.parent().orElse("")).endRow();
+        rows.optional(accent.parent().orElse("")).optional(accent.spelling()).endRow();
       }
     }
   }

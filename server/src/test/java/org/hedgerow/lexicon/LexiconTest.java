@@ -97,6 +97,8 @@ class LexiconTest {
         Optional.of(position),
         query.commonness(),
         query.status(),
+        query.tags(),
+        query.differsIn(),
         query.include(),
         query.order());
   }

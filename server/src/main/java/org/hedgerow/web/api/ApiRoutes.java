@@ -12,7 +12,7 @@ import org.hedgerow.web.query.ValueCounts;
 /** The table of routes for programs. */
 public final class ApiRoutes implements RouteGroup {
 
-  private static final String BASE = "/api/v1";
+  static final String BASE = "/api/v1";
 
   private final Supplier<Lexicon> current;
   private final ValueCounts counts;
@@ -45,6 +45,8 @@ public final class ApiRoutes implements RouteGroup {
     read(routes, "/needs", new NeedsRead(json));
     question(routes, "/word-checks", WordChecksBody.class, WordChecks::answer);
     question(routes, "/alignments", AlignmentBody.class, Alignments::answer);
+    routes.get(BASE + PictureHandler.PATH, new PictureHandler(current));
+    Cors.allow(routes, BASE + PictureHandler.PATH, "GET");
     routes.get(BASE + "/openapi.yaml", new DocumentHandler());
     Cors.allow(routes, BASE + "/openapi.yaml", "GET");
   }

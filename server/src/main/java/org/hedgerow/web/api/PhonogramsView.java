@@ -27,7 +27,28 @@ record PhonogramsView(int edition, String accent, List<Phonogram> phonograms) {
       @JsonInclude(JsonInclude.Include.NON_EMPTY) String note,
       Words words) {}
 
-  record Words(int total, int approved, int seeded) {}
+  /**
+   * How many words the default list has.
+   *
+   * @param starter those of the starter set that aren't approved
+   * @param other those that are neither
+   * @param picturable those that can be drawn or better
+   * @param pictures those that have a picture
+   */
+  record Words(
+      int total, int approved, int seeded, int starter, int other, int picturable, int pictures) {
+
+    static Words of(ValueCounts.Count count) {
+      return new Words(
+          count.total(),
+          count.approved(),
+          count.seeded(),
+          count.starter(),
+          count.other(),
+          count.picturable(),
+          count.pictures());
+    }
+  }
 
   static PhonogramsView of(
       Lexicon lexicon, Accent accent, Map<Correspondence, ValueCounts.Count> counts) {
@@ -48,13 +69,13 @@ record PhonogramsView(int edition, String accent, List<Phonogram> phonograms) {
 
   private static Value value(
       Correspondence each, Accent accent, Map<Correspondence, ValueCounts.Count> counts) {
-    ValueCounts.Count count = counts.getOrDefault(each, new ValueCounts.Count(0, 0));
+    ValueCounts.Count count = counts.getOrDefault(each, ValueCounts.Count.NONE);
     return new Value(
         each.value().orElseThrow(),
         each.soundsIn(accent).stream().findFirst().map(Sound::spaced).orElse(""),
         each.kind().label(),
         each.keyWord(),
         each.note(),
-        new Words(count.total(), count.approved(), count.seeded()));
+        Words.of(count));
   }
 }

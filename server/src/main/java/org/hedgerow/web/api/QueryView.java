@@ -13,8 +13,8 @@ import org.hedgerow.web.query.WordRequest;
  */
 final class QueryView {
 
-  private static final Set<String> NUMBERS = Set.of("value", "commonness", "limit");
-  private static final Set<String> LISTS = Set.of("accent", "include", "taught");
+  private static final Set<String> NUMBERS = Set.of("value", "commonness", "picturable", "limit");
+  private static final Set<String> LISTS = Set.of("accent", "meaning", "include", "taught");
 
   private QueryView() {}
 
@@ -25,11 +25,18 @@ final class QueryView {
       if (LISTS.contains(name)) {
         view.put(name, list(value));
       } else if (!value.isEmpty()) {
-        view.put(name, NUMBERS.contains(name) ? Integer.valueOf(value) : value);
+        view.put(name, single(name, value));
       }
     }
     request.after().ifPresent(cursor -> view.put("after", cursor));
     return view;
+  }
+
+  private static Object single(String name, String value) {
+    if (name.equals("pictured")) {
+      return Boolean.valueOf(value);
+    }
+    return NUMBERS.contains(name) ? Integer.valueOf(value) : value;
   }
 
   private static List<String> list(String value) {

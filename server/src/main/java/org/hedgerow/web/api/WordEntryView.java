@@ -4,6 +4,9 @@ import com.fasterxml.jackson.annotation.JsonInclude;
 import com.fasterxml.jackson.annotation.JsonProperty;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
+import org.hedgerow.lexicon.Lexicon;
+import org.hedgerow.lexicon.Pictures;
 import org.hedgerow.lexicon.Tag;
 import org.hedgerow.lexicon.Word;
 import org.hedgerow.reading.Check;
@@ -12,6 +15,8 @@ import org.hedgerow.reading.Check;
 record WordEntryView(int edition, Entry word, CheckView check) {
 
   /**
+   * @param picturable left out if nobody has said
+   * @param picture left out if it has none
    * @param inflectionOf the word it is a form of; left out if it is none
    * @param since the edition that brought it
    */
@@ -20,23 +25,33 @@ record WordEntryView(int edition, Entry word, CheckView check) {
       String status,
       int commonness,
       int syllables,
+      @JsonInclude(JsonInclude.Include.NON_ABSENT) OptionalInt picturable,
+      boolean starter,
+      List<String> partsOfSpeech,
+      List<String> meanings,
+      @JsonInclude(JsonInclude.Include.NON_ABSENT) Optional<PictureView> picture,
       List<PronunciationView> pronunciations,
       List<TagView> tags,
       @JsonInclude(JsonInclude.Include.NON_ABSENT) Optional<String> inflectionOf,
       int since) {
 
-    static Entry of(Word word, List<String> accents) {
+    static Entry of(Word word, Pictures pictures, List<String> accents) {
       return new Entry(
           word.spelling(),
           word.status().label(),
           word.commonness(),
           word.syllables(),
+          word.picturable(),
+          word.isStarter(),
+          word.partsOfSpeech(),
+          word.meanings(),
+          pictures.of(word).map(PictureView::of),
           accents.stream()
               .flatMap(accent -> word.pronunciationsIn(accent).stream())
               .map(PronunciationView::sourced)
               .toList(),
           word.tags().stream().map(TagView::of).toList(),
-          word.tag(Tag.INFLECTED).map(Tag::value),
+          word.tag(Tag.INFLECTED).or(() -> word.tag(Tag.BASE)).map(Tag::value),
           word.since());
     }
   }
@@ -47,7 +62,8 @@ record WordEntryView(int edition, Entry word, CheckView check) {
     }
   }
 
-  static WordEntryView of(int edition, Word word, List<String> accents, Check check) {
-    return new WordEntryView(edition, Entry.of(word, accents), CheckView.of(check));
+  static WordEntryView of(Lexicon lexicon, Word word, List<String> accents, Check check) {
+    return new WordEntryView(
+        lexicon.edition(), Entry.of(word, lexicon.pictures(), accents), CheckView.of(check));
   }
 }

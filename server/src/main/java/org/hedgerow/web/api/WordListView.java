@@ -4,6 +4,7 @@ import com.fasterxml.jackson.annotation.JsonInclude;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.hedgerow.lexicon.Pictures;
 import org.hedgerow.web.query.WordList;
 import org.hedgerow.web.query.WordRequest;
 
@@ -19,16 +20,24 @@ record WordListView(
     List<WordView> words,
     @JsonInclude(JsonInclude.Include.NON_ABSENT) Optional<String> next) {
 
-  static WordListView of(WordRequest request, WordList list) {
+  static WordListView of(WordRequest request, WordList list, Pictures pictures) {
     return new WordListView(
-        request.edition(), QueryView.of(request), list.total(), words(request, list), list.next());
+        request.edition(),
+        QueryView.of(request),
+        list.total(),
+        words(request, list, pictures),
+        list.next());
   }
 
-  static List<WordView> words(WordRequest request, WordList list) {
+  static List<WordView> words(WordRequest request, WordList list, Pictures pictures) {
     return list.words().stream()
         .map(
             word ->
-                WordView.of(word, request.query().accents(), request.query().standard()::isTarget))
+                WordView.of(
+                    word,
+                    pictures,
+                    request.query().accents(),
+                    request.query().standard()::isTarget))
         .toList();
   }
 }

@@ -48,7 +48,7 @@ final class WordRead implements Read {
   private static WordEntryView view(Lexicon lexicon, Word word, List<String> accents) {
     WordChecker checker = new WordChecker(lexicon.catalogue());
     return WordEntryView.of(
-        lexicon.edition(), word, accents, checker.check(word.subject(), Standard.basic(), accents));
+        lexicon, word, accents, checker.check(word.subject(), Standard.basic(), accents));
   }
 
   private static ProblemException missing(String spelling, Lexicon lexicon) {

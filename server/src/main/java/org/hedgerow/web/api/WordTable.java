@@ -30,7 +30,9 @@ final class WordTable {
               "accent",
               "sounds",
               "graphemes",
-              "target")
+              "target",
+              "picturable",
+              "starter")
           .get();
 
   private final WordRequest request;
@@ -72,7 +74,13 @@ final class WordTable {
         pronunciation.accent(),
         SafeCell.of(Sound.spaced(pronunciation.sounds())),
         SafeCell.of(graphemes(spans)),
-        SafeCell.of(graphemes(spans.stream().filter(this::isTarget).toList())));
+        SafeCell.of(graphemes(spans.stream().filter(this::isTarget).toList())),
+        picturable(word),
+        word.isStarter() ? "yes" : "");
+  }
+
+  private static String picturable(Word word) {
+    return word.picturable().isPresent() ? String.valueOf(word.picturable().getAsInt()) : "";
   }
 
   private boolean isTarget(Span span) {

@@ -42,8 +42,8 @@ final class WordsRead implements Read {
     WordList list = WordList.find(lexicon, request);
     byte[] bytes =
         switch (format) {
-          case JSON -> json.bytes(WordListView.of(request, list));
-          case NDJSON -> json.lines(WordListView.words(request, list));
+          case JSON -> json.bytes(WordListView.of(request, list, lexicon.pictures()));
+          case NDJSON -> json.lines(WordListView.words(request, list, lexicon.pictures()));
           case CSV -> WordTable.of(request, list).getBytes(StandardCharsets.UTF_8);
           case TEXT -> text(list).getBytes(StandardCharsets.UTF_8);
         };

@@ -44,7 +44,7 @@ final class FilterReader {
     this.resolved = resolved;
   }
 
-  WordQuery query(List<String> accents, Standard standard) {
+  WordQuery query(List<String> accents, Standard standard, Optional<String> differsIn) {
     return new WordQuery(
         accents,
         standard,
@@ -55,6 +55,8 @@ final class FilterReader {
         position(),
         commonness(),
         status(),
+        new TagFilterReader(parameters, resolved).filter(),
+        differsIn,
         include(),
         order());
   }

@@ -9,7 +9,8 @@ import org.hedgerow.lexicon.Tag;
 enum Inclusion {
   NAMES("names", Tag.NAME),
   NOT_FOR_CHILDREN("not-for-children", Tag.NOT_FOR_CHILDREN),
-  INFLECTED("inflected", Tag.INFLECTED);
+  INFLECTED("inflected", Tag.INFLECTED),
+  OTHER_SPELLINGS("other-spellings", Tag.REGION);
 
   static final List<String> LABELS = Arrays.stream(values()).map(Inclusion::label).toList();
 

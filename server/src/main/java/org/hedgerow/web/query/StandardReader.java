@@ -51,6 +51,35 @@ final class StandardReader {
     return accents;
   }
 
+  /** The tag of an accent other than those in which the words must pass. */
+  Optional<String> differsIn(List<AccentCatalogue> accents) {
+    Optional<String> tag = parameters.text(WordQueryReader.DIFFERS_IN);
+    if (tag.isPresent() && accents.stream().anyMatch(each -> isTag(tag.get(), each))) {
+      differsFromItself();
+      return Optional.empty();
+    }
+    Optional<AccentCatalogue> other =
+        tag.map(
+            text ->
+                new AccentReader(lexicon, parameters.faults())
+                    .one(WordQueryReader.DIFFERS_IN, tag));
+    return resolved.note(
+        WordQueryReader.DIFFERS_IN, other.map(each -> each.accent().tag()), text -> text);
+  }
+
+  private static boolean isTag(String text, AccentCatalogue accent) {
+    return accent.accent().tag().equalsIgnoreCase(text);
+  }
+
+  private void differsFromItself() {
+    parameters
+        .faults()
+        .invalid(
+            WordQueryReader.DIFFERS_IN,
+            "differs-in must be another accent than those in which the words must pass."
+                + " Name another, or leave it out.");
+  }
+
   /** A sound that each of the accents must have. */
   Optional<Sound> sound(List<AccentCatalogue> accents) {
     Optional<String> name = parameters.text(WordQueryReader.SOUND);

@@ -19,6 +19,12 @@ public final class WordQueryReader {
   static final String POSITION = "position";
   static final String COMMONNESS = "commonness";
   static final String STATUS = "status";
+  static final String PICTURABLE = "picturable";
+  static final String PICTURED = "pictured";
+  static final String PART_OF_SPEECH = "part-of-speech";
+  static final String MEANING = "meaning";
+  static final String MARK = "mark";
+  static final String DIFFERS_IN = "differs-in";
   static final String INCLUDE = "include";
   static final String RULES = "rules";
   static final String TAUGHT = "taught";
@@ -39,6 +45,12 @@ public final class WordQueryReader {
           POSITION,
           COMMONNESS,
           STATUS,
+          PICTURABLE,
+          PICTURED,
+          PART_OF_SPEECH,
+          MEANING,
+          MARK,
+          DIFFERS_IN,
           INCLUDE,
           RULES,
           TAUGHT,

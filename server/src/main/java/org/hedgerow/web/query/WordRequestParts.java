@@ -30,7 +30,8 @@ final class WordRequestParts {
     WordQuery query =
         filters.query(
             accents.stream().map(each -> each.accent().tag()).toList(),
-            standards.standard(phonogram, sound, accents));
+            standards.standard(phonogram, sound, accents),
+            standards.differsIn(accents));
     int limit = filters.limit();
     return new WordRequest(
         lexicon.edition(), phonogram, sound, query, limit, 0, resolved.inOrder());

@@ -145,8 +145,8 @@ class ReadsTest {
     String table = server.get(WORDS + "&format=csv&letters=4").body();
     assertThat(table.split("\r\n", -1))
         .startsWith(
-            "spelling,status,commonness,syllables,accent,sounds,graphemes,target",
-            "boat,seeded,5,1,en-US,b oʊ t,b oa t,oa")
+            "spelling,status,commonness,syllables,accent,sounds,graphemes,target,picturable,starter",
+            "boat,seeded,5,1,en-US,b oʊ t,b oa t,oa,,")
         .endsWith("");
   }
 

@@ -31,8 +31,11 @@ record Parameter(Place place) {
     return list;
   }
 
-  /** A text that is no number stays a text, for the schema to refuse. */
+  /** A text that is neither number nor true or false stays a text, for the schema to refuse. */
   private static JsonNode single(Place schema, String sent) {
+    if (schema.child("type").says("boolean") && sent.matches("true|false")) {
+      return NODES.booleanNode(Boolean.parseBoolean(sent));
+    }
     boolean number = schema.child("type").says("integer") && sent.matches("-?[0-9]{1,18}");
     return number ? NODES.numberNode(Long.parseLong(sent)) : NODES.stringNode(sent);
   }

@@ -32,7 +32,7 @@ class WordQueryReaderTest {
   void fillsInEveryDefault() {
     assertThat(read("phonogram=oa").resolved())
         .hasToString(
-            "phonogram=oa&value=1&accent=en-US&commonness=2&status=any&rules="
+            "phonogram=oa&value=1&accent=en-US&commonness=2&status=any&picturable=0&pictured=false&rules="
                 + USUAL_RULES
                 + "&sort=default&limit=50");
   }
@@ -41,12 +41,15 @@ class WordQueryReaderTest {
   void readsItsOwnAnswersAgain() {
     QueryString resolved =
         read("taught=oo,sh1&shape=CVC&letters=5-7&syllables=1&sound=OW&position=end&include="
-                + "inflected,names&rules=no-ck,reduced-vowels&status=seeded&sort=letters&limit=7")
+                + "inflected,names&picturable=2&pictured=true&part-of-speech=noun&meaning=food,animal"
+                + "&mark=starter&rules=no-ck,reduced-vowels&status=seeded&sort=letters&limit=7")
             .resolved();
     assertThat(read(resolved.toString()).resolved()).hasToString(resolved.toString());
     assertThat(resolved.get("sound")).contains("oʊ");
     assertThat(resolved.get("shape")).contains("cvc");
     assertThat(resolved.get("include")).contains("names,inflected");
+    assertThat(resolved.get("meaning")).contains("animal,food");
+    assertThat(resolved.get("mark")).contains("starter");
     assertThat(resolved.get("taught")).contains("oo,sh");
     assertThat(resolved.get("rules"))
         .contains("doubled,no-ck,tch-as-ch,s-as-z,n-before-k,x,reduced-vowels,no-inflected-forms");
@@ -88,6 +91,14 @@ class WordQueryReaderTest {
           commonness=6                   | INVALID_PARAMETER  | commonness |
           status=Approved                | INVALID_PARAMETER  | status     | approved
           include=name                   | INVALID_PARAMETER  | include    | names
+          picturable=4                   | INVALID_PARAMETER  | picturable |
+          pictured=yes                   | INVALID_PARAMETER  | pictured   |
+          part-of-speech=nown            | INVALID_PARAMETER  | part-of-speech | noun
+          meaning=animals                | INVALID_PARAMETER  | meaning    | animal
+          meaning=animal,                | INVALID_PARAMETER  | meaning    |
+          mark=started                   | INVALID_PARAMETER  | mark       | starter
+          differs-in=en-US               | INVALID_PARAMETER  | differs-in |
+          differs-in=en-XX               | UNKNOWN_ACCENT     | differs-in | en-US
           rules=no-doubles               | UNKNOWN_RULE       | rules      | no-doubled
           rules=ck,no-ck                 | INVALID_PARAMETER  | rules      |
           taught=sh,hc                   | UNKNOWN_PHONOGRAM  | taught     | ch

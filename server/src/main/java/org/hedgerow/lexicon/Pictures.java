@@ -1,0 +1,36 @@
+package org.hedgerow.lexicon;
+
+import static java.util.function.Function.identity;
+import static java.util.stream.Collectors.toUnmodifiableMap;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** The pictures that words may have, by their ids. Immutable. */
+public final class Pictures {
+
+  public static final Pictures NONE = new Pictures(List.of());
+
+  private final Map<String, Picture> byId;
+
+  /**
+   * @param pictures each id once
+   */
+  public Pictures(List<Picture> pictures) {
+    this.byId = pictures.stream().collect(toUnmodifiableMap(Picture::id, identity()));
+  }
+
+  public Optional<Picture> picture(String id) {
+    return Optional.ofNullable(byId.get(id));
+  }
+
+  /** The picture of a word, if it has one. */
+  public Optional<Picture> of(Word word) {
+    return word.tag(Tag.PICTURE).map(Tag::value).flatMap(this::picture);
+  }
+
+  public int count() {
+    return byId.size();
+  }
+}

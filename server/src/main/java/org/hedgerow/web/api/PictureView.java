@@ -1,0 +1,30 @@
+package org.hedgerow.web.api;
+
+import org.hedgerow.lexicon.Picture;
+
+/**
+ * The picture of a word, with what must be said of it wherever it is shown.
+ *
+ * @param href where it can be fetched
+ * @param source where it comes from
+ */
+record PictureView(
+    String id,
+    String href,
+    String title,
+    String author,
+    String licence,
+    String licenceHref,
+    String source) {
+
+  static PictureView of(Picture picture) {
+    return new PictureView(
+        picture.id(),
+        PictureHandler.address(picture),
+        picture.title(),
+        picture.author(),
+        picture.licence(),
+        picture.licenceHref(),
+        picture.source());
+  }
+}

@@ -73,15 +73,15 @@ function readAmerican(path) {
 }
 
 /** How a word is said: a list of { southern, scottish, source }. */
-function ways(word, spoken, scottishSays) {
-  const southernSays = withTrap.has(word) ? spoken.map((sound) => (sound === 'ɑː' ? 'æ' : sound)) : spoken;
+function ways(word, southernSays, scottishSays) {
   const nearest = nearestAmerican(word, halved(southernSays));
   const decision = decisions.get(word);
   if (!nearest) {
     tally.alone++;
     return decision?.southern ? byHand(word, decision, undefined) : [{ southern: southernSays, scottish: scottishSays, source: SOURCE.VOICE }];
   }
-  const { spans, pieces } = nearest;
+  const { spans } = nearest;
+  const pieces = withTrap.has(word) ? nearest.pieces.map((piece, index) => trapped(piece, spans[index])) : nearest.pieces;
   const where = pieces.flatMap((piece, index) => (piece.expected ? [] : [disagreement(spans[index], piece)]));
   const judged = where.map(judge);
   const bySets = () => pieces.map((piece) => (piece.expected ? piece.sounds : piece.usual));
@@ -122,6 +122,11 @@ function byHand(word, { southern, scottish }, pronunciations) {
     const { spans, pieces } = nearestAmerican(word, halved(said));
     return { southern: said, scottish: scottishOf(spans, pieces.map((piece) => piece.sounds), []), source: SOURCE.HAND };
   });
+}
+
+/** The a of TRAP where the voice says that of BATH. */
+function trapped(piece, span) {
+  return span.sounds === 'æ' && piece.sounds.join() === 'ɑː' ? { ...piece, sounds: ['æ'] } : piece;
 }
 
 /** The American pronunciation that the sounds are nearest to, and the sounds laid out over its spans. */

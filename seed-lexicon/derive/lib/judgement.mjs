@@ -20,7 +20,7 @@ const RULES = [
   [/^\^?o:w\+ʌ\d→w\+ɒ$/, SETS, 'one and its compounds'],
   [/^o:u0→ʊ$/, SETS, 'to in full'],
   [/^e:ɛ1→ɪ$|^\^e:ɛ1→ɪ$/, SETS, 'e in a stressed syllable: export, preferable'],
-  [/^\^e:ɛ[02]→ɪ$/, SETS, 'en- and ex- in full, as a teacher says them: enjoy'],
+  [/^e?y:i[02]→ɪ$/, SETS, 'y as at the end of a word: copycat'],
   [/^e:i1→ɪ$/, SETS, 're- in full: remake'],
   [/^\^a:æ2→ə$/, SETS, 'a in full: abnormality'],
   // The weak syllables that make lists of easy words wrong if they are believed.

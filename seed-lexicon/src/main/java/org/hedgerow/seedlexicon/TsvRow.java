@@ -85,6 +85,24 @@ public final class TsvRow {
     return text(column).isBlank() ? OptionalInt.empty() : OptionalInt.of(number(column));
   }
 
+  /** A whole number from 0 to 3. */
+  public int level(String column) {
+    int level = number(column);
+    if (level < 0 || level > 3) {
+      throw mistake("whose column \"%s\" is not 0 to 3: %d".formatted(column, level));
+    }
+    return level;
+  }
+
+  /** True for {@code yes}, false for {@code no}. */
+  public boolean yesOrNo(String column) {
+    String text = required(column);
+    if (!text.equals("yes") && !text.equals("no")) {
+      throw mistake("whose column \"%s\" is neither \"yes\" nor \"no\"".formatted(column));
+    }
+    return text.equals("yes");
+  }
+
   /** A finite decimal number. */
   public double decimal(String column) {
     String text = required(column);

@@ -49,7 +49,8 @@ final class ServeCommand implements Callable<Integer> {
     try (ClosedAtExit resources = ClosedAtExit.create()) {
       BankDatabase bank = resources.add(database.open());
       new SeedTask().runIfEmpty(bank, spec.commandLine().getOut());
-      Lexicon lexicon = SeedTask.taught(new EditionReader(bank).newest().lexicon());
+      Lexicon lexicon =
+          SeedTask.taught(new EditionReader(bank).newest().lexicon(BundledPictures.read()));
       WebServer server = resources.add(Wiring.webServer(address, bank, lexicon));
       server.start();
       StopSignal stop = StopSignal.listen();

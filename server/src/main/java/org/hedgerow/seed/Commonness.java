@@ -4,11 +4,13 @@ import static java.util.stream.Collectors.toMap;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.hedgerow.seedlexicon.CommonnessRow;
 
 /**
- * How common words are, from 5 (SCOWL size 10) to 1 (beyond size 50). Spellings that only other
- * countries use count as rare in American English.
+ * How common words are, from 5 (SCOWL size 10) to 1 (beyond size 50), wherever they are commonest.
+ * A spelling of one region bears a tag that keeps it out of others' lists ({@link Spellings});
+ * spellings of Canada alone, for which there is no accent, count as rare.
  */
 final class Commonness {
 
@@ -20,7 +22,7 @@ final class Commonness {
   Commonness(List<CommonnessRow> rows) {
     this.levels =
         rows.stream()
-            .filter(row -> row.regions().isEmpty() || row.regions().contains("american"))
+            .filter(row -> !row.regions().equals(Set.of("canadian")))
             .collect(toMap(CommonnessRow::word, row -> level(row.size()), Math::max));
   }
 

@@ -9,7 +9,6 @@ import java.util.Set;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import org.hedgerow.lexicon.Status;
-import org.hedgerow.lexicon.Tag;
 import org.hedgerow.lexicon.Word;
 import org.hedgerow.phonics.AccentCatalogue;
 import org.hedgerow.phonics.Aligner;
@@ -18,10 +17,7 @@ import org.hedgerow.phonics.Pronunciation;
 import org.hedgerow.phonics.Sound;
 import org.hedgerow.seedlexicon.CarefulRow;
 import org.hedgerow.seedlexicon.DictionaryEntry;
-import org.hedgerow.seedlexicon.InflectionRow;
-import org.hedgerow.seedlexicon.NameRow;
 import org.hedgerow.seedlexicon.SeedLexicon;
-import org.hedgerow.seedlexicon.UnfitRow;
 import org.hedgerow.seedlexicon.VariantRow;
 
 /** Makes the words of the first edition: every entry of the dictionary, aligned and tagged. */
@@ -36,9 +32,7 @@ public final class SeedWords {
   private final Aligner aligner;
   private final SpokenWords elsewhere;
   private final Commonness commonness;
-  private final Map<String, String> names;
-  private final Map<String, String> unfit;
-  private final Map<String, InflectionRow> inflections;
+  private final WordTags tags;
   private final Set<VariantRow> variantsAside;
   private final Map<VariantRow, String> careful;
 
@@ -50,12 +44,7 @@ public final class SeedWords {
     this.aligner = new Aligner(accents.get(0));
     this.elsewhere = new SpokenWords(seed, accents);
     this.commonness = new Commonness(seed.commonness());
-    this.names = seed.names().stream().collect(toMap(NameRow::word, NameRow::reason));
-    this.unfit = seed.unfit().stream().collect(toMap(UnfitRow::word, row -> row.reason().label()));
-    this.inflections =
-        seed.inflections().stream()
-            .filter(InflectionRow::regular)
-            .collect(toMap(InflectionRow::form, row -> row, (first, second) -> first));
+    this.tags = new WordTags(seed);
     this.variantsAside = Set.copyOf(seed.variantsAside());
     this.careful =
         seed.careful().stream()
@@ -85,7 +74,7 @@ public final class SeedWords {
         Status.SEEDED,
         commonness.of(entry.word()),
         FIRST_EDITION,
-        tags(entry.word()),
+        tags.of(entry.word()),
         pronunciations(entry));
   }
 
@@ -122,21 +111,5 @@ public final class SeedWords {
 
   private static boolean hasStress(String phones) {
     return phones.indexOf('1') >= 0 || phones.indexOf('2') >= 0;
-  }
-
-  /** By alphabet. */
-  private List<Tag> tags(String word) {
-    List<Tag> tags = new ArrayList<>();
-    InflectionRow inflection = inflections.get(word);
-    if (inflection != null) {
-      tags.add(new Tag(Tag.INFLECTED, inflection.base(), inflection.kind().label()));
-    }
-    if (names.containsKey(word)) {
-      tags.add(new Tag(Tag.NAME, "yes", names.get(word)));
-    }
-    if (unfit.containsKey(word)) {
-      tags.add(new Tag(Tag.NOT_FOR_CHILDREN, unfit.get(word), "list of words unfit for children"));
-    }
-    return tags;
   }
 }

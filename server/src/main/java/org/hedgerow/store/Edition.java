@@ -2,6 +2,7 @@ package org.hedgerow.store;
 
 import java.util.List;
 import org.hedgerow.lexicon.Lexicon;
+import org.hedgerow.lexicon.Pictures;
 import org.hedgerow.lexicon.Word;
 import org.hedgerow.phonics.AccentCatalogue;
 
@@ -20,6 +21,11 @@ public record Edition(int number, List<AccentCatalogue> accents, List<Word> word
 
   /** The edition with its index, which takes a moment to build. */
   public Lexicon lexicon() {
-    return new Lexicon(number, accents, words);
+    return lexicon(Pictures.NONE);
+  }
+
+  /** The edition with its index and the pictures that its words name. */
+  public Lexicon lexicon(Pictures pictures) {
+    return new Lexicon(number, accents, words, pictures);
   }
 }

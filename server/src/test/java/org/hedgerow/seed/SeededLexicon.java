@@ -22,7 +22,8 @@ public final class SeededLexicon {
     SeedLexicon seed = SeedLexicon.bundled();
     List<AccentCatalogue> accents = SeedCatalogue.weighted(seed);
     SeedWords words = new SeedWords(seed, accents);
-    return new Lexicon(SeedWords.FIRST_EDITION, accents, words.words(word -> {}))
+    return new Lexicon(
+            SeedWords.FIRST_EDITION, accents, words.words(word -> {}), SeedPictures.read(seed))
         .with(SeedTeaching.read(seed, accents.get(0).catalogue()));
   }
 }

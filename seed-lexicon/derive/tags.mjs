@@ -11,6 +11,7 @@ const LEAST_SHARE_OF_PART = 0.06;
 const LEAST_SHARE_OF_CLASS = 0.15;
 /** A noun that is used at least so often beside verbs and adjectives is what a picture shows. */
 const LEAST_SHARE_OF_PICTURED_NOUN = 0.3;
+const LEAST_SHARE_OF_RIVAL = 0.35;
 /** "tops" holds the few words above all classes, "all", "pert" and "ppl" are adjectives and adverbs without any. */
 const NO_CLASS = new Set(['tops', 'all', 'pert', 'ppl']);
 const PART_OF_KIND = {
@@ -25,6 +26,7 @@ const sizes = readSizes(seed);
 const functions = new Map(readTable(`${seed}/tags/function-words.tsv`).map(([word, also]) => [word, also.split(' ').filter(Boolean)]));
 const classes = readTable(`${seed}/tags/picturable.tsv`).map(([part, kind, within, common, known, rare, because]) => (
   { part, kind, within, levels: [Number(common), Number(known), Number(rare)], because }));
+const byHand = new Map(readTable(`${seed}/tags/by-hand.tsv`).map(([word, level, because]) => [word, { level: Number(level), because: `by hand: ${because}`, rarer: false }]));
 const bases = basesByForm();
 
 const rows = [...readPronunciations(seed).keys()]
@@ -35,7 +37,7 @@ const rows = [...readPronunciations(seed).keys()]
 const count = writeTable(
   `${seed}/tags/tags.tsv`,
   ['Parts of speech, meaning classes and picturability of words in common use. See SOURCE.md.',
-   'Written by derive/tags.mjs; not for editing by hand: correct picturable.tsv, function-words.tsv or the starter set.'],
+   'Written by derive/tags.mjs; not for editing by hand: correct by-hand.tsv, picturable.tsv, function-words.tsv or the starter set.'],
   ['word', 'parts', 'uses', 'form-of', 'meanings', 'picturable', 'because', 'rarer'],
   rows);
 console.log(`tags: ${count} words`);
@@ -48,7 +50,7 @@ function rowFor(word) {
   const meanings = meaningsOf(kept);
   const { level, because, rarer } = parts[0] === 'function'
     ? { level: 0, because: 'a word that holds sentences together', rarer: false }
-    : picturableOf(word, kept, change);
+    : byHand.get(word) ?? picturableOf(word, kept, change);
   const uses = functions.has(word) ? '' : String(kept.reduce((sum, { count }) => sum + count, 0));
   return [word, parts.join(' '), uses, lemma === word ? '' : lemma, meanings.join(' '), String(level), because, rarer ? 'yes' : ''];
 }
@@ -88,18 +90,34 @@ function meaningsOf(senses) {
     .map(([kind]) => kind);
 }
 
-/** By the commonest sense; of nouns that are also used otherwise, by the noun. */
+/**
+ * By the commonest sense; of nouns that are also used otherwise, by the noun, and of its usual senses by the one that can be drawn
+ * best: children know the table in the kitchen, adults' prose has more of those with rows and columns.
+ */
 function picturableOf(word, senses, change) {
+  const band = sizes.get(word) <= 20 ? 0 : sizes.get(word) <= 35 ? 1 : 2;
   const nouns = senses.filter(({ pos }) => pos === 'noun');
   const asNoun = total(nouns) / total(senses) >= LEAST_SHARE_OF_PICTURED_NOUN;
-  const first = heaviest(asNoun ? nouns : senses);
-  if (!first) return { level: 0, because: 'not in WordNet', rarer: false };
-  const kinds = new Set(first.pos === 'adjective' ? index.attributes(first) : index.kinds(first));
-  const rule = classes.find(({ part, kind, within }) => part === first.pos && kind === first.kind && (within === '' || kinds.has(within)));
-  if (!rule) throw new Error(`tags/picturable.tsv has no row for ${first.pos} ${first.kind} (${word})`);
-  const band = sizes.get(word) <= 20 ? 0 : sizes.get(word) <= 35 ? 1 : 2;
-  const level = Math.max(0, rule.levels[band] - (HARDER.has(change) ? 1 : 0));
-  return { level, because: rule.because, rarer: rule.levels[band] < rule.levels[0] };
+  const rules = usual(asNoun ? nouns : senses).map((sense) => ruleFor(sense, word));
+  if (rules.length === 0) return { level: 0, because: 'not in WordNet', rarer: false };
+  const best = rules.reduce((one, other) => (other.levels[band] > one.levels[band] ? other : one));
+  const level = Math.max(0, best.levels[band] - (HARDER.has(change) ? 1 : 0));
+  return { level, because: best.because, rarer: best.levels[band] < best.levels[0] };
+}
+
+function ruleFor(sense, word) {
+  const kinds = new Set(sense.pos === 'adjective' ? index.attributes(sense) : index.kinds(sense));
+  const rule = classes.find(({ part, kind, within }) => part === sense.pos && kind === sense.kind && (within === '' || kinds.has(within)));
+  if (!rule) throw new Error(`tags/picturable.tsv has no row for ${sense.pos} ${sense.kind} (${word})`);
+  return rule;
+}
+
+/** The heaviest sense; of a noun also the others that are nearly as usual. */
+function usual(senses) {
+  const first = heaviest(senses);
+  const rivals = senses.filter((sense) => sense !== first && first.pos === 'noun' && sense.pos === 'noun'
+    && sense.weight / total(senses) >= LEAST_SHARE_OF_RIVAL);
+  return first ? [first, ...rivals] : [];
 }
 
 function heaviest(senses) {

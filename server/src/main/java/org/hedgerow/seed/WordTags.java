@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.hedgerow.lexicon.Tag;
+import org.hedgerow.lexicon.TagFilter;
 import org.hedgerow.seedlexicon.InflectionRow;
 import org.hedgerow.seedlexicon.NameRow;
 import org.hedgerow.seedlexicon.PictureRow;
@@ -21,6 +22,7 @@ import org.hedgerow.seedlexicon.UnfitRow;
 final class WordTags {
 
   private static final String YES = "yes";
+  private static final String DECIDED = "by hand: ";
   private static final String BY_HAND = "judged by hand for children of four to six";
 
   private final Map<String, String> names;
@@ -118,15 +120,26 @@ final class WordTags {
     return judged(word).stream()
         .max(Comparator.comparing(StarterRow::picturable))
         .map(row -> new Tag(Tag.PICTURABLE, String.valueOf(row.picturable()), BY_HAND))
-        .or(() -> Optional.ofNullable(rows.get(word)).map(WordTags::computed));
+        .or(() -> Optional.ofNullable(rows.get(word)).map(this::computed));
   }
 
-  private static Tag computed(TagRow row) {
-    String reason =
-        "WordNet%s: most often %s%s"
-            .formatted(
-                form(row), row.because(), row.rarer() ? "; less common words count less" : "");
-    return new Tag(Tag.PICTURABLE, String.valueOf(row.picturable()), reason);
+  /** A word that a picture has as its name can be drawn. */
+  private Tag computed(TagRow row) {
+    if (row.picturable() < TagFilter.DRAWABLE && pictures.containsKey(row.word())) {
+      return new Tag(
+          Tag.PICTURABLE,
+          String.valueOf(TagFilter.DRAWABLE),
+          "there is a picture that has it as its name");
+    }
+    return new Tag(Tag.PICTURABLE, String.valueOf(row.picturable()), reason(row));
+  }
+
+  private static String reason(TagRow row) {
+    if (row.because().startsWith(DECIDED)) {
+      return row.because();
+    }
+    String rarer = row.rarer() ? "; less common words count less" : "";
+    return "WordNet%s: most often %s%s".formatted(form(row), row.because(), rarer);
   }
 
   private static Tag picture(PictureRow row) {

@@ -1,9 +1,14 @@
 package org.hedgerow.bench;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import org.hedgerow.lexicon.Lexicon;
+import org.hedgerow.lexicon.Meaning;
+import org.hedgerow.lexicon.PartOfSpeech;
+import org.hedgerow.lexicon.TagFilter;
 import org.hedgerow.lexicon.Word;
 import org.hedgerow.lexicon.WordQuery;
 import org.hedgerow.phonics.Correspondence;
@@ -30,6 +35,7 @@ public class QueryBenchmark {
 
   private final Lexicon lexicon = SeededLexicon.get();
   private final List<WordQuery> queries = queries(lexicon);
+  private final List<WordQuery> filtered = filtered(queries);
   private int next;
 
   private static List<WordQuery> queries(Lexicon lexicon) {
@@ -48,5 +54,24 @@ public class QueryBenchmark {
   @Benchmark
   public List<Word> find() {
     return lexicon.find(queries.get(next++ % queries.size()));
+  }
+
+  /** Two accents, four filters over tags, as a teacher of a mixed cohort asks. */
+  @Benchmark
+  public List<Word> findInTwoAccentsWithFilters() {
+    return lexicon.find(filtered.get(next++ % filtered.size()));
+  }
+
+  private static List<WordQuery> filtered(List<WordQuery> queries) {
+    TagFilter filter =
+        new TagFilter(
+            TagFilter.DRAWABLE,
+            false,
+            Optional.of(PartOfSpeech.NOUN),
+            EnumSet.of(Meaning.ARTIFACT, Meaning.ANIMAL, Meaning.FOOD),
+            true);
+    return queries.stream()
+        .map(query -> query.withAccents(List.of("en-US", "en-GB")).withTags(filter))
+        .toList();
   }
 }

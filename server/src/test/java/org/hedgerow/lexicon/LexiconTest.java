@@ -37,10 +37,20 @@ class LexiconTest {
     Set<String> passing =
         LEXICON.words().stream()
             .filter(word -> word.commonness() >= WordQuery.DEFAULT_COMMONNESS)
-            .filter(word -> passes(word, standard, accent))
+            .filter(word -> isSpeltSo(word, accent) && passes(word, standard, accent))
             .map(Word::spelling)
             .collect(toSet());
     assertThat(listed).isEqualTo(passing);
+  }
+
+  private static boolean isSpeltSo(Word word, String accent) {
+    String spelling = LEXICON.accent(accent).orElseThrow().accent().spelling();
+    return word.tag(Tag.REGION).map(tag -> tag.value().equals(spelling)).orElse(true);
+  }
+
+  private static boolean isSpeltSoIn(Word word, String accent) {
+    String spelling = LEXICON.accent(accent).orElseThrow().accent().spelling();
+    return word.tag(Tag.REGION).filter(tag -> !tag.value().equals(spelling)).isEmpty();
   }
 
   private static boolean passes(Word word, Standard standard, String accent) {
@@ -111,6 +121,29 @@ class LexiconTest {
             .noneMatch(word -> word.is(Tag.NAME) || word.is(Tag.NOT_FOR_CHILDREN));
       }
     }
+  }
+
+  @Test
+  void tagsNarrowAList() {
+    TagFilter animals =
+        new TagFilter(2, true, Optional.of(PartOfSpeech.NOUN), Set.of(Meaning.ANIMAL), false);
+    assertThat(spellings(basic().withTags(animals)))
+        .contains("cat", "dog", "pig")
+        .doesNotContain("bed", "bat", "run");
+  }
+
+  @Test
+  void wordsOfAnotherSpellingStayOut() {
+    for (Word word : LEXICON.find(basic())) {
+      assertThat(word.tag(Tag.REGION).map(Tag::value)).isNotEqualTo(Optional.of("british"));
+    }
+  }
+
+  @Test
+  void wordsThatDifferPassHereAndNotThere() {
+    WordQuery query = basic().withDiffersIn("en-GB");
+    List<String> there = spellings(WordQuery.of("en-GB", Standard.basic()));
+    assertThat(spellings(query)).contains("pass", "fast").doesNotContainAnyElementsOf(there);
   }
 
   @Test

@@ -159,6 +159,7 @@ final class ListPageMaker {
         spelling,
         ShownWord.of(word, accent()).pieces(request.query().standard()),
         lookingAt(spelling),
+        lexicon.pictures().of(word).map(picture -> ShownPicture.of(picture).address()),
         question.word().equals(Optional.of(spelling)));
   }
 

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import org.hedgerow.lexicon.PartOfSpeech;
 import org.hedgerow.web.query.QueryString;
 import org.hedgerow.web.query.WordRequest;
 
@@ -17,6 +18,11 @@ final class Narrowing {
   static final String SYLLABLES = "syllables";
   static final String SHAPE = "shape";
   static final String COMMONNESS = "commonness";
+  static final String PICTURABLE = "picturable";
+  static final String PICTURED = "pictured";
+  static final String PART_OF_SPEECH = "part-of-speech";
+  static final String MEANING = "meaning";
+  static final String MARK = "mark";
   static final String TAUGHT = "taught";
   static final String SORT = "sort";
   static final String AFTER = "after";
@@ -25,7 +31,19 @@ final class Narrowing {
   private static final List<String> TOPIC = List.of("phonogram", "value", "sound", "accent");
 
   private static final List<String> FIELDS =
-      List.of(LETTERS, POSITION, SYLLABLES, SHAPE, COMMONNESS, SORT, TAUGHT);
+      List.of(
+          LETTERS,
+          POSITION,
+          SYLLABLES,
+          SHAPE,
+          COMMONNESS,
+          PICTURABLE,
+          PICTURED,
+          PART_OF_SPEECH,
+          MEANING,
+          MARK,
+          SORT,
+          TAUGHT);
 
   private static final String ANY = "";
   private static final int MOST_SHAPES = 12;
@@ -53,6 +71,11 @@ final class Narrowing {
     fields.add(field(SYLLABLES, "Syllables", syllables()));
     fields.add(field(SHAPE, "Shape", shapes(shapes)));
     fields.add(field(COMMONNESS, "How common", commonness()));
+    fields.add(field(PICTURABLE, "Drawing", texts(PICTURABLE, "0", "2", "3")));
+    fields.add(field(PICTURED, "Pictures", texts(PICTURED, "false", "true")));
+    fields.add(field(PART_OF_SPEECH, "Kind of word", partsOfSpeech()));
+    fields.add(field(MEANING, "About", meanings()));
+    fields.add(field(MARK, "Judged for children", marks()));
     fields.add(field(SORT, "Order", orders()));
     return List.copyOf(fields);
   }
@@ -110,9 +133,38 @@ final class Narrowing {
     return texts;
   }
 
+  private static Map<String, String> texts(String name, String... values) {
+    Map<String, String> texts = new LinkedHashMap<>();
+    for (String value : values) {
+      texts.put(value, words(name, value));
+    }
+    return texts;
+  }
+
+  private static Map<String, String> partsOfSpeech() {
+    Map<String, String> texts = start("any");
+    for (PartOfSpeech part : PartOfSpeech.values()) {
+      texts.put(part.label(), words(PART_OF_SPEECH, part.label()));
+    }
+    return texts;
+  }
+
+  private static Map<String, String> meanings() {
+    Map<String, String> texts = start("anything");
+    MeaningWords.OFFERED.forEach(value -> texts.put(value, words(MEANING, value)));
+    return texts;
+  }
+
+  private static Map<String, String> marks() {
+    Map<String, String> texts = start("any word");
+    texts.put("starter", words(MARK, "starter"));
+    return texts;
+  }
+
   private static Map<String, String> orders() {
     Map<String, String> texts = new LinkedHashMap<>();
-    for (String order : List.of("default", "spelling", "letters", "commonness")) {
+    for (String order :
+        List.of("default", "spelling", "letters", "commonness", "picturable", "syllables")) {
       texts.put(order, words(SORT, order));
     }
     return texts;
@@ -172,6 +224,12 @@ final class Narrowing {
       case COMMONNESS -> commonnessInWords(value);
       case SORT -> orderInWords(value);
       case TAUGHT -> "taught already: " + value.replace(",", ", ");
+      case PICTURABLE -> picturableInWords(value);
+      case PICTURED -> value.equals("true") ? "only words with a picture" : "with or without";
+      case PART_OF_SPEECH -> value.equals("function") ? "little words" : value + "s";
+      case MEANING -> MeaningWords.of(value);
+      case MARK -> "only the starter set";
+      case "differs-in" -> "other in " + value;
       case "status" -> value + " words only";
       case "include" -> included(value);
       case "rules" -> "other reading rules";
@@ -210,6 +268,15 @@ final class Narrowing {
     };
   }
 
+  private static String picturableInWords(String least) {
+    return switch (least) {
+      case "3" -> "things to hold or photograph";
+      case "2" -> "can be drawn";
+      case "1" -> "hard to draw or better";
+      default -> "easy or hard to draw";
+    };
+  }
+
   private static String included(String kinds) {
     return Arrays.stream(kinds.split(",", -1))
         .map(
@@ -217,6 +284,7 @@ final class Narrowing {
                 switch (kind) {
                   case "names" -> "also names";
                   case "inflected" -> "also word forms";
+                  case "other-spellings" -> "also spellings of other countries";
                   default -> "also words " + kind.replace('-', ' ');
                 })
         .collect(Collectors.joining(", "));
@@ -227,6 +295,8 @@ final class Narrowing {
       case "spelling" -> "A to Z";
       case "letters" -> "shortest first";
       case "commonness" -> "commonest first";
+      case "picturable" -> "best to draw first";
+      case "syllables" -> "fewest syllables first";
       default -> "usual order";
     };
   }

@@ -1,12 +1,14 @@
 package org.hedgerow.web.pages;
 
 import java.util.List;
+import java.util.Optional;
 
 /**
  * The page of a word.
  *
  * @param isKnown whether the bank holds it; if not, its sounds are a guess
  * @param near words that are perhaps meant
+ * @param picture what it looks like, if there is a picture
  * @param facts what is known of it, in sentences
  * @param fits the lists it stands in
  * @param reasons why it is in no list without a phonogram; empty if it is
@@ -16,6 +18,7 @@ record WordPage(
     boolean isKnown,
     List<Fit> near,
     List<Said> ways,
+    Optional<ShownPicture> picture,
     List<String> facts,
     List<Fit> fits,
     List<Reason> reasons) {}

@@ -61,6 +61,7 @@ final class WordPages {
         subject.saidIn(accent).stream()
             .map(each -> Said.of(each, Standard.basic(), List.of()))
             .toList(),
+        lexicon.word(spelling).flatMap(lexicon.pictures()::of).map(ShownPicture::of),
         lexicon.word(spelling).map(WordPages::facts).orElse(List.of()),
         new Fits(lexicon, List.of(accent)).of(subject),
         check.findings().stream().map(finding -> Reason.of(spelling, finding)).toList());
@@ -98,9 +99,34 @@ final class WordPages {
     return switch (tag.kind()) {
       case Tag.NAME -> "Only a name: lists leave it out.";
       case Tag.NOT_FOR_CHILDREN -> "Not for small children: lists leave it out.";
+      case Tag.BASE -> "A form of %s (%s).".formatted(tag.value(), tag.reason());
+      case Tag.PART_OF_SPEECH ->
+          "Used as %s (%s)."
+              .formatted(
+                  tag.value().replace("function", "a little word").replace(" ", ", "),
+                  tag.reason());
+      case Tag.MEANING ->
+          "About %s (%s).".formatted(MeaningWords.of(tag.value().replace(" ", ",")), tag.reason());
+      case Tag.PICTURABLE -> picturable(tag);
+      case Tag.PICTURE -> "It has a picture.";
+      case Tag.STARTER -> "In the starter set: %s.".formatted(tag.reason());
+      case Tag.REGION ->
+          "Spelt so only in %s English (%s): lists for other accents leave it out."
+              .formatted(tag.value().equals("american") ? "American" : "British", tag.reason());
       case Tag.INFLECTED ->
           "A form of %s (%s): lists leave such forms out.".formatted(tag.value(), tag.reason());
       default -> tag.kind().toLowerCase(Locale.ROOT) + ": " + tag.value();
     };
+  }
+
+  private static String picturable(Tag tag) {
+    String how =
+        switch (tag.value()) {
+          case "3" -> "Easy to show in a picture";
+          case "2" -> "Can be drawn";
+          case "1" -> "Hard to draw";
+          default -> "Can't be drawn";
+        };
+    return "%s (%s).".formatted(how, tag.reason());
   }
 }

@@ -237,7 +237,8 @@ class ReadsTest {
     assertThat(new GZIPInputStream(new ByteArrayInputStream(compressed.body())).readAllBytes())
         .isEqualTo(plain);
     assertThat(server.bytes(WORDS, "Accept-Encoding", "gzip;q=0").body()).isEqualTo(plain);
-    assertThat(server.bytes(WORDS + "&limit=1", "Accept-Encoding", "gzip").headers().map())
+    assertThat(
+            server.bytes(WORDS + "&limit=1&format=csv", "Accept-Encoding", "gzip").headers().map())
         .doesNotContainKey("content-encoding");
   }
 
@@ -346,5 +347,51 @@ class ReadsTest {
       assertThat(new String(asset.body(), UTF_8)).isNotBlank();
     }
     assertThat(server.bytes("/docs/ui/pom.xml").statusCode()).isEqualTo(404);
+  }
+
+  @Test
+  void servesPicturesThatMayDoNothing() throws Exception {
+    JsonNode word = server.json(server.get("/api/v1/words/cat")).get("word");
+    assertThat(word.get("picturable").asInt()).isEqualTo(3);
+    JsonNode picture = word.get("picture");
+    assertThat(picture.get("licence").asText()).isEqualTo("CC BY-SA 4.0");
+    assertThat(picture.get("author").asText()).isNotBlank();
+    HttpResponse<String> svg = server.get(picture.get("href").asText());
+    assertThat(svg.statusCode()).isEqualTo(200);
+    assertThat(svg.body()).startsWith("<svg ");
+    assertThat(svg.headers().firstValue("Content-Type")).contains("image/svg+xml; charset=utf-8");
+    assertThat(svg.headers().firstValue("Content-Security-Policy").orElse(""))
+        .contains("default-src 'none'", "sandbox");
+    assertThat(svg.headers().firstValue("Cache-Control").orElse("")).contains("immutable");
+  }
+
+  @Test
+  void knowsNoOtherPictures() throws Exception {
+    HttpResponse<String> answer = server.get("/api/v1/pictures/openmoji-none");
+    assertThat(answer.statusCode()).isEqualTo(404);
+    assertThat(answer.body()).contains("/docs/problems#not-found");
+    assertThat(server.get("/api/v1/pictures/openmoji-1f408?size=3").statusCode()).isEqualTo(400);
+  }
+
+  @Test
+  void narrowsByTags() throws Exception {
+    JsonNode list =
+        server.json(
+            server.get(
+                "/api/v1/words?phonogram=oa&picturable=3&pictured=true&part-of-speech=noun"
+                    + "&meaning=animal&mark=starter&sort=picturable"));
+    assertThat(list.get("words").findValuesAsText("spelling"))
+        .contains("goat")
+        .doesNotContain("coat", "toad");
+    assertThat(list.get("words"))
+        .allSatisfy(word -> assertThat(word.get("meanings").toString()).contains("animal"));
+  }
+
+  @Test
+  void listsWordsThatChangeBetweenAccents() throws Exception {
+    JsonNode list = server.json(server.get("/api/v1/words?shape=cvc&differs-in=en-GB&limit=500"));
+    assertThat(list.get("words").findValuesAsText("spelling"))
+        .contains("pass")
+        .doesNotContain("cat", "dog");
   }
 }

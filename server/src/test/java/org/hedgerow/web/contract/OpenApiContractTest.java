@@ -20,7 +20,8 @@ class OpenApiContractTest {
 
   private static final String WOOL =
       """
-      {"spelling": "wool", "status": "seeded", "commonness": 3, "syllables": 1, "pronunciations": [
+      {"spelling": "wool", "status": "seeded", "commonness": 3, "syllables": 1,
+       "starter": false, "partsOfSpeech": ["noun"], "meanings": ["artifact"], "pronunciations": [
         {"accent": "en-US", "sounds": "w ʊ l", "arpabet": "W UH1 L", "margin": null, "spans": [
           {"letters": [0], "grapheme": "w", "sound": "w", "class": "basic"},
           {"letters": [1, 2], "grapheme": "oo", "sound": "ʊ", "class": "phonogram", "value": 2,
@@ -35,7 +36,7 @@ class OpenApiContractTest {
           """
           {"edition": 1, "total": 18, "next": "MTp3b29s",
            "query": {"phonogram": "oo", "value": 2, "accent": ["en-US"], "commonness": 2,
-             "status": "any", "include": [], "rules": "%s", "taught": ["sh", "oo2"],
+             "status": "any", "picturable": 0, "pictured": false, "meaning": [], "include": [], "rules": "%s", "taught": ["sh", "oo2"],
              "sort": "default", "limit": 1},
            "words": [%s]}
           """
@@ -112,10 +113,12 @@ class OpenApiContractTest {
         arguments("a preflight", LIST.method("OPTIONS").status(204)));
   }
 
-  private static final String WOOL_ROW = "wool,seeded,3,1,en-US,w ʊ l,w oo l,oo\r\n";
+  private static final String WOOL_ROW = "wool,seeded,3,1,en-US,w ʊ l,w oo l,oo,2,yes\r\n";
 
   private static Traffic csv(String rows) {
-    String header = "spelling,status,commonness,syllables,accent,sounds,graphemes,target\r\n";
+    String header =
+        "spelling,status,commonness,syllables,accent,sounds,graphemes,target"
+            + ",picturable,starter\r\n";
     return LIST.header("Content-Type", "text/csv; charset=utf-8").body(header + rows);
   }
 

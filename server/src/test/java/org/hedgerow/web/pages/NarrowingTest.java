@@ -21,6 +21,12 @@ class NarrowingTest {
     "shape, cvc, shape cvc",
     "commonness, 1, rare words too",
     "taught, 'ch,oo2', 'taught already: ch, oo2'",
+    "picturable, 2, can be drawn",
+    "pictured, true, only words with a picture",
+    "part-of-speech, noun, nouns",
+    "meaning, 'food,plant', food and drink or plants",
+    "mark, starter, only the starter set",
+    "sort, picturable, best to draw first",
     "include, not-for-children, also words not for children",
     "status, approved, approved words only"
   })

@@ -48,11 +48,6 @@ class LexiconTest {
     return word.tag(Tag.REGION).map(tag -> tag.value().equals(spelling)).orElse(true);
   }
 
-  private static boolean isSpeltSoIn(Word word, String accent) {
-    String spelling = LEXICON.accent(accent).orElseThrow().accent().spelling();
-    return word.tag(Tag.REGION).filter(tag -> !tag.value().equals(spelling)).isEmpty();
-  }
-
   private static boolean passes(Word word, Standard standard, String accent) {
     return CHECKER.check(word.subject(), standard, List.of(accent)).verdict() == Verdict.PASS;
   }

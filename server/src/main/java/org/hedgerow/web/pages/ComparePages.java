@@ -166,6 +166,7 @@ final class ComparePages {
         word.spelling(),
         ShownWord.of(word, request.query().accents().get(0)).pieces(request.query().standard()),
         ListAddress.ofWord(word.spelling()),
+        Optional.empty(),
         false);
   }
 

@@ -107,20 +107,23 @@ class TagsTest {
         .contains(value);
   }
 
-  /** The classes were tuned on the other half. */
+  /**
+   * Guards against getting worse; no clean measure, since about half of these words were seen while
+   * the classes were written. {@code tags/SOURCE.md} tells of the others.
+   */
   @Test
-  void picturabilityAgreesWithPeopleOnWordsItWasNotTunedOn() {
+  void picturabilityAgreesWithPeopleOnEverySecondWord() {
     Map<String, Integer> computed = new HashMap<>();
     for (TagRow row : SeedLexicon.bundled().tags()) {
       computed.put(row.word(), row.picturable());
     }
-    Map<String, Integer> heldOut = heldOut(computed);
-    assertThat(share(heldOut, computed, (one, other) -> (one >= 2) == (other >= 2)))
+    Map<String, Integer> judgedWords = everySecond(computed);
+    assertThat(share(judgedWords, computed, (one, other) -> (one >= 2) == (other >= 2)))
         .isGreaterThan(0.75);
-    assertThat(share(heldOut, computed, Integer::equals)).isGreaterThan(0.45);
+    assertThat(share(judgedWords, computed, Integer::equals)).isGreaterThan(0.45);
   }
 
-  private static Map<String, Integer> heldOut(Map<String, Integer> computed) {
+  private static Map<String, Integer> everySecond(Map<String, Integer> computed) {
     TreeMap<String, Integer> judged = new TreeMap<>(Comparator.naturalOrder());
     for (StarterRow row : SeedLexicon.bundled().starter()) {
       if (computed.containsKey(row.word())) {

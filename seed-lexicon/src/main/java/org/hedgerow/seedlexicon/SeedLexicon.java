@@ -92,6 +92,11 @@ public final class SeedLexicon {
     return read("cmudict/careful.tsv", CarefulRow::from);
   }
 
+  /** Pronunciations in which the dictionary slips, with what people say in their place. */
+  public List<CarefulRow> corrections() {
+    return read("cmudict/corrections.tsv", CarefulRow::from);
+  }
+
   /** The accents, the first being the one that the dictionary is in. */
   public List<AccentRow> accents() {
     return read("catalogue/accents.tsv", AccentRow::from);

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.hedgerow.lexicon.Status;
 import org.hedgerow.lexicon.Word;
 import org.hedgerow.phonics.AccentCatalogue;
@@ -47,7 +48,7 @@ public final class SeedWords {
     this.tags = new WordTags(seed);
     this.variantsAside = Set.copyOf(seed.variantsAside());
     this.careful =
-        seed.careful().stream()
+        Stream.concat(seed.careful().stream(), seed.corrections().stream())
             .collect(toMap(row -> new VariantRow(row.word(), row.arpabet()), CarefulRow::careful));
   }
 
@@ -85,7 +86,7 @@ public final class SeedWords {
     return pronunciations;
   }
 
-  /** The dictionary's variants, in a teacher's careful speech. */
+  /** The dictionary's variants, in a teacher's careful speech and without its slips. */
   private List<String> said(DictionaryEntry entry) {
     return entry.pronunciations().stream()
         .map(phones -> careful.getOrDefault(new VariantRow(entry.word(), phones), phones))

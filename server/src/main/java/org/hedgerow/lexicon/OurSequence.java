@@ -3,7 +3,6 @@ package org.hedgerow.lexicon;
 import static java.util.stream.Collectors.toSet;
 
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -18,7 +17,8 @@ import org.hedgerow.reading.Standard;
 /**
  * The sequence that follows from the words: at each step comes the value whose yield (how many
  * words it makes readable, everything before it being known) times its {@link Regularity} is
- * greatest. Values that would make no word readable are left out.
+ * greatest. A word counts one divided by its syllables, since beginners read short words. Values
+ * that would make no word readable are left out.
  */
 final class OurSequence {
 
@@ -27,14 +27,19 @@ final class OurSequence {
   private static final String TITLE = "Ours: most words first";
   private static final String NOTE =
       "Computed from the words of the bank: each step teaches the value that opens the most words"
-          + " and is the most reliable.";
+          + " and is the most reliable. A word counts the less the more syllables it has.";
 
   private final Lexicon lexicon;
   private final String accent;
   private final Regularity regularity;
 
-  /** For each word that can be read in the end: the values that are still missing. */
-  private final List<Set<Correspondence>> missing = new ArrayList<>();
+  /** Words that can be read in the end. */
+  private final List<Waiting> waiting = new ArrayList<>();
+
+  /**
+   * @param missing the values that are not taught yet
+   */
+  private record Waiting(Set<Correspondence> missing, double worth) {}
 
   OurSequence(Lexicon lexicon, String accent) {
     this.lexicon = lexicon;
@@ -43,14 +48,14 @@ final class OurSequence {
   }
 
   Sequence sequence() {
-    readable().forEach(word -> missing.add(needed(word)));
+    readable().forEach(word -> waiting.add(new Waiting(needed(word), 1.0 / word.syllables())));
     List<List<Correspondence>> steps = new ArrayList<>();
-    Map<Correspondence, Integer> yields = yields();
+    Map<Correspondence, Double> yields = yields();
     while (!yields.isEmpty()) {
       Correspondence next = best(yields);
       steps.add(List.of(next));
-      missing.forEach(each -> each.remove(next));
-      missing.removeIf(Set::isEmpty);
+      waiting.forEach(each -> each.missing.remove(next));
+      waiting.removeIf(each -> each.missing.isEmpty());
       yields = yields();
     }
     return new Sequence(NAME, TITLE, NOTE, steps);
@@ -79,20 +84,21 @@ final class OurSequence {
   }
 
   /** How many words miss nothing but one value, by that value. */
-  private Map<Correspondence, Integer> yields() {
-    Map<Correspondence, Integer> yields = new HashMap<>();
-    missing.stream()
-        .filter(each -> each.size() == 1)
-        .flatMap(Collection::stream)
-        .forEach(value -> yields.merge(value, 1, Integer::sum));
+  private Map<Correspondence, Double> yields() {
+    Map<Correspondence, Double> yields = new HashMap<>();
+    for (Waiting each : waiting) {
+      if (each.missing.size() == 1) {
+        yields.merge(each.missing.iterator().next(), each.worth, Double::sum);
+      }
+    }
     return yields;
   }
 
-  private Correspondence best(Map<Correspondence, Integer> yields) {
+  private Correspondence best(Map<Correspondence, Double> yields) {
     Correspondence best = null;
     double most = -1;
     for (Correspondence value : lexicon.catalogue().correspondences()) {
-      double worth = yields.getOrDefault(value, -1) * regularity.of(value);
+      double worth = yields.getOrDefault(value, -1.0) * regularity.of(value);
       if (yields.containsKey(value) && worth > most) {
         best = value;
         most = worth;

@@ -11,6 +11,11 @@ record Field(String name, String label, List<Choice> choices) {
     choices = List.copyOf(choices);
   }
 
+  /** Whether something else than the first, the usual, is chosen. */
+  boolean isChanged() {
+    return !choices.get(0).chosen();
+  }
+
   /**
    * @param texts what is chosen from, by value
    * @param chosen the value chosen, which is added if it is none of them

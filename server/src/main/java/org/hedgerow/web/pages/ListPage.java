@@ -8,6 +8,7 @@ import java.util.Optional;
  *
  * @param total how many words the list has
  * @param from the number of the first word shown, from 1
+ * @param rarerFields choices that stand folded away, unless one of them is made
  * @param taught what stands in the field for the phonograms that are taught
  * @param taughtError what is wrong with that, or an empty text
  * @param offers wider lists, where this one is empty though nothing narrows it
@@ -25,6 +26,7 @@ record ListPage(
     int from,
     List<WordTag> tags,
     List<Field> fields,
+    List<Field> rarerFields,
     List<Choice> hidden,
     String taught,
     String taughtError,

@@ -59,25 +59,32 @@ final class Narrowing {
     this.address = address;
   }
 
-  /**
-   * @param shapes the shapes there are, with an example and the number of words, most words first
-   */
-  List<Field> fields(List<ChartShape> shapes) {
+  /** What most teachers choose from. */
+  List<Field> fields() {
     List<Field> fields = new ArrayList<>();
     fields.add(field(LETTERS, "Letters", letters()));
     if (isAboutSound()) {
       fields.add(field(POSITION, "Where it is heard", positions()));
     }
     fields.add(field(SYLLABLES, "Syllables", syllables()));
-    fields.add(field(SHAPE, "Shape", shapes(shapes)));
-    fields.add(field(COMMONNESS, "How common", commonness()));
     fields.add(field(PICTURABLE, "Drawing", texts(PICTURABLE, "0", "2", "3")));
     fields.add(field(PICTURED, "Pictures", texts(PICTURED, "false", "true")));
-    fields.add(field(PART_OF_SPEECH, "Kind of word", partsOfSpeech()));
-    fields.add(field(MEANING, "About", meanings()));
-    fields.add(field(MARK, "Judged for children", marks()));
     fields.add(field(SORT, "Order", orders()));
     return List.copyOf(fields);
+  }
+
+  /**
+   * What else can be chosen.
+   *
+   * @param shapes the shapes there are, with an example and the number of words, most words first
+   */
+  List<Field> rarerFields(List<ChartShape> shapes) {
+    return List.of(
+        field(MARK, "Judged for children", marks()),
+        field(COMMONNESS, "How common", commonness()),
+        field(SHAPE, "Shape", shapes(shapes)),
+        field(PART_OF_SPEECH, "Kind of word", partsOfSpeech()),
+        field(MEANING, "About", meanings()));
   }
 
   private boolean isAboutSound() {

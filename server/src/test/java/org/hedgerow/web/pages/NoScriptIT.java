@@ -44,7 +44,7 @@ class NoScriptIT {
   @Test
   void narrowsToACleanAddress() {
     browser.go("/?phonogram=oa&value=1");
-    browser.one("#narrow summary").click();
+    browser.one("#narrow > summary").click();
     new Select(browser.one("#narrow-letters")).selectByVisibleText("4 letters");
 
     browser.one("#narrow-form button").click();

@@ -6,11 +6,12 @@ import org.hedgerow.seed.SeededLexicon;
 import org.hedgerow.web.JsonMapping;
 import org.hedgerow.web.ListeningAddress;
 import org.hedgerow.web.WebServer;
+import org.hedgerow.web.api.ApiRoutes;
 import org.hedgerow.web.problems.ErrorMapping;
 import org.hedgerow.web.problems.JsonProblems;
 import org.hedgerow.web.query.ValueCounts;
 
-/** A server with the pages of the first edition, on a free port. */
+/** A server with the pages of the first edition and the pictures on them, on a free port. */
 final class PagesServer implements AutoCloseable {
 
   private final WebServer server;
@@ -20,7 +21,8 @@ final class PagesServer implements AutoCloseable {
   }
 
   static PagesServer start() {
-    Pages pages = new Pages(SeededLexicon::get, new ValueCounts());
+    ValueCounts counts = new ValueCounts();
+    Pages pages = new Pages(SeededLexicon::get, counts);
     JsonProblems json = new JsonProblems(JsonMapping.mapper());
     WebServer server =
         new WebServer(
@@ -28,7 +30,7 @@ final class PagesServer implements AutoCloseable {
             JsonMapping.mapper(),
             new SimpleMeterRegistry(),
             new ErrorMapping(json, pages.problems(json)),
-            List.of(pages));
+            List.of(pages, new ApiRoutes(SeededLexicon::get, counts, JsonMapping.mapper())));
     server.start();
     return new PagesServer(server);
   }

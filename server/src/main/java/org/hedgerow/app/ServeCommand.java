@@ -1,6 +1,7 @@
 package org.hedgerow.app;
 
 import java.util.concurrent.Callable;
+import java.util.concurrent.CompletableFuture;
 import org.hedgerow.lexicon.Lexicon;
 import org.hedgerow.store.BankDatabase;
 import org.hedgerow.store.EditionReader;
@@ -51,13 +52,30 @@ final class ServeCommand implements Callable<Integer> {
       new SeedTask().runIfEmpty(bank, spec.commandLine().getOut());
       Lexicon lexicon =
           SeedTask.taught(new EditionReader(bank).newest().lexicon(BundledPictures.read()));
+      CompletableFuture<Void> indexed = CompletableFuture.runAsync(() -> prepareFirst(lexicon));
       WebServer server = resources.add(Wiring.webServer(address, bank, lexicon));
+      indexed.join();
       server.start();
       StopSignal stop = StopSignal.listen();
       announce(server);
+      prepareOthers(lexicon);
       stop.await();
     }
     return 0;
+  }
+
+  private static void prepareFirst(Lexicon lexicon) {
+    lexicon.prepare(lexicon.accents().get(0).accent().tag());
+  }
+
+  /** Nobody waits for the accents that are asked for less. */
+  private static void prepareOthers(Lexicon lexicon) {
+    Thread others =
+        new Thread(
+            () -> lexicon.accents().forEach(each -> lexicon.prepare(each.accent().tag())),
+            "prepare-accents");
+    others.setDaemon(true);
+    others.start();
   }
 
   private ListeningAddress address() {

@@ -26,7 +26,8 @@ import org.roaringbitmap.RoaringBitmap;
  *
  * <p>A query intersects bitmaps (what holds the target, what has the shape, what is common enough)
  * and tests the words that are left against the standard by their profiles. It answers exactly the
- * words whose check by {@link org.hedgerow.reading.WordChecker} passes.
+ * words whose check by {@link org.hedgerow.reading.WordChecker} passes. Each accent is indexed when
+ * it is first asked for, so that a server starts without those that nobody uses.
  */
 public final class Lexicon {
 
@@ -37,7 +38,8 @@ public final class Lexicon {
   private final Accents known;
   private final List<Word> words;
   private final Map<String, Integer> ids = new HashMap<>();
-  private final Map<String, AccentIndex> accents = new LinkedHashMap<>();
+  private final Map<String, AccentCatalogue> accents = new LinkedHashMap<>();
+  private final Map<String, Lazy<AccentIndex>> indexes = new HashMap<>();
   private final Map<Integer, RoaringBitmap> byCommonness = new HashMap<>();
   private final TagIndex tags;
   private final Pictures pictures;
@@ -63,14 +65,19 @@ public final class Lexicon {
     this.catalogue = accents.get(0).catalogue();
     this.known = new Accents(accents.stream().map(AccentCatalogue::accent).toList());
     this.words =
-        words.stream().sorted(Order.DEFAULT.comparator()).map(word -> word.among(known)).toList();
+        words.parallelStream()
+            .sorted(Order.DEFAULT.comparator())
+            .map(word -> word.among(known))
+            .toList();
     for (int id = 0; id < this.words.size(); id++) {
       add(id, this.words.get(id));
     }
     this.tags = new TagIndex(this.words);
-    accents.parallelStream()
-        .map(each -> new AccentIndex(chain(each.accent().tag(), accents), this.words))
-        .forEachOrdered(index -> this.accents.put(index.catalogue().accent().tag(), index));
+    for (AccentCatalogue each : accents) {
+      String tag = each.accent().tag();
+      this.accents.put(tag, each);
+      indexes.put(tag, new Lazy<>(() -> new AccentIndex(chain(tag, accents), this.words)));
+    }
     this.plans = new Plans(this, Teaching.NONE);
   }
 
@@ -81,6 +88,7 @@ public final class Lexicon {
     this.words = same.words;
     this.ids.putAll(same.ids);
     this.accents.putAll(same.accents);
+    this.indexes.putAll(same.indexes);
     this.byCommonness.putAll(same.byCommonness);
     this.tags = same.tags;
     this.pictures = same.pictures;
@@ -129,13 +137,22 @@ public final class Lexicon {
     return catalogue;
   }
 
+  /**
+   * Indexes an accent, which its first question would do else; takes part of a second.
+   *
+   * @throws IllegalArgumentException if the accent is none of the edition's
+   */
+  public void prepare(String accent) {
+    index(accent);
+  }
+
   /** The accents, the one first that is meant where none is named. */
   public List<AccentCatalogue> accents() {
-    return accents.values().stream().map(AccentIndex::catalogue).toList();
+    return List.copyOf(accents.values());
   }
 
   public Optional<AccentCatalogue> accent(String tag) {
-    return Optional.ofNullable(accents.get(tag)).map(AccentIndex::catalogue);
+    return Optional.ofNullable(accents.get(tag));
   }
 
   /** All words, in the order of {@link Order#DEFAULT}. */
@@ -173,7 +190,7 @@ public final class Lexicon {
 
   private Subject guessed(String spelling) {
     List<Pronunciation> guesses =
-        accents.values().stream().flatMap(index -> index.guess(spelling).stream()).toList();
+        accents.keySet().stream().flatMap(accent -> guess(spelling, accent).stream()).toList();
     return new Subject(spelling, guesses, known, Optional.empty(), "", "", false);
   }
 
@@ -348,10 +365,10 @@ public final class Lexicon {
   }
 
   private AccentIndex index(String accent) {
-    AccentIndex index = accents.get(accent);
+    Lazy<AccentIndex> index = indexes.get(accent);
     if (index == null) {
       throw new IllegalArgumentException("no accent " + accent + " in this edition");
     }
-    return index;
+    return index.get();
   }
 }

@@ -94,7 +94,7 @@ class ArchitectureTest {
           .whereLayer("review")
           .mayOnlyBeAccessedByLayers("app", "web", "store", "seed")
           .whereLayer("accounts")
-          .mayOnlyBeAccessedByLayers("app", "web", "store", "seed")
+          .mayOnlyBeAccessedByLayers("app", "web", "store", "seed", "materials", "review")
           .whereLayer("sentences")
           .mayOnlyBeAccessedByLayers(
               "app", "web", "store", "seed", "materials", "review", "accounts")

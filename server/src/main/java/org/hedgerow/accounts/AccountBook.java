@@ -1,0 +1,13 @@
+package org.hedgerow.accounts;
+
+import java.util.function.Function;
+
+/** Where everything about accounts is kept. Safe for use by several threads. */
+public interface AccountBook {
+  /**
+   * Does some work wholly, or not at all if it throws.
+   *
+   * @throws UnavailableException if the records can't be reached
+   */
+  <R> R inTransaction(Function<AccountPage, R> work);
+}

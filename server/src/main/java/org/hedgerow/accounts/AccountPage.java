@@ -1,0 +1,16 @@
+package org.hedgerow.accounts;
+
+/** Everything about accounts, within one transaction. */
+public interface AccountPage {
+  AccountStore accounts();
+
+  LinkStore links();
+
+  SessionStore sessions();
+
+  TokenStore tokens();
+
+  FailureStore failures();
+
+  AuditLog audit();
+}

@@ -1,0 +1,28 @@
+package org.hedgerow.accounts;
+
+import java.time.InstantSource;
+
+/** All that can be done about accounts, put together. */
+public record AccountServices(
+    SignIn signIn,
+    Sessions sessions,
+    ApiTokens tokens,
+    Invitations invitations,
+    FirstAdministrator firstAdministrator,
+    Passwords passwords,
+    People people) {
+
+  public static AccountServices of(AccountBook book, PasswordHash hash, InstantSource clock) {
+    Secrets secrets = new Secrets();
+    Sessions sessions = new Sessions(book, secrets, clock);
+    Links links = new Links(secrets, clock);
+    return new AccountServices(
+        new SignIn(book, hash, sessions, clock),
+        sessions,
+        new ApiTokens(book, secrets, clock),
+        new Invitations(book, hash, links),
+        new FirstAdministrator(book, links),
+        new Passwords(book, hash, links),
+        new People(book, clock));
+  }
+}

@@ -1,0 +1,124 @@
+package org.hedgerow.accounts;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.time.InstantSource;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Tokens by which programs act for people. */
+public final class ApiTokens {
+  /** The longest that a token may be good for. */
+  public static final int LONGEST_DAYS = 366;
+
+  private static final int MOST = 50;
+
+  /**
+   * @param actor may at most what the token and the account may
+   */
+  public record Found(Actor actor, ApiToken token) {}
+
+  private final AccountBook book;
+  private final Secrets secrets;
+  private final InstantSource clock;
+
+  ApiTokens(AccountBook book, Secrets secrets, InstantSource clock) {
+    this.book = book;
+    this.secrets = secrets;
+    this.clock = clock;
+  }
+
+  /**
+   * Makes a token for the actor's own account.
+   *
+   * @param typedLabel what it is for
+   * @return what is shown once
+   * @throws RefusedException if it can't be as it is asked
+   */
+  public Secret make(Actor actor, String typedLabel, Role role, int days) {
+    Account owner = actor.requireAccount();
+    actor.require(role);
+    String label = NameRules.normalDisplayName(typedLabel);
+    requireSound(label, role, days);
+    Secret secret = secrets.fresh();
+    book.inTransaction(page -> add(page, actor, owner, label, role, days, secret));
+    return secret;
+  }
+
+  private static void requireSound(String label, Role role, int days) {
+    if (NameRules.displayNameFault(label).isPresent()) {
+      throw RefusedException.at("label", "Say in 1 to 80 characters what the token is for.");
+    }
+    if (role == Role.VISITOR) {
+      throw RefusedException.at("role", "A visitor needs no token.");
+    }
+    if (days < 1 || days > LONGEST_DAYS) {
+      throw RefusedException.at("days", "A token is good for 1 to 366 days.");
+    }
+  }
+
+  private int add(
+      AccountPage page,
+      Actor actor,
+      Account owner,
+      String label,
+      Role role,
+      int days,
+      Secret secret) {
+    if (page.tokens().of(owner.id()).size() >= MOST) {
+      throw RefusedException.at("label", "You have 50 tokens. Revoke one that you don't need.");
+    }
+    Instant now = clock.instant();
+    Instant end = now.plus(Duration.ofDays(days));
+    int id = page.tokens().add(secret.hash(), owner.id(), label, role, now, end);
+    Audit.of(page, clock)
+        .add(
+            actor,
+            "token.made",
+            "token " + id,
+            Map.of("label", label, "role", role.label(), "expires", end.toString()));
+    return id;
+  }
+
+  /** Who acts by this token; nobody if it has expired or the account isn't active. */
+  public Optional<Found> find(Secret secret) {
+    return book.inTransaction(page -> find(page, secret));
+  }
+
+  private Optional<Found> find(AccountPage page, Secret secret) {
+    Instant now = clock.instant();
+    Optional<ApiToken> token =
+        page.tokens().find(secret.hash()).filter(found -> !found.isOver(now));
+    token
+        .filter(found -> found.wasUsedAWhileAgo(now))
+        .ifPresent(found -> page.tokens().changeUsed(found.id(), now));
+    return token.flatMap(
+        found ->
+            page.accounts()
+                .find(found.accountId())
+                .filter(Account::active)
+                .map(account -> new Found(Actor.of(account, found.role()), found)));
+  }
+
+  /** Those of an account, oldest first, expired ones too. */
+  public List<ApiToken> of(Actor actor, int accountId) {
+    Sessions.requireOwnerOrAdministrator(actor, accountId);
+    return book.inTransaction(page -> page.tokens().of(accountId));
+  }
+
+  /**
+   * @throws NothingThereException if the account has no such token
+   */
+  public void revoke(Actor actor, int accountId, int tokenId) {
+    Sessions.requireOwnerOrAdministrator(actor, accountId);
+    book.inTransaction(
+        page -> {
+          if (!page.tokens().remove(accountId, tokenId)) {
+            throw new NothingThereException("The token");
+          }
+          Audit.of(page, clock).add(actor, "token.revoked", "token " + tokenId, Map.of());
+          return tokenId;
+        });
+  }
+}

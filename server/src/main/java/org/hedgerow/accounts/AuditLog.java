@@ -1,0 +1,7 @@
+package org.hedgerow.accounts;
+
+/** Where the records of what was done are kept for good. */
+@FunctionalInterface
+public interface AuditLog {
+  void add(AuditEntry entry);
+}

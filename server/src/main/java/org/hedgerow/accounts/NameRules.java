@@ -1,0 +1,74 @@
+package org.hedgerow.accounts;
+
+import java.text.Normalizer;
+import java.util.Locale;
+import java.util.Optional;
+
+/** What the names of accounts and people may be: any script, nothing that can't be seen. */
+final class NameRules {
+  private static final int SHORTEST_NAME = 2;
+  private static final int LONGEST_NAME = 40;
+  private static final int LONGEST_DISPLAY_NAME = 80;
+  private static final String MARKS_IN_NAMES = ".-_@'";
+
+  private NameRules() {}
+
+  /** One way of writing a name to sign in with, however it was typed. */
+  static String normalName(String typed) {
+    return Normalizer.normalize(typed.strip(), Normalizer.Form.NFKC).toLowerCase(Locale.ROOT);
+  }
+
+  static String normalDisplayName(String typed) {
+    return Normalizer.normalize(typed.strip(), Normalizer.Form.NFC).replaceAll("\\s+", " ");
+  }
+
+  /**
+   * @param name as {@link #normalName} gives it
+   */
+  static Optional<AccountFault> nameFault(String name) {
+    int length = name.codePointCount(0, name.length());
+    if (length < SHORTEST_NAME || length > LONGEST_NAME) {
+      return wrong("name", "The name to sign in with needs 2 to 40 characters.");
+    }
+    return name.codePoints().allMatch(NameRules::mayStandInName)
+        ? Optional.empty()
+        : wrong("name", "The name to sign in with may have letters, digits and . - _ @ ' in it.");
+  }
+
+  /** A name for people, as {@link #normalDisplayName} gives it. */
+  static Optional<AccountFault> displayNameFault(String name) {
+    int length = name.codePointCount(0, name.length());
+    if (length < 1 || length > LONGEST_DISPLAY_NAME) {
+      return wrong("displayName", "The name that others see needs 1 to 80 characters.");
+    }
+    return name.codePoints().anyMatch(NameRules::isHidden)
+        ? wrong("displayName", "The name that others see has a sign in it that can't be seen.")
+        : Optional.empty();
+  }
+
+  private static boolean mayStandInName(int sign) {
+    return Character.isLetterOrDigit(sign)
+        || Character.getType(sign) == Character.NON_SPACING_MARK
+        || Character.getType(sign) == Character.COMBINING_SPACING_MARK
+        || MARKS_IN_NAMES.indexOf(sign) >= 0;
+  }
+
+  /** Controls, and format signs that turn the text around them; joiners are needed to write. */
+  private static boolean isHidden(int sign) {
+    return switch (Character.getType(sign)) {
+      case Character.CONTROL,
+          Character.SURROGATE,
+          Character.PRIVATE_USE,
+          Character.UNASSIGNED,
+          Character.LINE_SEPARATOR,
+          Character.PARAGRAPH_SEPARATOR ->
+          true;
+      case Character.FORMAT -> sign != 0x200C && sign != 0x200D;
+      default -> false;
+    };
+  }
+
+  private static Optional<AccountFault> wrong(String field, String message) {
+    return Optional.of(new AccountFault(field, message));
+  }
+}

@@ -1,0 +1,18 @@
+package org.hedgerow.accounts;
+
+/** Somebody tries what their role doesn't allow. */
+public final class NotAllowedException extends RuntimeException {
+  private static final long serialVersionUID = 1L;
+
+  private final Role needed;
+
+  public NotAllowedException(Role needed) {
+    super("That takes the role " + needed.label());
+    this.needed = needed;
+  }
+
+  /** The least role that may. */
+  public Role needed() {
+    return needed;
+  }
+}

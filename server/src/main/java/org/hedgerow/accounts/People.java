@@ -1,0 +1,119 @@
+package org.hedgerow.accounts;
+
+import java.time.InstantSource;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** All accounts, for administrators; and the name that everybody can choose. */
+public final class People {
+  private final AccountBook book;
+  private final InstantSource clock;
+
+  People(AccountBook book, InstantSource clock) {
+    this.book = book;
+    this.clock = clock;
+  }
+
+  /** By name. */
+  public List<Account> all(Actor actor) {
+    actor.require(Role.ADMINISTRATOR);
+    return book.inTransaction(page -> page.accounts().all());
+  }
+
+  public Optional<Account> find(Actor actor, int accountId) {
+    Sessions.requireOwnerOrAdministrator(actor, accountId);
+    return book.inTransaction(page -> page.accounts().find(accountId));
+  }
+
+  /** Changes the name that others see. */
+  public void rename(Actor actor, int accountId, String typed) {
+    Sessions.requireOwnerOrAdministrator(actor, accountId);
+    String name = NameRules.normalDisplayName(typed);
+    NameRules.displayNameFault(name)
+        .ifPresent(fault -> RefusedException.throwIfAny(List.of(fault)));
+    change(
+        actor,
+        accountId,
+        "account.renamed",
+        (page, account) -> {
+          page.accounts().changeDisplayName(account.id(), name);
+          return Change.of("displayName", account.displayName(), name);
+        });
+  }
+
+  /**
+   * @throws RefusedException if nobody would be left who looks after accounts
+   */
+  public void changeRole(Actor actor, int accountId, Role role) {
+    actor.require(Role.ADMINISTRATOR);
+    if (role == Role.VISITOR) {
+      throw RefusedException.at("role", "A visitor needs no account.");
+    }
+    change(
+        actor,
+        accountId,
+        "account.role",
+        (page, account) -> {
+          requireAnotherAdministrator(page, account, role == Role.ADMINISTRATOR);
+          page.accounts().changeRole(account.id(), role);
+          return Change.of("role", account.role().label(), role.label());
+        });
+  }
+
+  /**
+   * Lets somebody sign in again, or no longer: then all their sessions end.
+   *
+   * @throws RefusedException if nobody would be left who looks after accounts
+   */
+  public void changeActive(Actor actor, int accountId, boolean active) {
+    actor.require(Role.ADMINISTRATOR);
+    change(
+        actor,
+        accountId,
+        "account.active",
+        (page, account) -> {
+          requireAnotherAdministrator(page, account, active);
+          page.accounts().changeActive(account.id(), active);
+          if (!active) {
+            page.sessions().removeAll(account.id(), Optional.empty());
+          }
+          return Change.of("active", account.active(), active);
+        });
+  }
+
+  private static void requireAnotherAdministrator(
+      AccountPage page, Account account, boolean stays) {
+    boolean counts = account.active() && account.role() == Role.ADMINISTRATOR;
+    if (counts && page.accounts().lockAdministrators() < 2 && !stays) {
+      throw RefusedException.at(
+          "account", "This is the only administrator. Make somebody else one before.");
+    }
+  }
+
+  private record Change(Map<String, Object> before, Map<String, Object> after) {
+    static Change of(String what, Object before, Object after) {
+      return new Change(Map.of(what, before), Map.of(what, after));
+    }
+  }
+
+  private interface Changer {
+    Change apply(AccountPage page, Account account);
+  }
+
+  /** Two who change an administrator at the same time take turns. */
+  private void change(Actor actor, int accountId, String action, Changer changer) {
+    book.inTransaction(
+        page -> {
+          page.accounts().lockAdministrators();
+          Account account =
+              page.accounts()
+                  .find(accountId)
+                  .orElseThrow(() -> new NothingThereException("The account"));
+          Change change = changer.apply(page, account);
+          Audit.of(page, clock)
+              .add(actor, action, Audit.account(account), change.before(), change.after());
+          return account;
+        });
+  }
+}

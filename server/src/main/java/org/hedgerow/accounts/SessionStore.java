@@ -1,0 +1,29 @@
+package org.hedgerow.accounts;
+
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+
+/** The sessions, within a transaction. */
+public interface SessionStore {
+  int add(String secretHash, int accountId, String client, Instant startedAt);
+
+  /** Over or not. */
+  Optional<Session> find(String secretHash);
+
+  /** Of one account, the last used first; over or not. */
+  List<Session> of(int accountId);
+
+  void changeSeen(int id, Instant seenAt);
+
+  /**
+   * @return whether it was there
+   */
+  boolean remove(int accountId, int id);
+
+  /** All of an account but one. */
+  int removeAll(int accountId, Optional<Integer> but);
+
+  /** Tidies up. */
+  int removeStartedBefore(Instant moment);
+}

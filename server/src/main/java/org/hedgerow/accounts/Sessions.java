@@ -1,0 +1,108 @@
+package org.hedgerow.accounts;
+
+import java.time.Instant;
+import java.time.InstantSource;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Who is signed in where. */
+public final class Sessions {
+  private static final int LONGEST_CLIENT = 200;
+
+  /**
+   * @param session the session found by a secret
+   */
+  public record Found(Account account, Session session) {}
+
+  private final AccountBook book;
+  private final Secrets secrets;
+  private final InstantSource clock;
+
+  Sessions(AccountBook book, Secrets secrets, InstantSource clock) {
+    this.book = book;
+    this.secrets = secrets;
+    this.clock = clock;
+  }
+
+  Secret start(AccountPage page, Account account, String client) {
+    Instant now = clock.instant();
+    page.sessions().removeStartedBefore(now.minus(Session.LONGEST));
+    Secret secret = secrets.fresh();
+    String shown = client.length() > LONGEST_CLIENT ? client.substring(0, LONGEST_CLIENT) : client;
+    page.sessions().add(secret.hash(), account.id(), shown, now);
+    return secret;
+  }
+
+  /** Whose session it is; nobody's if it is over or the account isn't active. */
+  public Optional<Found> find(Secret secret) {
+    return book.inTransaction(page -> find(page, secret));
+  }
+
+  private Optional<Found> find(AccountPage page, Secret secret) {
+    Instant now = clock.instant();
+    Optional<Session> session =
+        page.sessions().find(secret.hash()).filter(found -> !found.isOver(now));
+    session
+        .filter(found -> found.wasSeenAWhileAgo(now))
+        .ifPresent(found -> page.sessions().changeSeen(found.id(), now));
+    return session.flatMap(
+        found ->
+            page.accounts()
+                .find(found.accountId())
+                .filter(Account::active)
+                .map(account -> new Found(account, found)));
+  }
+
+  /** Those of an account that aren't over, the last used first. */
+  public List<Session> of(Actor actor, int accountId) {
+    requireOwnerOrAdministrator(actor, accountId);
+    Instant now = clock.instant();
+    return book.inTransaction(
+        page ->
+            page.sessions().of(accountId).stream()
+                .filter(session -> !session.isOver(now))
+                .toList());
+  }
+
+  /**
+   * @throws NothingThereException if the account has no such session
+   */
+  public void end(Actor actor, int accountId, int sessionId) {
+    requireOwnerOrAdministrator(actor, accountId);
+    book.inTransaction(
+        page -> {
+          if (!page.sessions().remove(accountId, sessionId)) {
+            throw new NothingThereException("The session");
+          }
+          record(page, actor, accountId, 1);
+          return sessionId;
+        });
+  }
+
+  /**
+   * Ends all of an account but one.
+   *
+   * @return how many
+   */
+  public int endAll(Actor actor, int accountId, Optional<Integer> but) {
+    requireOwnerOrAdministrator(actor, accountId);
+    return book.inTransaction(
+        page -> {
+          int ended = page.sessions().removeAll(accountId, but);
+          record(page, actor, accountId, ended);
+          return ended;
+        });
+  }
+
+  private void record(AccountPage page, Actor actor, int accountId, int ended) {
+    Audit.of(page, clock)
+        .add(actor, "session.ended", "account " + accountId, Map.of("sessions", ended));
+  }
+
+  static void requireOwnerOrAdministrator(Actor actor, int accountId) {
+    if (!actor.is(accountId)) {
+      actor.require(Role.ADMINISTRATOR);
+    }
+  }
+}

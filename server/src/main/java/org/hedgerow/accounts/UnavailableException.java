@@ -1,0 +1,14 @@
+package org.hedgerow.accounts;
+
+/** Nothing can be said or done about accounts just now; it may be possible in a moment. */
+public final class UnavailableException extends RuntimeException {
+  private static final long serialVersionUID = 1L;
+
+  public UnavailableException(String message) {
+    super(message);
+  }
+
+  public UnavailableException(String message, Throwable cause) {
+    super(message, cause);
+  }
+}

@@ -1,0 +1,31 @@
+package org.hedgerow.accounts;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class PasswordRulesTest {
+  @ParameterizedTest
+  @ValueSource(
+      strings = {"", "x", "1234567", "        ", "password", "PASSWORD1", "12345678", "rosamunde"})
+  void refuses(String password) {
+    assertThat(PasswordRules.fault(password, "rosamunde")).isPresent();
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"wild cherry", "ƒœπ∑ß∂∫µ", "🌳🌲🌳🌲🌳🌲🌳🌲", "no capitals, no digits"})
+  void takes(String password) {
+    assertThat(PasswordRules.fault(password, "rosamunde")).isEmpty();
+  }
+
+  /** In code points: a picture counts once, though it takes two chars. */
+  @Test
+  void countsWhatPeopleSee() {
+    assertThat(PasswordRules.fault("🌳".repeat(7), "rosa")).isPresent();
+    assertThat(PasswordRules.fault("🌳".repeat(200), "rosa")).isEmpty();
+    assertThat(PasswordRules.fault("🌳".repeat(201), "rosa")).isPresent();
+    assertThat(PasswordRules.fault("a".repeat(10_000), "rosa")).isPresent();
+  }
+}

@@ -1,0 +1,79 @@
+package org.hedgerow.store;
+
+import java.sql.SQLException;
+import java.util.function.Function;
+import org.hedgerow.accounts.AccountBook;
+import org.hedgerow.accounts.AccountPage;
+import org.hedgerow.accounts.AccountStore;
+import org.hedgerow.accounts.AuditLog;
+import org.hedgerow.accounts.FailureStore;
+import org.hedgerow.accounts.LinkStore;
+import org.hedgerow.accounts.SessionStore;
+import org.hedgerow.accounts.TokenStore;
+import org.hedgerow.accounts.UnavailableException;
+import org.jdbi.v3.core.ConnectionException;
+import org.jdbi.v3.core.Handle;
+import org.jdbi.v3.core.Jdbi;
+import org.jdbi.v3.core.JdbiException;
+
+/** Keeps everything about accounts in the bank's database. */
+public final class JdbiAccountBook implements AccountBook {
+  private final Jdbi jdbi;
+
+  public JdbiAccountBook(BankDatabase bank) {
+    this.jdbi = bank.jdbi();
+  }
+
+  @Override
+  public <R> R inTransaction(Function<AccountPage, R> work) {
+    try {
+      return jdbi.inTransaction(handle -> work.apply(new Page(handle)));
+    } catch (ConnectionException problem) {
+      throw unavailable(problem);
+    } catch (JdbiException problem) {
+      throw isBroken(problem) ? unavailable(problem) : problem;
+    }
+  }
+
+  private static UnavailableException unavailable(JdbiException problem) {
+    return new UnavailableException("The database doesn't answer.", problem);
+  }
+
+  /** PostgreSQL's classes 08, connection exceptions, and 57, operator intervention. */
+  private static boolean isBroken(JdbiException problem) {
+    return problem.getCause() instanceof SQLException cause
+        && String.valueOf(cause.getSQLState()).matches("(08|57).*");
+  }
+
+  private record Page(Handle handle) implements AccountPage {
+    @Override
+    public AccountStore accounts() {
+      return new JdbiAccounts(handle);
+    }
+
+    @Override
+    public LinkStore links() {
+      return new JdbiLinks(handle);
+    }
+
+    @Override
+    public SessionStore sessions() {
+      return new JdbiSessions(handle);
+    }
+
+    @Override
+    public TokenStore tokens() {
+      return new JdbiTokens(handle);
+    }
+
+    @Override
+    public FailureStore failures() {
+      return new JdbiFailures(handle);
+    }
+
+    @Override
+    public AuditLog audit() {
+      return new JdbiAudit(handle);
+    }
+  }
+}

@@ -1,0 +1,97 @@
+package org.hedgerow.store;
+
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import org.hedgerow.accounts.Account;
+import org.hedgerow.accounts.AccountStore;
+import org.hedgerow.accounts.Role;
+import org.jdbi.v3.core.Handle;
+
+/** Accounts in their table. */
+record JdbiAccounts(Handle handle) implements AccountStore {
+  private static final String COLUMNS = "id, name, display_name, role, active, since";
+
+  @Override
+  public Optional<Account> find(int id) {
+    return handle
+        .createQuery("select " + COLUMNS + " from accounts where id = :id")
+        .bind("id", id)
+        .mapTo(Account.class)
+        .findOne();
+  }
+
+  @Override
+  public Optional<Account> find(String name) {
+    return handle
+        .createQuery("select " + COLUMNS + " from accounts where name = :name")
+        .bind("name", name)
+        .mapTo(Account.class)
+        .findOne();
+  }
+
+  @Override
+  public List<Account> all() {
+    return handle
+        .createQuery("select " + COLUMNS + " from accounts order by name")
+        .mapTo(Account.class)
+        .list();
+  }
+
+  @Override
+  public Optional<Account> add(
+      String name, String displayName, Role role, String passwordHash, Instant since) {
+    return handle
+        .createQuery(
+            "insert into accounts (name, display_name, role, password_hash, since)"
+                + " values (:name, :displayName, :role, :passwordHash, :since)"
+                + " on conflict (name) do nothing returning "
+                + COLUMNS)
+        .bind("name", name)
+        .bind("displayName", displayName)
+        .bind("role", role.label())
+        .bind("passwordHash", passwordHash)
+        .bind("since", since)
+        .mapTo(Account.class)
+        .findOne();
+  }
+
+  @Override
+  public String passwordHash(int id) {
+    return handle
+        .createQuery("select password_hash from accounts where id = :id")
+        .bind("id", id)
+        .mapTo(String.class)
+        .one();
+  }
+
+  @Override
+  public void changeDisplayName(int id, String displayName) {
+    handle.execute("update accounts set display_name = ? where id = ?", displayName, id);
+  }
+
+  @Override
+  public void changePasswordHash(int id, String passwordHash) {
+    handle.execute("update accounts set password_hash = ? where id = ?", passwordHash, id);
+  }
+
+  @Override
+  public void changeRole(int id, Role role) {
+    handle.execute("update accounts set role = ? where id = ?", role.label(), id);
+  }
+
+  @Override
+  public void changeActive(int id, boolean active) {
+    handle.execute("update accounts set active = ? where id = ?", active, id);
+  }
+
+  /** The whole table, since rows that aren't administrators yet can't be locked. */
+  @Override
+  public int lockAdministrators() {
+    handle.execute("lock table accounts in share row exclusive mode");
+    return handle
+        .createQuery("select count(*) from accounts where role = 'administrator' and active")
+        .mapTo(Integer.class)
+        .one();
+  }
+}

@@ -1,0 +1,42 @@
+package org.hedgerow.store;
+
+import java.time.Instant;
+import org.hedgerow.accounts.FailureStore;
+import org.hedgerow.accounts.Failures;
+import org.jdbi.v3.core.Handle;
+
+/** Attempts to sign in that did not succeed, in their table. */
+record JdbiFailures(Handle handle) implements FailureStore {
+
+  /** The update that changes nothing locks the row, whoever made it. */
+  @Override
+  public Failures lock(String subject, Instant now) {
+    return handle
+        .createQuery(
+            "insert into sign_in_failures (subject, count, last) values (:subject, 0, :now)"
+                + " on conflict (subject) do update set subject = excluded.subject"
+                + " returning subject, count, last")
+        .bind("subject", subject)
+        .bind("now", now)
+        .mapTo(Failures.class)
+        .one();
+  }
+
+  @Override
+  public void save(Failures failures) {
+    handle.execute(
+        "update sign_in_failures set count = ?, last = ? where subject = ?",
+        failures.count(),
+        failures.last(),
+        failures.subject());
+  }
+
+  /** Leaves alone what another transaction works on, and so never waits. */
+  @Override
+  public int removeBefore(Instant moment) {
+    return handle.execute(
+        "delete from sign_in_failures where subject in"
+            + " (select subject from sign_in_failures where last < ? for update skip locked)",
+        moment);
+  }
+}

@@ -1,0 +1,69 @@
+package org.hedgerow.store;
+
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import org.hedgerow.accounts.Session;
+import org.hedgerow.accounts.SessionStore;
+import org.jdbi.v3.core.Handle;
+
+/** Sessions in their table. */
+record JdbiSessions(Handle handle) implements SessionStore {
+  private static final String SELECT =
+      "select id, account_id, client, started_at, seen_at from sessions";
+
+  @Override
+  public int add(String secretHash, int accountId, String client, Instant startedAt) {
+    return handle
+        .createQuery(
+            "insert into sessions (secret_hash, account_id, client, started_at, seen_at)"
+                + " values (:secretHash, :accountId, :client, :startedAt, :startedAt) returning id")
+        .bind("secretHash", secretHash)
+        .bind("accountId", accountId)
+        .bind("client", client)
+        .bind("startedAt", startedAt)
+        .mapTo(Integer.class)
+        .one();
+  }
+
+  @Override
+  public Optional<Session> find(String secretHash) {
+    return handle
+        .createQuery(SELECT + " where secret_hash = :secretHash")
+        .bind("secretHash", secretHash)
+        .mapTo(Session.class)
+        .findOne();
+  }
+
+  @Override
+  public List<Session> of(int accountId) {
+    return handle
+        .createQuery(SELECT + " where account_id = :accountId order by seen_at desc, id desc")
+        .bind("accountId", accountId)
+        .mapTo(Session.class)
+        .list();
+  }
+
+  /** Never back in time: servers' clocks differ a little. */
+  @Override
+  public void changeSeen(int id, Instant seenAt) {
+    handle.execute("update sessions set seen_at = greatest(seen_at, ?) where id = ?", seenAt, id);
+  }
+
+  @Override
+  public boolean remove(int accountId, int id) {
+    return handle.execute("delete from sessions where account_id = ? and id = ?", accountId, id)
+        > 0;
+  }
+
+  @Override
+  public int removeAll(int accountId, Optional<Integer> but) {
+    return handle.execute(
+        "delete from sessions where account_id = ? and id <> ?", accountId, but.orElse(-1));
+  }
+
+  @Override
+  public int removeStartedBefore(Instant moment) {
+    return handle.execute("delete from sessions where started_at < ?", moment);
+  }
+}

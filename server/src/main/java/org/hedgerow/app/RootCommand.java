@@ -22,6 +22,7 @@ import picocli.CommandLine.Spec;
       SeedCommand.class,
       ListCommand.class,
       CheckCommand.class,
+      AccountCommand.class,
       VersionCommand.class
     },
     footer = {

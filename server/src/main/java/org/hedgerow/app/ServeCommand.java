@@ -1,12 +1,16 @@
 package org.hedgerow.app;
 
+import java.io.PrintWriter;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CompletableFuture;
+import org.hedgerow.accounts.AccountServices;
+import org.hedgerow.accounts.Secret;
 import org.hedgerow.lexicon.Lexicon;
 import org.hedgerow.store.BankDatabase;
 import org.hedgerow.store.EditionReader;
 import org.hedgerow.web.ListeningAddress;
 import org.hedgerow.web.WebServer;
+import org.hedgerow.web.security.Clients;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import picocli.CommandLine.Command;
@@ -38,6 +42,12 @@ final class ServeCommand implements Callable<Integer> {
   @Option(names = "--demo", description = "Adds an invented training centre to look around in.")
   private boolean demo;
 
+  @Option(
+      names = "--behind-tls",
+      description =
+          "A server before this one speaks TLS with browsers and says in X-Forwarded-For where they are.")
+  private boolean behindTls;
+
   @Spec private CommandSpec spec;
 
   @Override
@@ -52,12 +62,15 @@ final class ServeCommand implements Callable<Integer> {
       new SeedTask().runIfEmpty(bank, spec.commandLine().getOut());
       Lexicon lexicon =
           SeedTask.taught(new EditionReader(bank).newest().lexicon(BundledPictures.read()));
+      AccountServices accounts = Wiring.accounts(bank);
+      Clients clients = new Clients(behindTls);
       CompletableFuture<Void> indexed = CompletableFuture.runAsync(() -> prepareFirst(lexicon));
-      WebServer server = resources.add(Wiring.webServer(address, bank, lexicon));
+      WebServer server = resources.add(Wiring.webServer(address, bank, lexicon, accounts, clients));
       indexed.join();
       server.start();
       StopSignal stop = StopSignal.listen();
       announce(server);
+      accounts.firstAdministrator().link().ifPresent(link -> announce(server, link));
       prepareOthers(lexicon);
       stop.await();
     }
@@ -90,5 +103,11 @@ final class ServeCommand implements Callable<Integer> {
     spec.commandLine()
         .getOut()
         .println("Hedgerow is ready at http://%s:%d/".formatted(host, server.port()));
+  }
+
+  private void announce(WebServer server, Secret link) {
+    PrintWriter out = spec.commandLine().getOut();
+    out.println("Nobody looks after accounts yet. This link makes the first administrator, once:");
+    out.println("  http://%s:%d/welcome/%s".formatted(host, server.port(), link.text()));
   }
 }

@@ -7,6 +7,7 @@ import io.javalin.json.JavalinJackson;
 import io.javalin.util.JavalinException;
 import io.micrometer.core.instrument.MeterRegistry;
 import java.time.Duration;
+import java.util.ArrayList;
 import java.util.List;
 import org.eclipse.jetty.util.thread.QueuedThreadPool;
 import org.hedgerow.web.problems.ErrorMapping;
@@ -25,12 +26,24 @@ public final class WebServer implements AutoCloseable {
 
   private final ListeningAddress address;
   private final Javalin javalin;
+  private final List<Route> table = new ArrayList<>();
+
+  /** A server without accounts, which answers visitors only. */
+  public WebServer(
+      ListeningAddress address,
+      ObjectMapper mapper,
+      MeterRegistry meters,
+      ErrorMapping errors,
+      List<RouteGroup> groups) {
+    this(address, mapper, meters, errors, Guard.VISITORS_ONLY, groups);
+  }
 
   public WebServer(
       ListeningAddress address,
       ObjectMapper mapper,
       MeterRegistry meters,
       ErrorMapping errors,
+      Guard guard,
       List<RouteGroup> groups) {
     this.address = address;
     this.javalin =
@@ -40,8 +53,9 @@ public final class WebServer implements AutoCloseable {
               config.jsonMapper(new JavalinJackson(mapper, false));
               config.requestLogger.http(new RequestTimes(meters));
               errors.addTo(config);
-              Routes routes = new Routes(config.routes);
+              Routes routes = new Routes(config.routes, guard);
               groups.forEach(group -> group.addTo(routes));
+              table.addAll(routes.table());
             });
   }
 
@@ -72,6 +86,11 @@ public final class WebServer implements AutoCloseable {
       deepest = deepest.getCause();
     }
     return deepest;
+  }
+
+  /** The table of routes. */
+  public List<Route> routes() {
+    return List.copyOf(table);
   }
 
   /** The port it listens on. */

@@ -13,7 +13,7 @@ import java.util.function.Predicate;
 import java.util.function.UnaryOperator;
 
 /** Keeps accounts in memory, one transaction after another. */
-final class MemoryBook implements AccountBook {
+public final class MemoryBook implements AccountBook {
 
   /** Rows by id, each under the hash of its secret. */
   private static final class Rows<T> {

@@ -19,7 +19,7 @@ import java.util.regex.Pattern;
  * Style, scripts, pictures and typefaces, held in memory. Addresses carry a checksum, so that
  * browsers keep a file for good and still see a new one.
  */
-final class Assets {
+public final class Assets {
 
   private static final String FOLDER = "/static/";
   private static final String HTMX = "/META-INF/maven/org.webjars.npm/htmx.org/pom.properties";
@@ -43,9 +43,16 @@ final class Assets {
 
   private static final Pattern FILE_IN_STYLE = Pattern.compile("url\\(([a-z0-9.-]+)\\)");
 
-  private final Map<String, Asset> assets = new LinkedHashMap<>();
+  private final Map<String, Asset> assets;
+  private final PageHeader header;
+
+  private Assets(Map<String, Asset> assets, PageHeader header) {
+    this.assets = assets;
+    this.header = header;
+  }
 
   Assets() {
+    this(new LinkedHashMap<>(), PageHeader.VISITOR);
     FILES.forEach((name, mediaType) -> add(name, mediaType, read(FOLDER + folder(name) + name)));
     add("hedgerow.css", "text/css; charset=utf-8", style());
     add("htmx.js", "text/javascript; charset=utf-8", read(HTMX_SCRIPT.formatted(htmxVersion())));
@@ -97,6 +104,16 @@ final class Assets {
     } catch (NoSuchAlgorithmException impossible) {
       throw new IllegalStateException(impossible);
     }
+  }
+
+  /** The same for a page that somebody looks at. */
+  Assets seenWith(PageHeader header) {
+    return new Assets(assets, header);
+  }
+
+  /** What the top of the page says about who looks at it. */
+  PageHeader header() {
+    return header;
   }
 
   /** The address of a file, with its checksum. */

@@ -7,9 +7,13 @@ import io.javalin.http.Context;
 import io.javalin.http.Header;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Optional;
+import org.hedgerow.accounts.UnavailableException;
+import org.hedgerow.web.problems.ProblemException;
+import org.hedgerow.web.security.FormTokens;
 
 /** Answers with pages made from templates. Safe for many threads. */
-final class PageWriter {
+public final class PageWriter {
 
   /** Everything comes from us: no other server, and nothing written into the page itself. */
   private static final String POLICY =
@@ -23,23 +27,38 @@ final class PageWriter {
           PageWriter.class.getClassLoader(),
           PageWriter.class.getPackageName());
   private final Assets assets;
+  private final Optional<FormTokens> forms;
 
-  PageWriter(Assets assets) {
+  /**
+   * @param forms where people can sign in
+   */
+  PageWriter(Assets assets, Optional<FormTokens> forms) {
     this.assets = assets;
+    this.forms = forms;
   }
 
   /** With the status that the context has. */
-  void write(Context context, String template, Map<String, Object> parameters) {
+  public void write(Context context, String template, Map<String, Object> parameters) {
     Map<String, Object> all = new LinkedHashMap<>(parameters);
-    all.put("assets", assets);
+    PageHeader header = header(context);
+    all.put("assets", assets.seenWith(header));
     StringOutput output = new StringOutput();
     templates.render(template, all, output);
     context
         .header(Header.CONTENT_SECURITY_POLICY, POLICY)
         .header(Header.X_CONTENT_TYPE_OPTIONS, "nosniff")
         .header("Referrer-Policy", "same-origin")
-        .header(Header.CACHE_CONTROL, "no-cache")
+        .header(Header.CACHE_CONTROL, header.isVisitors() ? "no-cache" : "no-store")
         .contentType("text/html; charset=utf-8")
         .result(output.toString());
+  }
+
+  /** Without the records of accounts a page can still be shown as visitors see it. */
+  private PageHeader header(Context context) {
+    try {
+      return forms.map(tokens -> PageHeader.of(context, tokens)).orElse(PageHeader.VISITOR);
+    } catch (UnavailableException | ProblemException unknown) {
+      return PageHeader.VISITOR;
+    }
   }
 }

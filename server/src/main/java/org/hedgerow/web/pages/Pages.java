@@ -1,18 +1,20 @@
 package org.hedgerow.web.pages;
 
 import io.javalin.http.Context;
+import java.util.Optional;
 import java.util.function.Supplier;
 import org.hedgerow.lexicon.Lexicon;
 import org.hedgerow.web.RouteGroup;
 import org.hedgerow.web.Routes;
 import org.hedgerow.web.problems.ProblemWriter;
 import org.hedgerow.web.query.ValueCounts;
+import org.hedgerow.web.security.FormTokens;
 
 /** The pages for teachers, and the files that pages need. */
 public final class Pages implements RouteGroup {
 
   private final Assets assets = new Assets();
-  private final PageWriter writer = new PageWriter(assets);
+  private final PageWriter writer;
   private final FirstPage firstPage;
   private final WordPages wordPages;
   private final Downloads downloads;
@@ -24,6 +26,14 @@ public final class Pages implements RouteGroup {
    * @param counts shared with whoever counts lists too
    */
   public Pages(Supplier<Lexicon> lexicons, ValueCounts counts) {
+    this(lexicons, counts, Optional.empty());
+  }
+
+  /**
+   * @param forms where people can sign in
+   */
+  public Pages(Supplier<Lexicon> lexicons, ValueCounts counts, Optional<FormTokens> forms) {
+    this.writer = new PageWriter(assets, forms);
     ChartMaker charts = new ChartMaker(counts);
     this.firstPage = new FirstPage(lexicons, charts, writer);
     this.wordPages = new WordPages(lexicons, writer);
@@ -43,6 +53,11 @@ public final class Pages implements RouteGroup {
     routes.get("/needs", planPages::needs);
     routes.get("/assets/{name}", assets::serve);
     routes.get("/favicon.ico", this::icon);
+  }
+
+  /** For other pages with the same look. */
+  public PageWriter writer() {
+    return writer;
   }
 
   private void icon(Context context) {

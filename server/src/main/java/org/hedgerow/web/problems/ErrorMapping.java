@@ -5,6 +5,7 @@ import io.javalin.http.Context;
 import io.javalin.http.Header;
 import io.javalin.http.HttpResponseException;
 import io.javalin.http.MethodNotAllowedResponse;
+import io.javalin.router.Endpoint;
 import io.javalin.validation.ValidationException;
 import jakarta.servlet.http.HttpServletResponse;
 import java.io.IOException;
@@ -68,7 +69,13 @@ public final class ErrorMapping {
   }
 
   private void answerUnexpected(Exception thrown, Context context) {
-    writer.write(context, incident(thrown, context.method().name() + " " + context.path()));
+    writer.write(context, incident(thrown, context.method().name() + " " + route(context)));
+  }
+
+  /** Not the address itself: it may have a secret in it. */
+  private static String route(Context context) {
+    Endpoint endpoint = context.endpoints().lastHttpEndpoint();
+    return endpoint == null ? "no route" : endpoint.path;
   }
 
   /**

@@ -23,6 +23,9 @@ public enum ProblemType {
   INVALID_JSON(400, "The body is no JSON"),
   INVALID_BODY(400, "The JSON in the body isn't what is expected"),
   BAD_REQUEST(400, "The request can't be understood"),
+  NOT_SIGNED_IN(401, "This is only for people who are signed in"),
+  NOT_ALLOWED(403, "Your role doesn't allow this"),
+  FORGED_REQUEST(403, "This doesn't come from a page of ours"),
   UNKNOWN_EDITION(404, "There is no such edition"),
   UNKNOWN_WORD(404, "The bank doesn't hold this word"),
   NOT_FOUND(404, "There is nothing here"),
@@ -31,6 +34,7 @@ public enum ProblemType {
   BODY_TOO_LARGE(413, "The body is too large"),
   ADDRESS_TOO_LONG(414, "The address is too long"),
   UNSUPPORTED_MEDIA_TYPE(415, "The body isn't in a format that is read here"),
+  TOO_MANY_ATTEMPTS(429, "These were too many attempts"),
   HEADERS_TOO_LARGE(431, "The headers are too large"),
   INTERNAL_ERROR(500, "Something went wrong on our side"),
   UNAVAILABLE(503, "The server can't answer just now");

@@ -1,0 +1,27 @@
+package org.hedgerow.web.api;
+
+import com.fasterxml.jackson.annotation.JsonInclude;
+import java.time.Instant;
+import java.util.Optional;
+import org.hedgerow.accounts.ApiToken;
+import org.hedgerow.web.security.Identity;
+
+/** Whom a token stands for. */
+@JsonInclude(JsonInclude.Include.NON_ABSENT)
+record AccountView(String name, String displayName, String role, Optional<TokenView> token) {
+
+  record TokenView(String label, Instant expires) {
+    static TokenView of(ApiToken token) {
+      return new TokenView(token.label(), token.expiresAt());
+    }
+  }
+
+  static AccountView of(Identity identity) {
+    var account = identity.actor().requireAccount();
+    return new AccountView(
+        account.name(),
+        account.displayName(),
+        identity.actor().role().label(),
+        identity.token().map(TokenView::of));
+  }
+}

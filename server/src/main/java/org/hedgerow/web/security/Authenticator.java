@@ -1,0 +1,67 @@
+package org.hedgerow.web.security;
+
+import io.javalin.http.Context;
+import io.javalin.http.Header;
+import java.util.Locale;
+import java.util.Optional;
+import org.hedgerow.accounts.AccountServices;
+import org.hedgerow.accounts.Actor;
+import org.hedgerow.accounts.Secret;
+import org.hedgerow.web.problems.Problem;
+import org.hedgerow.web.problems.ProblemType;
+
+/** Finds out who a request comes from: a program by its token, a person by their session. */
+final class Authenticator {
+  private static final String INTERFACE = "/api/";
+  private static final String SCHEME = "bearer ";
+
+  private final AccountServices accounts;
+
+  Authenticator(AccountServices accounts) {
+    this.accounts = accounts;
+  }
+
+  Identity identify(Context context) {
+    return bearer(context)
+        .map(this::ofToken)
+        .or(() -> SessionCookie.read(context).flatMap(this::ofSession))
+        .orElse(Identity.VISITOR);
+  }
+
+  static boolean hasToken(Context context) {
+    return bearer(context).isPresent();
+  }
+
+  /** Tokens are for programs only; other schemes are for servers before this one. */
+  private static Optional<Secret> bearer(Context context) {
+    return Optional.ofNullable(context.header(Header.AUTHORIZATION))
+        .filter(header -> context.path().startsWith(INTERFACE))
+        .filter(header -> header.toLowerCase(Locale.ROOT).startsWith(SCHEME))
+        .map(header -> new Secret(header.substring(SCHEME.length()).strip()));
+  }
+
+  private Identity ofToken(Secret secret) {
+    return accounts
+        .tokens()
+        .find(secret)
+        .map(found -> new Identity(found.actor(), Optional.empty(), Optional.of(found.token())))
+        .orElseThrow(
+            () ->
+                Problem.of(
+                        ProblemType.NOT_SIGNED_IN,
+                        "The token has expired, was revoked or never was. Make a new one on the page of your account.")
+                    .exception());
+  }
+
+  private Optional<Identity> ofSession(Secret secret) {
+    return accounts
+        .sessions()
+        .find(secret)
+        .map(
+            found ->
+                new Identity(
+                    Actor.of(found.account()),
+                    Optional.of(new Identity.Login(found.session(), secret)),
+                    Optional.empty()));
+  }
+}

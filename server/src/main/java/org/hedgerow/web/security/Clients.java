@@ -1,0 +1,36 @@
+package org.hedgerow.web.security;
+
+import io.javalin.http.Context;
+import io.javalin.http.Header;
+import java.util.Optional;
+
+/**
+ * Where requests come from.
+ *
+ * @param behindTls whether a server before this one speaks TLS with browsers and can be believed
+ */
+public record Clients(boolean behindTls) {
+
+  public boolean isSecure(Context context) {
+    return behindTls || context.req().isSecure();
+  }
+
+  /** As in {@code https://words.example}. */
+  public String origin(Context context) {
+    return (isSecure(context) ? "https://" : "http://") + context.host();
+  }
+
+  /** The network address; of what a server before this one adds, only the last can be believed. */
+  public String address(Context context) {
+    return Optional.ofNullable(context.header(Header.X_FORWARDED_FOR))
+        .filter(header -> behindTls)
+        .map(header -> header.substring(header.lastIndexOf(',') + 1).strip())
+        .filter(address -> !address.isEmpty() && address.length() <= 64)
+        .orElseGet(context::ip);
+  }
+
+  /** What the browser says of itself. */
+  public String name(Context context) {
+    return Optional.ofNullable(context.userAgent()).orElse("");
+  }
+}

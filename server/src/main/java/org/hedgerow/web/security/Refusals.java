@@ -1,0 +1,56 @@
+package org.hedgerow.web.security;
+
+import java.util.List;
+import java.util.Optional;
+import org.hedgerow.accounts.NotAllowedException;
+import org.hedgerow.accounts.NothingThereException;
+import org.hedgerow.accounts.RefusedException;
+import org.hedgerow.accounts.SpentLinkException;
+import org.hedgerow.accounts.UnavailableException;
+import org.hedgerow.web.problems.ParameterError;
+import org.hedgerow.web.problems.Problem;
+import org.hedgerow.web.problems.ProblemException;
+import org.hedgerow.web.problems.ProblemType;
+
+/** What services refuse, as problems. */
+final class Refusals {
+  private Refusals() {}
+
+  static Optional<RuntimeException> problem(RuntimeException thrown) {
+    return found(thrown).map(RuntimeException.class::cast);
+  }
+
+  private static Optional<ProblemException> found(RuntimeException thrown) {
+    if (thrown instanceof NotAllowedException refused) {
+      return problem(
+          ProblemType.NOT_ALLOWED, "That takes the role %s.".formatted(refused.needed().label()));
+    }
+    if (thrown instanceof NothingThereException || thrown instanceof SpentLinkException) {
+      return problem(ProblemType.NOT_FOUND, thrown.getMessage() + ".");
+    }
+    if (thrown instanceof UnavailableException) {
+      return problem(
+          ProblemType.UNAVAILABLE, "That isn't possible just now. Try again in a moment.");
+    }
+    if (thrown instanceof RefusedException refused) {
+      return Optional.of(problem(refused).exception());
+    }
+    return Optional.empty();
+  }
+
+  private static Optional<ProblemException> problem(ProblemType type, String detail) {
+    return Optional.of(Problem.of(type, detail).exception());
+  }
+
+  private static Problem problem(RefusedException refused) {
+    List<ParameterError> errors =
+        refused.faults().stream()
+            .map(fault -> new ParameterError(fault.field(), fault.message()))
+            .toList();
+    return new Problem(
+        ProblemType.INVALID_BODY,
+        ProblemType.INVALID_BODY.status(),
+        String.valueOf(refused.getMessage()),
+        errors);
+  }
+}

@@ -1,0 +1,231 @@
+package org.hedgerow.web.security;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.net.http.HttpResponse;
+import java.time.Duration;
+import org.hedgerow.accounts.Actor;
+import org.hedgerow.accounts.Role;
+import org.hedgerow.web.security.PeopleServer.Client;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Sessions, tokens and forms over HTTP. */
+class AccessTest {
+  private PeopleServer server = PeopleServer.start();
+
+  @BeforeEach
+  void rosa() {
+    server.person("rosa", Role.REVIEWER);
+  }
+
+  @AfterEach
+  void stop() {
+    server.close();
+  }
+
+  @Test
+  void signsInAndOut() throws Exception {
+    Client client = server.client().signIn("rosa");
+    HttpResponse<String> page = client.get("/account");
+    assertThat(page.statusCode()).isEqualTo(200);
+    assertThat(page.headers().firstValue("Cache-Control")).contains("no-store");
+    assertThat(page.headers().firstValue("Content-Security-Policy").orElse(""))
+        .contains("form-action 'self'");
+    String old = client.cookie("hedgerow-session").orElseThrow().getValue();
+    assertThat(client.form("/account", "/sign-out").statusCode()).isEqualTo(303);
+    assertThat(client.get("/account").statusCode()).isEqualTo(303);
+    assertThat(server.client().get("/account", "Cookie", "hedgerow-session=" + old).statusCode())
+        .as("the old cookie")
+        .isEqualTo(303);
+  }
+
+  @Test
+  void theCookieIsHiddenFromScriptsAndOtherSites() throws Exception {
+    assertThat(signInCookie(server))
+        .contains("HttpOnly", "SameSite=Lax", "Path=/")
+        .doesNotContain("Secure");
+    try (PeopleServer behindTls = PeopleServer.start(true)) {
+      behindTls.person("rosa", Role.REVIEWER);
+      assertThat(signInCookie(behindTls)).contains("HttpOnly", "SameSite=Lax", "Secure");
+    }
+  }
+
+  /** By hand: Java's cookie jar keeps secure cookies from plain HTTP. */
+  private static String signInCookie(PeopleServer server) throws Exception {
+    Client client = server.client();
+    HttpResponse<String> page = client.get("/sign-in");
+    String form = page.headers().firstValue("Set-Cookie").orElseThrow().replaceAll(";.*", "");
+    String token = page.body().replaceAll("(?s).*name=\"form-token\" value=\"([^\"]+)\".*", "$1");
+    HttpResponse<String> answer =
+        server
+            .client()
+            .send(
+                "POST",
+                "/sign-in",
+                "name=rosa&password=wild+cherry+and+hazel&form-token=" + token,
+                "Cookie",
+                form,
+                "Content-Type",
+                "application/x-www-form-urlencoded");
+    assertThat(answer.statusCode()).isEqualTo(303);
+    return answer.headers().allValues("Set-Cookie").stream()
+        .filter(cookie -> cookie.startsWith("hedgerow-session="))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  @Test
+  void signingInChangesTheSession() throws Exception {
+    Client client = server.client().signIn("rosa");
+    String first = client.cookie("hedgerow-session").orElseThrow().getValue();
+    client.signIn("rosa");
+    assertThat(client.cookie("hedgerow-session").orElseThrow().getValue()).isNotEqualTo(first);
+    assertThat(server.client().get("/account", "Cookie", "hedgerow-session=" + first).statusCode())
+        .isEqualTo(303);
+  }
+
+  @Test
+  void refusesForgedForms() throws Exception {
+    Client client = server.client().signIn("rosa");
+    Client eve = server.client();
+    for (String token : new String[] {"", "x", eve.token("/sign-in")}) {
+      HttpResponse<String> answer = client.post("/account/name", token, "displayName", "Eve");
+      assertThat(answer.statusCode()).isEqualTo(403);
+    }
+    assertThat(client.get("/account").body()).contains("value=\"rosa\"");
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "Sec-Fetch-Site: cross-site",
+        "Sec-Fetch-Site: same-site",
+        "Origin: http://evil.example"
+      })
+  void refusesFormsOfOtherSites(String header) throws Exception {
+    Client client = server.client().signIn("rosa");
+    String body = "displayName=Eve&form-token=" + client.token("/account");
+    String[] parts = header.split(": ", 2);
+    HttpResponse<String> answer =
+        client.send(
+            "POST",
+            "/account/name",
+            body,
+            "Content-Type",
+            "application/x-www-form-urlencoded",
+            parts[0],
+            parts[1]);
+    assertThat(answer.statusCode()).isEqualTo(403);
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "//evil.example",
+        "https://evil.example",
+        "/\\evil.example",
+        "javascript:alert(1)",
+        "/a\r\nb"
+      })
+  void sendsNobodyElsewhere(String then) throws Exception {
+    HttpResponse<String> answer =
+        server
+            .client()
+            .form(
+                "/sign-in",
+                "/sign-in",
+                "name",
+                "rosa",
+                "password",
+                PeopleServer.PASSWORD,
+                "then",
+                then);
+    assertThat(answer.headers().firstValue("Location").orElse(""))
+        .endsWith("/")
+        .doesNotContain("evil");
+  }
+
+  @Test
+  void goesOnWhereOneWantedToGo() throws Exception {
+    HttpResponse<String> answer =
+        server
+            .client()
+            .form(
+                "/sign-in",
+                "/sign-in",
+                "name",
+                "rosa",
+                "password",
+                PeopleServer.PASSWORD,
+                "then",
+                "/account?done=name");
+    assertThat(answer.headers().firstValue("Location").orElse("")).endsWith("/account?done=name");
+  }
+
+  @Test
+  void makesThoseWaitWhoFailAgainAndAgain() throws Exception {
+    Client client = server.client();
+    for (int i = 0; i < 5; i++) {
+      assertThat(client.form("/sign-in", "/sign-in", "name", "rosa", "password", "no").statusCode())
+          .isEqualTo(401);
+    }
+    HttpResponse<String> answer =
+        client.form("/sign-in", "/sign-in", "name", "rosa", "password", PeopleServer.PASSWORD);
+    assertThat(answer.statusCode()).isEqualTo(429);
+    assertThat(answer.headers().firstValue("Retry-After")).isPresent();
+  }
+
+  @Test
+  void aTokenOpensTheInterface() throws Exception {
+    Actor rosa = server.person("rosalind", Role.REVIEWER);
+    String token = server.accounts().tokens().make(rosa, "a script", Role.CONTRIBUTOR, 1).text();
+    HttpResponse<String> answer = withToken("/api/v1/account", token);
+    assertThat(answer.statusCode()).isEqualTo(200);
+    assertThat(answer.body()).contains("\"role\":\"contributor\"", "\"name\":\"rosalind\"");
+    assertThat(withToken("/account", token).statusCode()).as("no page").isEqualTo(303);
+    server.clock().goOn(Duration.ofDays(1));
+    assertThat(withToken("/api/v1/account", token).statusCode()).isEqualTo(401);
+    assertThat(withToken("/api/v1/phonograms", token).statusCode())
+        .as("what visitors may")
+        .isEqualTo(401);
+    assertThat(withToken("/api/v1/account", "x".repeat(5000)).statusCode()).isEqualTo(401);
+  }
+
+  private HttpResponse<String> withToken(String path, String token) throws Exception {
+    return server.client().get(path, "Authorization", "Bearer " + token);
+  }
+
+  @Test
+  void aLinkIsGoodOnceAndNamesNeedNoScript() throws Exception {
+    String link =
+        "/welcome/" + server.accounts().invitations().make(Actor.OPERATOR, Role.REVIEWER, 7).text();
+    Client client = server.client();
+    String[] fields = {
+      "name", "نور", "displayName", "<script>alert(1)</script>", "password", "کلمه عبور خوب"
+    };
+    assertThat(client.form(link, link, fields).statusCode()).isEqualTo(303);
+    assertThat(client.get("/account").body())
+        .contains("&lt;script>alert(1)&lt;/script>")
+        .doesNotContain("<script>alert");
+    assertThat(server.client().get(link).statusCode()).isEqualTo(404);
+    assertThat(server.client().form("/sign-in", link, fields).statusCode()).isEqualTo(404);
+  }
+
+  @ParameterizedTest
+  @ValueSource(ints = {1, 10_000})
+  void saysWhatIsWrongWithAPassword(int length) throws Exception {
+    String link =
+        "/welcome/" + server.accounts().invitations().make(Actor.OPERATOR, Role.REVIEWER, 7).text();
+    HttpResponse<String> answer =
+        server
+            .client()
+            .form(link, link, "name", "tom", "displayName", "Tom", "password", "x".repeat(length));
+    assertThat(answer.statusCode()).isEqualTo(400);
+    assertThat(answer.body()).contains("A password", "value=\"tom\"");
+    assertThat(server.client().get(link).statusCode()).isEqualTo(200);
+  }
+}

@@ -1,0 +1,173 @@
+package org.hedgerow.web.security;
+
+import io.micrometer.core.instrument.simple.SimpleMeterRegistry;
+import java.net.CookieManager;
+import java.net.HttpCookie;
+import java.net.URI;
+import java.net.URLEncoder;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpRequest.BodyPublishers;
+import java.net.http.HttpResponse;
+import java.net.http.HttpResponse.BodyHandlers;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.hedgerow.accounts.AccountServices;
+import org.hedgerow.accounts.Actor;
+import org.hedgerow.accounts.MemoryBook;
+import org.hedgerow.accounts.NewAccount;
+import org.hedgerow.accounts.PlainHash;
+import org.hedgerow.accounts.Role;
+import org.hedgerow.accounts.SettableClock;
+import org.hedgerow.seed.SeededLexicon;
+import org.hedgerow.web.HealthRoutes;
+import org.hedgerow.web.JsonMapping;
+import org.hedgerow.web.ListeningAddress;
+import org.hedgerow.web.Route;
+import org.hedgerow.web.WebServer;
+import org.hedgerow.web.api.AccountRoutes;
+import org.hedgerow.web.api.ApiRoutes;
+import org.hedgerow.web.api.DocsRoutes;
+import org.hedgerow.web.pages.Pages;
+import org.hedgerow.web.pages.people.PeopleRoutes;
+import org.hedgerow.web.problems.ErrorMapping;
+import org.hedgerow.web.problems.JsonProblems;
+import org.hedgerow.web.query.ValueCounts;
+
+/** A server with all routes, whose accounts are kept in memory. */
+public final class PeopleServer implements AutoCloseable {
+  public static final String PASSWORD = "wild cherry and hazel";
+
+  private static final Pattern TOKEN = Pattern.compile("name=\"form-token\" value=\"([^\"]+)\"");
+
+  private final SettableClock clock = new SettableClock();
+  private final AccountServices accounts =
+      AccountServices.of(new MemoryBook(), new PlainHash(), clock);
+  private final WebServer server;
+
+  private PeopleServer(boolean behindTls) {
+    var mapper = JsonMapping.mapper();
+    JsonProblems problems = new JsonProblems(mapper);
+    Clients clients = new Clients(behindTls);
+    SessionCookie cookies = new SessionCookie(clients);
+    FormTokens forms = new FormTokens(cookies);
+    AccessGuard guard = new AccessGuard(accounts, forms, clients);
+    ValueCounts counts = new ValueCounts();
+    Pages pages = new Pages(SeededLexicon::get, counts, Optional.of(forms));
+    this.server =
+        new WebServer(
+            new ListeningAddress("127.0.0.1", 0),
+            mapper,
+            new SimpleMeterRegistry(),
+            new ErrorMapping(problems, pages.problems(problems)),
+            guard,
+            List.of(
+                guard,
+                new HealthRoutes(() -> true),
+                new ApiRoutes(SeededLexicon::get, counts, mapper),
+                new AccountRoutes(),
+                new DocsRoutes(),
+                pages,
+                new PeopleRoutes(accounts, pages.writer(), forms, cookies, clients)));
+  }
+
+  public static PeopleServer start() {
+    return start(false);
+  }
+
+  public static PeopleServer start(boolean behindTls) {
+    PeopleServer people = new PeopleServer(behindTls);
+    people.server.start();
+    return people;
+  }
+
+  AccountServices accounts() {
+    return accounts;
+  }
+
+  SettableClock clock() {
+    return clock;
+  }
+
+  List<Route> routes() {
+    return server.routes();
+  }
+
+  String origin() {
+    return "http://127.0.0.1:" + server.port();
+  }
+
+  /** Makes an account. */
+  Actor person(String name, Role role) {
+    var link = accounts.invitations().make(Actor.OPERATOR, role, 7);
+    return Actor.of(accounts.invitations().accept(link, new NewAccount(name, name, PASSWORD)));
+  }
+
+  Client client() {
+    return new Client();
+  }
+
+  /** A browser, as far as cookies go. */
+  final class Client {
+    private final CookieManager jar = new CookieManager();
+    private final HttpClient http = HttpClient.newBuilder().cookieHandler(jar).build();
+
+    HttpResponse<String> send(String method, String path, String body, String... headers)
+        throws Exception {
+      HttpRequest.Builder request =
+          HttpRequest.newBuilder(URI.create(origin() + path))
+              .method(method, BodyPublishers.ofString(body))
+              .header("Accept", "text/html,application/json;q=0.9");
+      for (int i = 0; i < headers.length; i += 2) {
+        request.header(headers[i], headers[i + 1]);
+      }
+      return http.send(request.build(), BodyHandlers.ofString());
+    }
+
+    HttpResponse<String> get(String path, String... headers) throws Exception {
+      return send("GET", path, "", headers);
+    }
+
+    /** With the token of a form on a page. */
+    HttpResponse<String> form(String page, String path, String... fields) throws Exception {
+      return post(path, token(page), fields);
+    }
+
+    HttpResponse<String> post(String path, String token, String... fields) throws Exception {
+      StringBuilder body = new StringBuilder("form-token=" + encoded(token));
+      for (int i = 0; i < fields.length; i += 2) {
+        body.append('&').append(fields[i]).append('=').append(encoded(fields[i + 1]));
+      }
+      return send(
+          "POST", path, body.toString(), "Content-Type", "application/x-www-form-urlencoded");
+    }
+
+    String token(String page) throws Exception {
+      Matcher matcher = TOKEN.matcher(get(page).body());
+      return matcher.find() ? matcher.group(1) : "";
+    }
+
+    Client signIn(String name) throws Exception {
+      form("/sign-in", "/sign-in", "name", name, "password", PASSWORD);
+      return this;
+    }
+
+    Optional<HttpCookie> cookie(String name) {
+      return jar.getCookieStore().getCookies().stream()
+          .filter(cookie -> cookie.getName().equals(name))
+          .findFirst();
+    }
+  }
+
+  private static String encoded(String text) {
+    return URLEncoder.encode(text, StandardCharsets.UTF_8);
+  }
+
+  @Override
+  public void close() {
+    server.close();
+  }
+}

@@ -20,7 +20,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 class AccessibilityIT {
 
   /** Everything that axe-core knows, its advice included. */
-  private static final List<String> RULES =
+  static final List<String> RULES =
       List.of("wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice", "wcag2aaa");
 
   private PagesServer server;
@@ -66,7 +66,7 @@ class AccessibilityIT {
     }
   }
 
-  private static final String TOO_SMALL =
+  static final String TOO_SMALL =
       """
       return [...document.querySelectorAll('a, button, input, select, summary, textarea')]
         .filter(each => each.checkVisibility() && each.type !== 'hidden')

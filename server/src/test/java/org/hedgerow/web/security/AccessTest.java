@@ -6,6 +6,8 @@ import java.net.http.HttpResponse;
 import java.time.Duration;
 import org.hedgerow.accounts.Actor;
 import org.hedgerow.accounts.Role;
+import org.hedgerow.web.contract.Exchange;
+import org.hedgerow.web.contract.OpenApiContract;
 import org.hedgerow.web.security.PeopleServer.Client;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -186,6 +188,8 @@ class AccessTest {
     HttpResponse<String> answer = withToken("/api/v1/account", token);
     assertThat(answer.statusCode()).isEqualTo(200);
     assertThat(answer.body()).contains("\"role\":\"contributor\"", "\"name\":\"rosalind\"");
+    OpenApiContract.published().require(Exchange.of("", answer));
+    OpenApiContract.published().require(Exchange.of("", server.client().get("/api/v1/account")));
     assertThat(withToken("/account", token).statusCode()).as("no page").isEqualTo(303);
     server.clock().goOn(Duration.ofDays(1));
     assertThat(withToken("/api/v1/account", token).statusCode()).isEqualTo(401);

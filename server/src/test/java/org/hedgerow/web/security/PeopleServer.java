@@ -84,7 +84,7 @@ public final class PeopleServer implements AutoCloseable {
     return people;
   }
 
-  AccountServices accounts() {
+  public AccountServices accounts() {
     return accounts;
   }
 
@@ -96,7 +96,7 @@ public final class PeopleServer implements AutoCloseable {
     return server.routes();
   }
 
-  String origin() {
+  public String origin() {
     return "http://127.0.0.1:" + server.port();
   }
 

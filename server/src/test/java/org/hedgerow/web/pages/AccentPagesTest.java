@@ -64,6 +64,14 @@ class AccentPagesTest {
         .doesNotContain("id=\"word-path\"");
   }
 
+  /** Australian English has few entries of its own in the seed. */
+  @Test
+  void aWordSaysWhichAccentItFollows() throws Exception {
+    String british = ", as in southern British English";
+    assertThat(get("/?phonogram=sh&value=1&accent=en-AU&word=ship").body()).contains(british);
+    assertThat(get("/?phonogram=sh&value=1&accent=en-GB&word=ship").body()).doesNotContain(british);
+  }
+
   @Test
   void aComparisonSaysWhyAWordIsMissing() throws Exception {
     String page = get("/compare?phonogram=th&value=1&accent=en-US&with=en-GB").body();

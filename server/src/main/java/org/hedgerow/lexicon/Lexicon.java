@@ -9,29 +9,22 @@ import java.util.Optional;
 import org.hedgerow.phonics.AccentCatalogue;
 import org.hedgerow.phonics.Accents;
 import org.hedgerow.phonics.Aligner;
-import org.hedgerow.phonics.Alignment;
 import org.hedgerow.phonics.Catalogue;
 import org.hedgerow.phonics.Pronunciation;
 import org.hedgerow.phonics.Realisation;
-import org.hedgerow.phonics.Span;
 import org.hedgerow.reading.Subject;
-import org.hedgerow.reading.Switch;
 import org.hedgerow.reading.Teaching;
 import org.roaringbitmap.IntConsumer;
-import org.roaringbitmap.RoaringBitmap;
 
 /**
  * One edition of the bank, held in memory with an index over it. Immutable, so that any number of
  * threads read it while the next edition is built.
  *
- * <p>A query intersects bitmaps (what holds the target, what has the shape, what is common enough)
- * and tests the words that are left against the standard by their profiles. It answers exactly the
- * words whose check by {@link org.hedgerow.reading.WordChecker} passes. Each accent is indexed when
- * it is first asked for, so that a server starts without those that nobody uses.
+ * <p>A query answers exactly the words whose check by {@link org.hedgerow.reading.WordChecker}
+ * passes. Each accent is indexed when it is first asked for, so that a server starts without those
+ * that nobody uses.
  */
 public final class Lexicon {
-
-  private static final List<String> LEFT_OUT = List.of(Tag.NAME, Tag.NOT_FOR_CHILDREN);
 
   private final int edition;
   private final Catalogue catalogue;
@@ -40,10 +33,8 @@ public final class Lexicon {
   private final Map<String, Integer> ids = new HashMap<>();
   private final Map<String, AccentCatalogue> accents = new LinkedHashMap<>();
   private final Map<String, Lazy<AccentIndex>> indexes = new HashMap<>();
-  private final Map<Integer, RoaringBitmap> byCommonness = new HashMap<>();
-  private final TagIndex tags;
+  private final Search search;
   private final Pictures pictures;
-  private final Map<Status, RoaringBitmap> byStatus = new HashMap<>();
   private final Plans plans;
 
   /**
@@ -72,12 +63,12 @@ public final class Lexicon {
     for (int id = 0; id < this.words.size(); id++) {
       add(id, this.words.get(id));
     }
-    this.tags = new TagIndex(this.words);
     for (AccentCatalogue each : accents) {
       String tag = each.accent().tag();
       this.accents.put(tag, each);
       indexes.put(tag, new Lazy<>(() -> new AccentIndex(chain(tag, accents), this.words)));
     }
+    this.search = new Search(this.words, this::index);
     this.plans = new Plans(this, Teaching.NONE);
   }
 
@@ -89,10 +80,8 @@ public final class Lexicon {
     this.ids.putAll(same.ids);
     this.accents.putAll(same.accents);
     this.indexes.putAll(same.indexes);
-    this.byCommonness.putAll(same.byCommonness);
-    this.tags = same.tags;
+    this.search = same.search;
     this.pictures = same.pictures;
-    this.byStatus.putAll(same.byStatus);
     this.plans = new Plans(this, teaching);
   }
 
@@ -117,12 +106,6 @@ public final class Lexicon {
     if (ids.put(word.spelling(), id) != null) {
       throw new IllegalArgumentException("two entries for " + word.spelling());
     }
-    bitmap(byCommonness, word.commonness()).add(id);
-    bitmap(byStatus, word.status()).add(id);
-  }
-
-  private static <K> RoaringBitmap bitmap(Map<K, RoaringBitmap> bitmaps, K key) {
-    return bitmaps.computeIfAbsent(key, missing -> new RoaringBitmap());
   }
 
   public int edition() {
@@ -206,7 +189,7 @@ public final class Lexicon {
    */
   public List<Word> find(WordQuery query) {
     List<Word> found = new ArrayList<>();
-    matching(query).forEach((IntConsumer) id -> found.add(words.get(id)));
+    search.matching(query).forEach((IntConsumer) id -> found.add(words.get(id)));
     if (query.order() != Order.DEFAULT) {
       found.sort(query.order().comparator());
     }
@@ -215,153 +198,7 @@ public final class Lexicon {
 
   /** How many words pass. */
   public int count(WordQuery query) {
-    return matching(query).getCardinality();
-  }
-
-  private RoaringBitmap matching(WordQuery query) {
-    RoaringBitmap matching = passing(query, candidates(query));
-    query.differsIn().ifPresent(accent -> matching.andNot(alike(query, accent, matching)));
-    return matching;
-  }
-
-  /** Of some words those that pass in another accent too, or of which it isn't known. */
-  private RoaringBitmap alike(WordQuery query, String accent, RoaringBitmap words) {
-    WordQuery there = query.withAccents(List.of(accent));
-    RoaringBitmap alike = words.clone();
-    keepInAccents(there, alike);
-    alike = passing(there, alike);
-    for (int id : words) {
-      if (this.words.get(id).said(there.accents()).isEmpty()) {
-        alike.add(id);
-      }
-    }
-    return alike;
-  }
-
-  private RoaringBitmap passing(WordQuery query, RoaringBitmap from) {
-    RoaringBitmap candidates = from;
-    for (String accent : query.accents()) {
-      AccentIndex index = index(accent);
-      candidates = readable(candidates, index, index.blocked(query.standard()));
-    }
-    RoaringBitmap matching = new RoaringBitmap();
-    candidates.forEach(
-        (IntConsumer)
-            id -> {
-              if (fits(words.get(id), query)) {
-                matching.add(id);
-              }
-            });
-    return matching;
-  }
-
-  private RoaringBitmap candidates(WordQuery query) {
-    RoaringBitmap candidates = commonEnough(query.commonness());
-    query
-        .status()
-        .ifPresent(status -> candidates.and(byStatus.getOrDefault(status, new RoaringBitmap())));
-    tags.keep(query.tags(), candidates);
-    keepInAccents(query, candidates);
-    leftOut(query).forEach(kind -> candidates.andNot(tags.of(kind)));
-    if (!query.include().contains(Tag.REGION)) {
-      query.accents().forEach(tag -> tags.dropOtherSpellings(spelling(tag), candidates));
-    }
-    return candidates;
-  }
-
-  /** Keeps of some words those that hold the target, and have the shape, in every accent. */
-  private void keepInAccents(WordQuery query, RoaringBitmap words) {
-    for (String accent : query.accents()) {
-      AccentIndex index = index(accent);
-      if (!query.standard().targets().isEmpty()) {
-        words.and(index.holdingAnyOf(query.standard()));
-      }
-      query.shape().ifPresent(shape -> words.and(index.shaped(shape)));
-    }
-  }
-
-  private String spelling(String accent) {
-    return index(accent).catalogue().accent().spelling();
-  }
-
-  private RoaringBitmap commonEnough(int least) {
-    RoaringBitmap common = new RoaringBitmap();
-    byCommonness.forEach(
-        (level, bitmap) -> {
-          if (level >= least) {
-            common.or(bitmap);
-          }
-        });
-    return common;
-  }
-
-  private static List<String> leftOut(WordQuery query) {
-    List<String> kinds = new ArrayList<>(LEFT_OUT);
-    if (!query.standard().rules().allow(Switch.INFLECTED_FORMS)) {
-      kinds.add(Tag.INFLECTED);
-    }
-    kinds.removeAll(query.include());
-    return kinds;
-  }
-
-  private static RoaringBitmap readable(
-      RoaringBitmap candidates, AccentIndex index, long[] blocked) {
-    RoaringBitmap readable = new RoaringBitmap();
-    candidates.forEach(
-        (IntConsumer)
-            id -> {
-              if (index.isReadable(id, blocked)) {
-                readable.add(id);
-              }
-            });
-    return readable;
-  }
-
-  private static boolean fits(Word word, WordQuery query) {
-    if (!fitsSpelling(word.spelling(), query)) {
-      return false;
-    }
-    for (Pronunciation pronunciation : word.said(query.accents())) {
-      if (!fitsSyllables(pronunciation, query) || !fitsTarget(pronunciation, query)) {
-        return false;
-      }
-    }
-    return true;
-  }
-
-  private static boolean fitsSpelling(String spelling, WordQuery query) {
-    return query.letterCount().map(range -> range.contains(spelling.length())).orElse(true)
-        && query.onlyLetters().map(letters -> isMadeOf(spelling, letters)).orElse(true);
-  }
-
-  private static boolean isMadeOf(String spelling, String letters) {
-    return spelling.chars().allMatch(letter -> letters.indexOf(letter) >= 0);
-  }
-
-  private static boolean fitsSyllables(Pronunciation pronunciation, WordQuery query) {
-    return query.syllables().map(range -> range.contains(pronunciation.syllables())).orElse(true);
-  }
-
-  private static boolean fitsTarget(Pronunciation pronunciation, WordQuery query) {
-    return query.standard().targets().isEmpty()
-        || pronunciation.alignment().map(alignment -> holdsOnce(alignment, query)).orElse(false);
-  }
-
-  private static boolean holdsOnce(Alignment alignment, WordQuery query) {
-    Span target = null;
-    for (Span span : alignment.spans()) {
-      if (query.standard().isTarget(span.correspondence())) {
-        if (target != null) {
-          return false;
-        }
-        target = span;
-      }
-    }
-    return target != null && isHeardWhereAsked(alignment, target, query);
-  }
-
-  private static boolean isHeardWhereAsked(Alignment alignment, Span target, WordQuery query) {
-    return query.position().isEmpty() || query.position().get().holds(alignment, target);
+    return search.matching(query).getCardinality();
   }
 
   private AccentIndex index(String accent) {

@@ -5,6 +5,7 @@ import static java.util.Objects.requireNonNull;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Consumer;
 import org.hedgerow.reading.Standard;
 
 /**
@@ -69,87 +70,62 @@ public record WordQuery(
   }
 
   public WordQuery withShape(String newShape) {
-    return new WordQuery(
-        accents,
-        standard,
-        Optional.of(newShape),
-        letterCount,
-        onlyLetters,
-        syllables,
-        position,
-        commonness,
-        status,
-        tags,
-        differsIn,
-        include,
-        order);
+    return changed(copy -> copy.shape = Optional.of(newShape));
   }
 
   public WordQuery withStatus(Status newStatus) {
-    return new WordQuery(
-        accents,
-        standard,
-        shape,
-        letterCount,
-        onlyLetters,
-        syllables,
-        position,
-        commonness,
-        Optional.of(newStatus),
-        tags,
-        differsIn,
-        include,
-        order);
+    return changed(copy -> copy.status = Optional.of(newStatus));
   }
 
   public WordQuery withTags(TagFilter newTags) {
-    return new WordQuery(
-        accents,
-        standard,
-        shape,
-        letterCount,
-        onlyLetters,
-        syllables,
-        position,
-        commonness,
-        status,
-        newTags,
-        differsIn,
-        include,
-        order);
+    return changed(copy -> copy.tags = newTags);
   }
 
   public WordQuery withDiffersIn(String accent) {
-    return new WordQuery(
-        accents,
-        standard,
-        shape,
-        letterCount,
-        onlyLetters,
-        syllables,
-        position,
-        commonness,
-        status,
-        tags,
-        Optional.of(accent),
-        include,
-        order);
+    return changed(copy -> copy.differsIn = Optional.of(accent));
   }
 
   public WordQuery withAccents(List<String> newAccents) {
-    return new WordQuery(
-        newAccents,
-        standard,
-        shape,
-        letterCount,
-        onlyLetters,
-        syllables,
-        position,
-        commonness,
-        status,
-        tags,
-        differsIn,
-        include,
-        order);
+    return changed(copy -> copy.accents = newAccents);
+  }
+
+  private WordQuery changed(Consumer<Copy> change) {
+    Copy copy = new Copy(this);
+    change.accept(copy);
+    return copy.query(this);
+  }
+
+  /** What can be changed one by one; everything else stays as in the query it is made from. */
+  private static final class Copy {
+    private List<String> accents;
+    private Optional<String> shape;
+    private Optional<Status> status;
+    private TagFilter tags;
+    private Optional<String> differsIn;
+
+    Copy(WordQuery query) {
+      this.accents = query.accents;
+      this.shape = query.shape;
+      this.status = query.status;
+      this.tags = query.tags;
+      this.differsIn = query.differsIn;
+    }
+
+    WordQuery query(WordQuery rest) {
+      return new WordQuery(
+          accents,
+          rest.standard,
+          shape,
+          rest.letterCount,
+          rest.onlyLetters,
+          rest.syllables,
+          rest.position,
+          rest.commonness,
+          status,
+          tags,
+          differsIn,
+          rest.include,
+          rest.order);
+    }
   }
 }

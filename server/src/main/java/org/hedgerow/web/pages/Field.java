@@ -24,7 +24,7 @@ record Field(String name, String label, List<Choice> choices) {
     List<Choice> choices = new ArrayList<>();
     texts.forEach((value, text) -> choices.add(new Choice(value, text, value.equals(chosen))));
     if (!texts.containsKey(chosen)) {
-      choices.add(new Choice(chosen, Narrowing.words(name, chosen), true));
+      choices.add(new Choice(chosen, ChoiceWords.of(name, chosen), true));
     }
     return new Field(name, label, choices);
   }

@@ -1,11 +1,9 @@
 package org.hedgerow.web.pages;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Collectors;
 import org.hedgerow.lexicon.PartOfSpeech;
 import org.hedgerow.web.query.QueryString;
 import org.hedgerow.web.query.WordRequest;
@@ -99,7 +97,7 @@ final class Narrowing {
   private static Map<String, String> letters() {
     Map<String, String> texts = start("any number");
     for (String letters : List.of("2", "3", "4", "5", "6", "7-40")) {
-      texts.put(letters, words(LETTERS, letters));
+      texts.put(letters, ChoiceWords.of(LETTERS, letters));
     }
     return texts;
   }
@@ -107,7 +105,7 @@ final class Narrowing {
   private static Map<String, String> positions() {
     Map<String, String> texts = start("anywhere");
     for (String position : List.of("start", "middle", "end")) {
-      texts.put(position, words(POSITION, position));
+      texts.put(position, ChoiceWords.of(POSITION, position));
     }
     return texts;
   }
@@ -115,7 +113,7 @@ final class Narrowing {
   private static Map<String, String> syllables() {
     Map<String, String> texts = start("any number");
     for (String syllables : List.of("1", "2", "3-9")) {
-      texts.put(syllables, words(SYLLABLES, syllables));
+      texts.put(syllables, ChoiceWords.of(SYLLABLES, syllables));
     }
     return texts;
   }
@@ -135,7 +133,7 @@ final class Narrowing {
   private static Map<String, String> commonness() {
     Map<String, String> texts = new LinkedHashMap<>();
     for (String least : List.of("2", "3", "4", "5", "1")) {
-      texts.put(least, words(COMMONNESS, least));
+      texts.put(least, ChoiceWords.of(COMMONNESS, least));
     }
     return texts;
   }
@@ -143,7 +141,7 @@ final class Narrowing {
   private static Map<String, String> texts(String name, String... values) {
     Map<String, String> texts = new LinkedHashMap<>();
     for (String value : values) {
-      texts.put(value, words(name, value));
+      texts.put(value, ChoiceWords.of(name, value));
     }
     return texts;
   }
@@ -151,20 +149,20 @@ final class Narrowing {
   private static Map<String, String> partsOfSpeech() {
     Map<String, String> texts = start("any");
     for (PartOfSpeech part : PartOfSpeech.values()) {
-      texts.put(part.label(), words(PART_OF_SPEECH, part.label()));
+      texts.put(part.label(), ChoiceWords.of(PART_OF_SPEECH, part.label()));
     }
     return texts;
   }
 
   private static Map<String, String> meanings() {
     Map<String, String> texts = start("anything");
-    MeaningWords.OFFERED.forEach(value -> texts.put(value, words(MEANING, value)));
+    MeaningWords.OFFERED.forEach(value -> texts.put(value, ChoiceWords.of(MEANING, value)));
     return texts;
   }
 
   private static Map<String, String> marks() {
     Map<String, String> texts = start("any word");
-    texts.put("starter", words(MARK, "starter"));
+    texts.put("starter", ChoiceWords.of(MARK, "starter"));
     return texts;
   }
 
@@ -172,7 +170,7 @@ final class Narrowing {
     Map<String, String> texts = new LinkedHashMap<>();
     for (String order :
         List.of("default", "spelling", "letters", "commonness", "picturable", "syllables")) {
-      texts.put(order, words(SORT, order));
+      texts.put(order, ChoiceWords.of(SORT, order));
     }
     return texts;
   }
@@ -205,7 +203,7 @@ final class Narrowing {
   }
 
   private Chip chip(String name, String value) {
-    return new Chip(words(name, value), ListAddress.ofList(address.without(name)));
+    return new Chip(ChoiceWords.of(name, value), ListAddress.ofList(address.without(name)));
   }
 
   /** The list with nothing chosen. */
@@ -219,92 +217,5 @@ final class Narrowing {
 
   String taught() {
     return address.get(TAUGHT).orElse("").replace(",", ", ");
-  }
-
-  /** What a parameter asks for. */
-  static String words(String name, String value) {
-    return switch (name) {
-      case LETTERS -> lettersInWords(value);
-      case SYLLABLES -> rangeInWords(value, "syllable");
-      case POSITION -> value.equals("middle") ? "in the middle" : "at the " + value;
-      case SHAPE -> "shape " + value;
-      case COMMONNESS -> commonnessInWords(value);
-      case SORT -> orderInWords(value);
-      case TAUGHT -> "taught already: " + value.replace(",", ", ");
-      case PICTURABLE -> picturableInWords(value);
-      case PICTURED -> value.equals("true") ? "only words with a picture" : "with or without";
-      case PART_OF_SPEECH -> value.equals("function") ? "little words" : value + "s";
-      case MEANING -> MeaningWords.of(value);
-      case MARK -> "only the starter set";
-      case "differs-in" -> "other in " + value;
-      case "status" -> value + " words only";
-      case "include" -> included(value);
-      case "rules" -> "other reading rules";
-      default -> name + " " + value;
-    };
-  }
-
-  private static String lettersInWords(String value) {
-    return Character.isDigit(value.charAt(0))
-        ? rangeInWords(value, "letter")
-        : value
-            .chars()
-            .mapToObj(Character::toString)
-            .collect(Collectors.joining(" ", "only the letters ", ""));
-  }
-
-  private static String rangeInWords(String range, String thing) {
-    int hyphen = range.indexOf('-');
-    if (hyphen < 0) {
-      return range.equals("1") ? "1 " + thing : range + " " + thing + "s";
-    }
-    String least = range.substring(0, hyphen);
-    String most = range.substring(hyphen + 1);
-    return most.length() > 1 || most.equals("9")
-        ? "%s %ss or more".formatted(least, thing)
-        : "%s to %s %ss".formatted(least, most, thing);
-  }
-
-  private static String commonnessInWords(String least) {
-    return switch (least) {
-      case "5" -> "only the commonest words";
-      case "4" -> "common words";
-      case "3" -> "fairly common words";
-      case "2" -> "no rare words";
-      default -> "rare words too";
-    };
-  }
-
-  private static String picturableInWords(String least) {
-    return switch (least) {
-      case "3" -> "things to hold or photograph";
-      case "2" -> "can be drawn";
-      case "1" -> "hard to draw or better";
-      default -> "easy or hard to draw";
-    };
-  }
-
-  private static String included(String kinds) {
-    return Arrays.stream(kinds.split(",", -1))
-        .map(
-            kind ->
-                switch (kind) {
-                  case "names" -> "also names";
-                  case "inflected" -> "also word forms";
-                  case "other-spellings" -> "also spellings of other countries";
-                  default -> "also words " + kind.replace('-', ' ');
-                })
-        .collect(Collectors.joining(", "));
-  }
-
-  private static String orderInWords(String order) {
-    return switch (order) {
-      case "spelling" -> "A to Z";
-      case "letters" -> "shortest first";
-      case "commonness" -> "commonest first";
-      case "picturable" -> "best to draw first";
-      case "syllables" -> "fewest syllables first";
-      default -> "usual order";
-    };
   }
 }

@@ -31,6 +31,6 @@ class NarrowingTest {
     "status, approved, approved words only"
   })
   void saysWhatIsAskedFor(String name, String value, String words) {
-    assertThat(Narrowing.words(name, value)).isEqualTo(words);
+    assertThat(ChoiceWords.of(name, value)).isEqualTo(words);
   }
 }

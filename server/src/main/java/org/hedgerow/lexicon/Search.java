@@ -1,0 +1,193 @@
+package org.hedgerow.lexicon;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import org.hedgerow.phonics.Alignment;
+import org.hedgerow.phonics.Pronunciation;
+import org.hedgerow.phonics.Span;
+import org.hedgerow.reading.Switch;
+import org.roaringbitmap.IntConsumer;
+import org.roaringbitmap.RoaringBitmap;
+
+/**
+ * Finds the words that a query asks for. It intersects bitmaps (what holds the target, what has the
+ * shape, what is common enough) and tests the words that are left against the standard by their
+ * profiles. Words are numbered by their rank.
+ */
+final class Search {
+
+  private static final List<String> LEFT_OUT = List.of(Tag.NAME, Tag.NOT_FOR_CHILDREN);
+
+  private final List<Word> words;
+  private final Function<String, AccentIndex> accents;
+  private final TagIndex tags;
+  private final Map<Integer, RoaringBitmap> byCommonness = new HashMap<>();
+  private final Map<Status, RoaringBitmap> byStatus = new HashMap<>();
+
+  /**
+   * @param accents gives the index of an accent by its tag
+   */
+  Search(List<Word> words, Function<String, AccentIndex> accents) {
+    this.words = words;
+    this.accents = accents;
+    this.tags = new TagIndex(words);
+    for (int id = 0; id < words.size(); id++) {
+      bitmap(byCommonness, words.get(id).commonness()).add(id);
+      bitmap(byStatus, words.get(id).status()).add(id);
+    }
+  }
+
+  private static <K> RoaringBitmap bitmap(Map<K, RoaringBitmap> bitmaps, K key) {
+    return bitmaps.computeIfAbsent(key, missing -> new RoaringBitmap());
+  }
+
+  /** The numbers of the words that pass. */
+  RoaringBitmap matching(WordQuery query) {
+    RoaringBitmap matching = passing(query, candidates(query));
+    query.differsIn().ifPresent(accent -> matching.andNot(alike(query, accent, matching)));
+    return matching;
+  }
+
+  /** Of some words those that pass in another accent too, or of which it isn't known. */
+  private RoaringBitmap alike(WordQuery query, String accent, RoaringBitmap words) {
+    WordQuery there = query.withAccents(List.of(accent));
+    RoaringBitmap alike = words.clone();
+    keepInAccents(there, alike);
+    alike = passing(there, alike);
+    for (int id : words) {
+      if (this.words.get(id).said(there.accents()).isEmpty()) {
+        alike.add(id);
+      }
+    }
+    return alike;
+  }
+
+  private RoaringBitmap passing(WordQuery query, RoaringBitmap from) {
+    RoaringBitmap candidates = from;
+    for (String accent : query.accents()) {
+      AccentIndex index = accents.apply(accent);
+      candidates = readable(candidates, index, index.blocked(query.standard()));
+    }
+    RoaringBitmap matching = new RoaringBitmap();
+    candidates.forEach(
+        (IntConsumer)
+            id -> {
+              if (fits(words.get(id), query)) {
+                matching.add(id);
+              }
+            });
+    return matching;
+  }
+
+  private RoaringBitmap candidates(WordQuery query) {
+    RoaringBitmap candidates = commonEnough(query.commonness());
+    query
+        .status()
+        .ifPresent(status -> candidates.and(byStatus.getOrDefault(status, new RoaringBitmap())));
+    tags.keep(query.tags(), candidates);
+    keepInAccents(query, candidates);
+    leftOut(query).forEach(kind -> candidates.andNot(tags.of(kind)));
+    if (!query.include().contains(Tag.REGION)) {
+      query.accents().forEach(tag -> tags.dropOtherSpellings(spelling(tag), candidates));
+    }
+    return candidates;
+  }
+
+  /** Keeps of some words those that hold the target, and have the shape, in every accent. */
+  private void keepInAccents(WordQuery query, RoaringBitmap words) {
+    for (String accent : query.accents()) {
+      AccentIndex index = accents.apply(accent);
+      if (!query.standard().targets().isEmpty()) {
+        words.and(index.holdingAnyOf(query.standard()));
+      }
+      query.shape().ifPresent(shape -> words.and(index.shaped(shape)));
+    }
+  }
+
+  private String spelling(String accent) {
+    return accents.apply(accent).catalogue().accent().spelling();
+  }
+
+  private RoaringBitmap commonEnough(int least) {
+    RoaringBitmap common = new RoaringBitmap();
+    byCommonness.forEach(
+        (level, bitmap) -> {
+          if (level >= least) {
+            common.or(bitmap);
+          }
+        });
+    return common;
+  }
+
+  private static List<String> leftOut(WordQuery query) {
+    List<String> kinds = new ArrayList<>(LEFT_OUT);
+    if (!query.standard().rules().allow(Switch.INFLECTED_FORMS)) {
+      kinds.add(Tag.INFLECTED);
+    }
+    kinds.removeAll(query.include());
+    return kinds;
+  }
+
+  private static RoaringBitmap readable(
+      RoaringBitmap candidates, AccentIndex index, long[] blocked) {
+    RoaringBitmap readable = new RoaringBitmap();
+    candidates.forEach(
+        (IntConsumer)
+            id -> {
+              if (index.isReadable(id, blocked)) {
+                readable.add(id);
+              }
+            });
+    return readable;
+  }
+
+  private static boolean fits(Word word, WordQuery query) {
+    if (!fitsSpelling(word.spelling(), query)) {
+      return false;
+    }
+    for (Pronunciation pronunciation : word.said(query.accents())) {
+      if (!fitsSyllables(pronunciation, query) || !fitsTarget(pronunciation, query)) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private static boolean fitsSpelling(String spelling, WordQuery query) {
+    return query.letterCount().map(range -> range.contains(spelling.length())).orElse(true)
+        && query.onlyLetters().map(letters -> isMadeOf(spelling, letters)).orElse(true);
+  }
+
+  private static boolean isMadeOf(String spelling, String letters) {
+    return spelling.chars().allMatch(letter -> letters.indexOf(letter) >= 0);
+  }
+
+  private static boolean fitsSyllables(Pronunciation pronunciation, WordQuery query) {
+    return query.syllables().map(range -> range.contains(pronunciation.syllables())).orElse(true);
+  }
+
+  private static boolean fitsTarget(Pronunciation pronunciation, WordQuery query) {
+    return query.standard().targets().isEmpty()
+        || pronunciation.alignment().map(alignment -> holdsOnce(alignment, query)).orElse(false);
+  }
+
+  private static boolean holdsOnce(Alignment alignment, WordQuery query) {
+    Span target = null;
+    for (Span span : alignment.spans()) {
+      if (query.standard().isTarget(span.correspondence())) {
+        if (target != null) {
+          return false;
+        }
+        target = span;
+      }
+    }
+    return target != null && isHeardWhereAsked(alignment, target, query);
+  }
+
+  private static boolean isHeardWhereAsked(Alignment alignment, Span target, WordQuery query) {
+    return query.position().isEmpty() || query.position().get().holds(alignment, target);
+  }
+}

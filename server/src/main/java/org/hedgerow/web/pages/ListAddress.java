@@ -28,7 +28,13 @@ final class ListAddress {
   }
 
   static String ofWord(String spelling) {
-    return "/words/" + URLEncoder.encode(spelling, StandardCharsets.UTF_8);
+    return ofWord(spelling, "");
+  }
+
+  static String ofWord(String spelling, String accents) {
+    return "/words/"
+        + URLEncoder.encode(spelling, StandardCharsets.UTF_8)
+        + (accents.isEmpty() ? "" : "?accent=" + accents);
   }
 
   /** A list, or the chart where there are no parameters. */

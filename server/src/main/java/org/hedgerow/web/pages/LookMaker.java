@@ -5,7 +5,6 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.hedgerow.lexicon.Lexicon;
 import org.hedgerow.lexicon.Word;
-import org.hedgerow.phonics.Pronunciation;
 import org.hedgerow.reading.Check;
 import org.hedgerow.reading.Finding;
 import org.hedgerow.reading.Standard;
@@ -71,19 +70,10 @@ final class LookMaker {
         headline(spelling, check.verdict(), topic),
         check.findings().stream().map(finding -> Reason.of(spelling, finding)).toList(),
         note(spelling, check),
-        subject.saidIn(accent).stream()
-            .map(each -> said(each, Said.of(each, standard, concerned), accent))
-            .toList(),
+        Said.all(subject, lexicon, accent, standard, concerned),
         check.verdict() == Verdict.PASS ? List.of() : fits(subject, here),
         check.guessed() ? near(spelling, here) : List.of(),
-        lexicon.word(spelling).map(word -> ListAddress.ofWord(word.spelling())));
-  }
-
-  /** Says openly where an accent only follows another. */
-  private Said said(Pronunciation pronunciation, Said way, String accent) {
-    return pronunciation.accent().equals(accent)
-        ? way
-        : way.asIn(lexicon.accent(pronunciation.accent()).orElseThrow().accent().name());
+        lexicon.word(spelling).map(word -> ListAddress.ofWord(word.spelling(), accents())));
   }
 
   /** Other lists that the word fits, or this one later. */
@@ -97,6 +87,10 @@ final class LookMaker {
     return NearbyWords.to(spelling, lexicon).stream()
         .map(near -> new Fit(near, ListAddress.ofList(here.with(PageQuestion.WORD, near))))
         .toList();
+  }
+
+  private String accents() {
+    return ChosenAccents.of(lexicon, request.query().accents()).parameter();
   }
 
   private static String headline(String spelling, Verdict verdict, Topic topic) {

@@ -8,6 +8,8 @@ import java.util.Optional;
  *
  * @param isKnown whether the bank holds it; if not, its sounds are a guess
  * @param near words that are perhaps meant
+ * @param accents the names of the accents in which it is judged; its sounds are of the first
+ * @param others the same page for other accents
  * @param picture what it looks like, if there is a picture
  * @param facts what is known of it, in sentences
  * @param fits the lists it stands in
@@ -17,6 +19,8 @@ record WordPage(
     String spelling,
     boolean isKnown,
     List<Fit> near,
+    String accents,
+    List<Fit> others,
     List<Said> ways,
     Optional<ShownPicture> picture,
     List<String> facts,

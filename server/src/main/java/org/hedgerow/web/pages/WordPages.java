@@ -32,12 +32,17 @@ final class WordPages {
 
   void show(Context context) {
     Lexicon lexicon = lexicons.get();
+    ChosenAccents accents =
+        AccentQuestion.accents(
+            lexicon,
+            AccentQuestion.read(context, List.of(ChosenAccents.PARAMETER)),
+            ChosenAccents.PARAMETER);
     String spelling = spelling(context.pathParam("spelling"));
     if (!spelling.equals(context.pathParam("spelling"))) {
-      Canonical.redirect(context, ListAddress.ofWord(spelling));
+      Canonical.redirect(context, ListAddress.ofWord(spelling, accents.parameter()));
       return;
     }
-    WordPage page = page(lexicon, spelling);
+    WordPage page = page(lexicon, spelling, accents);
     context.status(lexicon.word(spelling).isPresent() ? 200 : 404);
     writer.write(context, "word.jte", Map.of("page", page));
   }
@@ -49,22 +54,30 @@ final class WordPages {
     return spelling.orElseThrow();
   }
 
-  private static WordPage page(Lexicon lexicon, String spelling) {
-    String accent = lexicon.accents().get(0).accent().tag();
+  private static WordPage page(Lexicon lexicon, String spelling, ChosenAccents accents) {
     Subject subject = lexicon.subject(spelling);
     Check check =
-        new WordChecker(lexicon.catalogue()).check(subject, Standard.basic(), List.of(accent));
+        new WordChecker(lexicon.catalogue()).check(subject, Standard.basic(), accents.tags());
     return new WordPage(
         spelling,
         subject.known(),
         subject.known() ? List.of() : near(spelling, lexicon),
-        subject.saidIn(accent).stream()
-            .map(each -> Said.of(each, Standard.basic(), List.of()))
-            .toList(),
+        accents.names(),
+        others(spelling, accents),
+        Said.all(subject, lexicon, accents.first().tag(), Standard.basic(), List.of()),
         lexicon.word(spelling).flatMap(lexicon.pictures()::of).map(ShownPicture::of),
         lexicon.word(spelling).map(WordPages::facts).orElse(List.of()),
-        new Fits(lexicon, List.of(accent)).of(subject),
+        new Fits(lexicon, accents.tags()).of(subject),
         check.findings().stream().map(finding -> Reason.of(spelling, finding)).toList());
+  }
+
+  /** The same word in each other accent. */
+  private static List<Fit> others(String spelling, ChosenAccents accents) {
+    return accents.all().stream()
+        .filter(each -> !accents.chosen().equals(List.of(each)))
+        .map(each -> new ChosenAccents(accents.all(), List.of(each)))
+        .map(each -> new Fit(each.names(), ListAddress.ofWord(spelling, each.parameter())))
+        .toList();
   }
 
   private static List<Fit> near(String spelling, Lexicon lexicon) {

@@ -2,11 +2,7 @@ package org.hedgerow.web.pages;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.net.URI;
-import java.net.http.HttpClient;
-import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
-import java.net.http.HttpResponse.BodyHandlers;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -18,7 +14,6 @@ import org.junit.jupiter.params.provider.CsvSource;
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class AccentPagesTest {
 
-  private final HttpClient client = HttpClient.newHttpClient();
   private PagesServer server;
 
   @BeforeAll
@@ -29,14 +24,6 @@ class AccentPagesTest {
   @AfterAll
   void stop() {
     server.close();
-  }
-
-  private HttpResponse<String> get(String address) throws Exception {
-    HttpRequest request =
-        HttpRequest.newBuilder(URI.create(server.origin() + address))
-            .header("Accept", "text/html")
-            .build();
-    return client.send(request, BodyHandlers.ofString());
   }
 
   /** A form without scripts sends each accent by itself. */
@@ -50,7 +37,7 @@ class AccentPagesTest {
         "/?find=sh&accent=en-GB&accent=en-GB    | /?find=sh&accent=en-GB"
       })
   void theAddressKeepsTheAccents(String asked, String address) throws Exception {
-    HttpResponse<String> response = get(asked);
+    HttpResponse<String> response = server.get(asked);
     assertThat(response.statusCode()).isEqualTo(302);
     assertThat(response.headers().firstValue("Location").orElse("")).endsWith(address);
   }
@@ -58,8 +45,8 @@ class AccentPagesTest {
   /** In the south of Britain path says the vowel of father (Wells 1982: BATH). */
   @Test
   void aListForTwoAccentsHoldsWhatIsRightInBoth() throws Exception {
-    assertThat(get("/?phonogram=th&value=1").body()).contains("id=\"word-path\"");
-    assertThat(get("/?phonogram=th&value=1&accent=en-US,en-GB").body())
+    assertThat(server.get("/?phonogram=th&value=1").body()).contains("id=\"word-path\"");
+    assertThat(server.get("/?phonogram=th&value=1&accent=en-US,en-GB").body())
         .contains("id=\"word-thin\"", "General American and southern British English")
         .doesNotContain("id=\"word-path\"");
   }
@@ -68,13 +55,29 @@ class AccentPagesTest {
   @Test
   void aWordSaysWhichAccentItFollows() throws Exception {
     String british = ", as in southern British English";
-    assertThat(get("/?phonogram=sh&value=1&accent=en-AU&word=ship").body()).contains(british);
-    assertThat(get("/?phonogram=sh&value=1&accent=en-GB&word=ship").body()).doesNotContain(british);
+    assertThat(server.get("/?phonogram=sh&value=1&accent=en-AU&word=ship").body())
+        .contains(british);
+    assertThat(server.get("/?phonogram=sh&value=1&accent=en-GB&word=ship").body())
+        .doesNotContain(british);
+  }
+
+  /** BATH words (Wells 1982). */
+  @Test
+  void theWordPageIsAboutTheAccentAskedFor() throws Exception {
+    assertThat(server.get("/words/glass?accent=en-GB").body())
+        .contains("As said in southern British English", "/ɡ l ɑː s/")
+        .contains("href=\"/words/glass\"");
+    assertThat(server.get("/words/glass").body()).contains("/ɡ l æ s/");
+    assertThat(server.get("/?phonogram=sh&value=1&accent=en-GB&word=ship").body())
+        .contains("/words/ship?accent=en-GB");
+    assertThat(server.get("/words/glass?accent=en-XX").statusCode()).isEqualTo(400);
+    assertThat(server.get("/words/Glass?accent=en-GB").headers().firstValue("Location").orElse(""))
+        .endsWith("/words/glass?accent=en-GB");
   }
 
   @Test
   void aComparisonSaysWhyAWordIsMissing() throws Exception {
-    String page = get("/compare?phonogram=th&value=1&accent=en-US&with=en-GB").body();
+    String page = server.get("/compare?phonogram=th&value=1&accent=en-US&with=en-GB").body();
     int only = page.indexOf("Only in General American");
     int path = page.indexOf("/words/path\"");
     int both = page.indexOf("In both");
@@ -94,7 +97,7 @@ class AccentPagesTest {
         "/needs?accent=en-AU                           | What is still needed"
       })
   void thereIsAlwaysAPageThatHelps(String address, String words) throws Exception {
-    HttpResponse<String> response = get(address);
+    HttpResponse<String> response = server.get(address);
     assertThat(response.statusCode()).isEqualTo(200);
     assertThat(response.body()).contains(words);
   }
@@ -112,7 +115,7 @@ class AccentPagesTest {
         "/?phonogram=oa&taught=ours:9999   | has no step"
       })
   void badInputIsToldInWords(String address, String words) throws Exception {
-    HttpResponse<String> response = get(address);
+    HttpResponse<String> response = server.get(address);
     assertThat(response.statusCode()).isEqualTo(400);
     assertThat(response.body()).contains(words).doesNotContain("<script>", "Exception");
   }

@@ -1,6 +1,12 @@
 package org.hedgerow.web.pages;
 
 import io.micrometer.core.instrument.simple.SimpleMeterRegistry;
+import java.io.IOException;
+import java.net.URI;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse;
+import java.net.http.HttpResponse.BodyHandlers;
 import java.util.List;
 import org.hedgerow.seed.SeededLexicon;
 import org.hedgerow.web.JsonMapping;
@@ -14,6 +20,7 @@ import org.hedgerow.web.query.ValueCounts;
 /** A server with the pages of the first edition and the pictures on them, on a free port. */
 final class PagesServer implements AutoCloseable {
 
+  private final HttpClient client = HttpClient.newHttpClient();
   private final WebServer server;
 
   private PagesServer(WebServer server) {
@@ -38,6 +45,21 @@ final class PagesServer implements AutoCloseable {
   /** As in {@code http://127.0.0.1:40123}. */
   String origin() {
     return "http://127.0.0.1:" + server.port();
+  }
+
+  /**
+   * Asks for a page as a browser does; redirections are not followed.
+   *
+   * @param headers more of them, names and values by turns
+   */
+  HttpResponse<String> get(String address, String... headers)
+      throws IOException, InterruptedException {
+    HttpRequest.Builder request =
+        HttpRequest.newBuilder(URI.create(origin() + address)).header("Accept", "text/html");
+    if (headers.length > 0) {
+      request.headers(headers);
+    }
+    return client.send(request.build(), BodyHandlers.ofString());
   }
 
   @Override

@@ -2,7 +2,6 @@ package org.hedgerow.web.pages;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.IOException;
 import java.net.URI;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
@@ -35,16 +34,6 @@ class PagesTest {
     server.close();
   }
 
-  private HttpResponse<String> get(String address, String... headers)
-      throws IOException, InterruptedException {
-    HttpRequest.Builder request =
-        HttpRequest.newBuilder(URI.create(server.origin() + address)).header("Accept", "text/html");
-    if (headers.length > 0) {
-      request.headers(headers);
-    }
-    return client.send(request.build(), BodyHandlers.ofString());
-  }
-
   private static String header(HttpResponse<String> response, String name) {
     return response.headers().firstValue(name).orElse("");
   }
@@ -60,17 +49,17 @@ class PagesTest {
     "/words/Boat,                                     /words/boat"
   })
   void everyPageHasOneAddress(String asked, String address) throws Exception {
-    HttpResponse<String> response = get(asked);
+    HttpResponse<String> response = server.get(asked);
 
     assertThat(response.statusCode()).isEqualTo(302);
     assertThat(header(response, "Location")).endsWith(address);
-    assertThat(get(address).statusCode()).isEqualTo(200);
+    assertThat(server.get(address).statusCode()).isEqualTo(200);
   }
 
   @ParameterizedTest
   @ValueSource(strings = {"/?phonogram=OA", "/?phonogram=oa&letters="})
   void aScriptIsToldTheAddressInstead(String asked) throws Exception {
-    HttpResponse<String> response = get(asked, "HX-Request", "true");
+    HttpResponse<String> response = server.get(asked, "HX-Request", "true");
 
     assertThat(response.statusCode()).isEqualTo(200);
     assertThat(header(response, "HX-Push-Url")).isEqualTo("/?phonogram=oa&value=1");
@@ -97,7 +86,7 @@ class PagesTest {
     "/words/b0at,                         has a digit in it"
   })
   void badInputIsToldInWords(String address, String words) throws Exception {
-    HttpResponse<String> response = get(address);
+    HttpResponse<String> response = server.get(address);
 
     assertThat(response.statusCode()).isEqualTo(400);
     assertThat(header(response, "Content-Type")).startsWith("text/html");
@@ -124,7 +113,7 @@ class PagesTest {
         "/words/%20"
       })
   void nothingGivesAnErrorOfOurs(String address) throws Exception {
-    HttpResponse<String> response = get(address);
+    HttpResponse<String> response = server.get(address);
 
     assertThat(response.statusCode()).isLessThan(500);
     assertThat(response.body()).doesNotContain("<script>", "Exception");
@@ -132,7 +121,7 @@ class PagesTest {
 
   @Test
   void aLongWordIsToldInWords() throws Exception {
-    HttpResponse<String> response = get("/?phonogram=oa&value=1&word=" + "a".repeat(200));
+    HttpResponse<String> response = server.get("/?phonogram=oa&value=1&word=" + "a".repeat(200));
 
     assertThat(response.statusCode()).isEqualTo(400);
     assertThat(response.body()).contains("is too long");
@@ -140,7 +129,7 @@ class PagesTest {
 
   @Test
   void anUnknownWordIsNotFoundButGuessed() throws Exception {
-    HttpResponse<String> response = get("/words/teachxr");
+    HttpResponse<String> response = server.get("/words/teachxr");
 
     assertThat(response.statusCode()).isEqualTo(404);
     assertThat(response.body()).contains("doesn’t hold this word", ">teacher</a>");
@@ -160,7 +149,7 @@ class PagesTest {
 
   @Test
   void thePolicyLetsNothingInFromElsewhere() throws Exception {
-    HttpResponse<String> response = get("/?phonogram=oa&value=1&word=boat");
+    HttpResponse<String> response = server.get("/?phonogram=oa&value=1&word=boat");
 
     assertThat(header(response, "Content-Security-Policy"))
         .contains("default-src 'none'", "script-src 'self'", "style-src 'self'")
@@ -171,15 +160,16 @@ class PagesTest {
   @Test
   void filesAreKeptForGoodByTheirChecksum() throws Exception {
     Matcher styles =
-        Pattern.compile("/assets/hedgerow\\.css\\?v=[0-9a-f]+").matcher(get("/").body());
+        Pattern.compile("/assets/hedgerow\\.css\\?v=[0-9a-f]+").matcher(server.get("/").body());
     assertThat(styles.find()).isTrue();
 
-    HttpResponse<String> file = get(styles.group());
+    HttpResponse<String> file = server.get(styles.group());
     assertThat(header(file, "Cache-Control")).contains("immutable");
     assertThat(header(file, "Content-Type")).isEqualTo("text/css; charset=utf-8");
     assertThat(file.body()).contains("url(/assets/andika-latin-400-normal.woff2?v=");
 
-    HttpResponse<String> again = get("/assets/hedgerow.css", "If-None-Match", header(file, "ETag"));
+    HttpResponse<String> again =
+        server.get("/assets/hedgerow.css", "If-None-Match", header(file, "ETag"));
     assertThat(again.statusCode()).isEqualTo(304);
     assertThat(header(again, "Cache-Control")).doesNotContain("immutable");
   }
@@ -187,6 +177,6 @@ class PagesTest {
   @ParameterizedTest
   @ValueSource(strings = {"/assets/nothing.css", "/assets/..%2Flogback.xml", "/assets/OFL.txt"})
   void noOtherFilesAreServed(String address) throws Exception {
-    assertThat(get(address).statusCode()).isIn(400, 404);
+    assertThat(server.get(address).statusCode()).isIn(400, 404);
   }
 }

@@ -25,6 +25,7 @@ abstract class LexiconCommand extends BankCommand {
   private Lexicon lexicon(BankDatabase bank) {
     PrintWriter remarks = errors();
     new SeedTask().runIfEmpty(bank, remarks);
-    return SeedTask.taught(new EditionReader(bank).newest().lexicon());
+    EditionReader reader = new EditionReader(bank);
+    return reader.newest(SeedTask.taught(reader.first().lexicon()));
   }
 }

@@ -8,6 +8,7 @@ import org.hedgerow.accounts.Secret;
 import org.hedgerow.lexicon.Lexicon;
 import org.hedgerow.store.BankDatabase;
 import org.hedgerow.store.EditionReader;
+import org.hedgerow.store.LiveEditions;
 import org.hedgerow.web.ListeningAddress;
 import org.hedgerow.web.WebServer;
 import org.hedgerow.web.security.Clients;
@@ -60,21 +61,26 @@ final class ServeCommand implements Callable<Integer> {
     try (ClosedAtExit resources = ClosedAtExit.create()) {
       BankDatabase bank = resources.add(database.open());
       new SeedTask().runIfEmpty(bank, spec.commandLine().getOut());
-      Lexicon lexicon =
-          SeedTask.taught(new EditionReader(bank).newest().lexicon(BundledPictures.read()));
+      LiveEditions editions = resources.add(new LiveEditions(bank, first(bank)));
       AccountServices accounts = Wiring.accounts(bank);
       Clients clients = new Clients(behindTls);
-      CompletableFuture<Void> indexed = CompletableFuture.runAsync(() -> prepareFirst(lexicon));
-      WebServer server = resources.add(Wiring.webServer(address, bank, lexicon, accounts, clients));
+      CompletableFuture<Void> indexed =
+          CompletableFuture.runAsync(() -> prepareFirst(editions.newest()));
+      WebServer server =
+          resources.add(Wiring.webServer(address, bank, editions, accounts, clients));
       indexed.join();
       server.start();
       StopSignal stop = StopSignal.listen();
       announce(server);
       accounts.firstAdministrator().link().ifPresent(link -> announce(server, link));
-      prepareOthers(lexicon);
+      prepareOthers(editions.newest());
       stop.await();
     }
     return 0;
+  }
+
+  private static Lexicon first(BankDatabase bank) {
+    return SeedTask.taught(new EditionReader(bank).first().lexicon(BundledPictures.read()));
   }
 
   private static void prepareFirst(Lexicon lexicon) {

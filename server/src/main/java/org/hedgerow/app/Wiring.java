@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import org.hedgerow.accounts.AccountServices;
 import org.hedgerow.accounts.Argon2;
-import org.hedgerow.lexicon.Lexicon;
+import org.hedgerow.lexicon.Editions;
 import org.hedgerow.store.BankDatabase;
 import org.hedgerow.store.JdbiAccountBook;
 import org.hedgerow.web.HealthRoutes;
@@ -39,7 +39,7 @@ final class Wiring {
   static WebServer webServer(
       ListeningAddress address,
       BankDatabase bank,
-      Lexicon lexicon,
+      Editions editions,
       AccountServices accounts,
       Clients clients) {
     ObjectMapper mapper = JsonMapping.mapper();
@@ -49,7 +49,7 @@ final class Wiring {
     SessionCookie cookies = new SessionCookie(clients);
     FormTokens forms = new FormTokens(cookies);
     AccessGuard guard = new AccessGuard(accounts, forms, clients);
-    Pages pages = new Pages(() -> lexicon, counts, Optional.of(forms));
+    Pages pages = new Pages(editions::newest, counts, Optional.of(forms));
     return new WebServer(
         address,
         mapper,
@@ -60,7 +60,7 @@ final class Wiring {
             guard,
             new HealthRoutes(bank::answers),
             new MetricsRoutes(meters),
-            new ApiRoutes(() -> lexicon, counts, mapper),
+            new ApiRoutes(editions::newest, counts, mapper),
             new AccountRoutes(),
             new DocsRoutes(),
             pages,

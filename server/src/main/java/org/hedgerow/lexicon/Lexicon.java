@@ -1,20 +1,14 @@
 package org.hedgerow.lexicon;
 
-import java.util.ArrayList;
-import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import org.hedgerow.phonics.AccentCatalogue;
-import org.hedgerow.phonics.Accents;
 import org.hedgerow.phonics.Aligner;
 import org.hedgerow.phonics.Catalogue;
 import org.hedgerow.phonics.Pronunciation;
 import org.hedgerow.phonics.Realisation;
 import org.hedgerow.reading.Subject;
 import org.hedgerow.reading.Teaching;
-import org.roaringbitmap.IntConsumer;
 
 /**
  * One edition of the bank, held in memory with an index over it. Immutable, so that any number of
@@ -23,21 +17,36 @@ import org.roaringbitmap.IntConsumer;
  * <p>A query answers exactly the words whose check by {@link org.hedgerow.reading.WordChecker}
  * passes. Each accent is indexed when it is first asked for, so that a server starts without those
  * that nobody uses.
+ *
+ * <p>All editions of a bank share the words of the first and the index over them; each has an index
+ * of its own over the words that later editions changed. Guesses, how often a spelling is met and
+ * our sequence follow from the first edition alone, so that they never shift.
  */
 public final class Lexicon {
 
   private final int edition;
-  private final Catalogue catalogue;
-  private final Accents known;
-  private final List<Word> words;
-  private final Map<String, Integer> ids = new HashMap<>();
-  private final Map<String, AccentCatalogue> accents = new LinkedHashMap<>();
-  private final Map<String, Lazy<AccentIndex>> indexes = new HashMap<>();
-  private final Search search;
+  private final Base base;
+  private final Layers layers;
   private final Pictures pictures;
   private final Plans plans;
 
+  /** What all editions of a bank share. */
+  private record Base(Speech speech, Segment words, Guesses guesses) {
+
+    static Base of(List<AccentCatalogue> accents, List<Word> words) {
+      Speech speech = new Speech(accents);
+      Segment segment = new Segment(speech, words);
+      return new Base(speech, segment, new Guesses(speech, segment.words()));
+    }
+
+    Layers with(Changes changes) {
+      return new Layers(words, new Segment(speech, changes.words()), changes.withdrawn());
+    }
+  }
+
   /**
+   * A first edition.
+   *
    * @param edition the number of the edition
    * @param accents the accents that words may have pronunciations in, at least one, all with one
    *     catalogue; the first is the one that is meant where none is named
@@ -52,60 +61,40 @@ public final class Lexicon {
    */
   public Lexicon(int edition, List<AccentCatalogue> accents, List<Word> words, Pictures pictures) {
     this.edition = edition;
+    this.base = Base.of(accents, words);
+    this.layers = base.with(Changes.NONE);
     this.pictures = pictures;
-    this.catalogue = accents.get(0).catalogue();
-    this.known = new Accents(accents.stream().map(AccentCatalogue::accent).toList());
-    this.words =
-        words.parallelStream()
-            .sorted(Order.DEFAULT.comparator())
-            .map(word -> word.among(known))
-            .toList();
-    for (int id = 0; id < this.words.size(); id++) {
-      add(id, this.words.get(id));
-    }
-    for (AccentCatalogue each : accents) {
-      String tag = each.accent().tag();
-      this.accents.put(tag, each);
-      indexes.put(tag, new Lazy<>(() -> new AccentIndex(chain(tag, accents), this.words)));
-    }
-    this.search = new Search(this.words, this::index);
-    this.plans = new Plans(this, Teaching.NONE);
+    this.plans = new Plans(Teaching.NONE, new OurSequences(this));
   }
 
-  private Lexicon(Lexicon same, Teaching teaching) {
-    this.edition = same.edition;
-    this.catalogue = same.catalogue;
-    this.known = same.known;
-    this.words = same.words;
-    this.ids.putAll(same.ids);
-    this.accents.putAll(same.accents);
-    this.indexes.putAll(same.indexes);
-    this.search = same.search;
-    this.pictures = same.pictures;
-    this.plans = new Plans(this, teaching);
+  private Lexicon(int edition, Base base, Layers layers, Pictures pictures, Plans plans) {
+    this.edition = edition;
+    this.base = base;
+    this.layers = layers;
+    this.pictures = pictures;
+    this.plans = plans;
+  }
+
+  /**
+   * A later edition of the same bank; takes a few milliseconds and leaves this one as it is. The
+   * words that are changed are indexed at once.
+   *
+   * @param changes all that is other than in the first edition
+   */
+  public Lexicon edition(int number, Changes changes) {
+    Layers changed = base.with(changes);
+    changed.prepareChanges();
+    return new Lexicon(number, base, changed, pictures, plans);
   }
 
   /** The same edition for centres that choose from these rules and sequences. */
   public Lexicon with(Teaching teaching) {
-    return new Lexicon(this, teaching);
+    return new Lexicon(edition, base, layers, pictures, plans.with(teaching));
   }
 
   /** The reading rules and the sequences to choose from. */
   public Plans plans() {
     return plans;
-  }
-
-  /** An accent and those that it falls back on. */
-  private List<AccentCatalogue> chain(String tag, List<AccentCatalogue> all) {
-    return known.chain(tag).stream()
-        .flatMap(each -> all.stream().filter(other -> other.accent().tag().equals(each)))
-        .toList();
-  }
-
-  private void add(int id, Word word) {
-    if (ids.put(word.spelling(), id) != null) {
-      throw new IllegalArgumentException("two entries for " + word.spelling());
-    }
   }
 
   public int edition() {
@@ -117,7 +106,7 @@ public final class Lexicon {
   }
 
   public Catalogue catalogue() {
-    return catalogue;
+    return base.speech().catalogue();
   }
 
   /**
@@ -126,25 +115,25 @@ public final class Lexicon {
    * @throws IllegalArgumentException if the accent is none of the edition's
    */
   public void prepare(String accent) {
-    index(accent);
+    layers.prepare(accent);
   }
 
   /** The accents, the one first that is meant where none is named. */
   public List<AccentCatalogue> accents() {
-    return List.copyOf(accents.values());
+    return base.speech().accents();
   }
 
   public Optional<AccentCatalogue> accent(String tag) {
-    return Optional.ofNullable(accents.get(tag));
+    return base.speech().accent(tag);
   }
 
   /** All words, in the order of {@link Order#DEFAULT}. */
   public List<Word> words() {
-    return words;
+    return layers.words();
   }
 
   public Optional<Word> word(String spelling) {
-    return Optional.ofNullable(ids.get(spelling)).map(words::get);
+    return layers.word(spelling);
   }
 
   /**
@@ -153,7 +142,7 @@ public final class Lexicon {
    * @throws IllegalArgumentException if the accent is none of the edition's
    */
   public Aligner aligner(String accent) {
-    return index(accent).aligner();
+    return base.speech().tools(accent).aligner();
   }
 
   /**
@@ -163,7 +152,7 @@ public final class Lexicon {
    * @throws IllegalArgumentException if the accent is none of the edition's
    */
   public Optional<Pronunciation> guess(String spelling, String accent) {
-    return index(accent).guess(spelling);
+    return base.guesses().guess(spelling, accent);
   }
 
   /** A word as the checks see it: an entry of the bank, or with guessed pronunciations. */
@@ -173,13 +162,13 @@ public final class Lexicon {
 
   private Subject guessed(String spelling) {
     List<Pronunciation> guesses =
-        accents.keySet().stream().flatMap(accent -> guess(spelling, accent).stream()).toList();
-    return new Subject(spelling, guesses, known, Optional.empty(), "", "", false);
+        base.speech().tags().stream().flatMap(accent -> guess(spelling, accent).stream()).toList();
+    return new Subject(spelling, guesses, base.speech().known(), Optional.empty(), "", "", false);
   }
 
-  /** How often a realisation is met in the words of common use. */
+  /** How often a realisation is met in the words of common use of the first edition. */
   public int occurrences(String accent, Realisation realisation) {
-    return index(accent).occurrences(realisation);
+    return base.words().index(accent).occurrences(realisation);
   }
 
   /**
@@ -188,8 +177,7 @@ public final class Lexicon {
    * @throws IllegalArgumentException if an accent is none of the edition's
    */
   public List<Word> find(WordQuery query) {
-    List<Word> found = new ArrayList<>();
-    search.matching(query).forEach((IntConsumer) id -> found.add(words.get(id)));
+    List<Word> found = layers.find(base.speech().sought(query));
     if (query.order() != Order.DEFAULT) {
       found.sort(query.order().comparator());
     }
@@ -198,14 +186,6 @@ public final class Lexicon {
 
   /** How many words pass. */
   public int count(WordQuery query) {
-    return search.matching(query).getCardinality();
-  }
-
-  private AccentIndex index(String accent) {
-    Lazy<AccentIndex> index = indexes.get(accent);
-    if (index == null) {
-      throw new IllegalArgumentException("no accent " + accent + " in this edition");
-    }
-    return index.get();
+    return layers.count(base.speech().sought(query));
   }
 }

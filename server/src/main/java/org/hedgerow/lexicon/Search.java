@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Consumer;
 import java.util.function.Function;
 import org.hedgerow.phonics.Alignment;
 import org.hedgerow.phonics.Pronunciation;
@@ -44,71 +45,72 @@ final class Search {
     return bitmaps.computeIfAbsent(key, missing -> new RoaringBitmap());
   }
 
-  /** The numbers of the words that pass. */
-  RoaringBitmap matching(WordQuery query) {
-    RoaringBitmap matching = passing(query, candidates(query));
-    query.differsIn().ifPresent(accent -> matching.andNot(alike(query, accent, matching)));
+  /**
+   * The numbers of the words that pass; a new bitmap.
+   *
+   * @param narrow takes words away from those to look at
+   */
+  RoaringBitmap matching(Sought sought, Consumer<RoaringBitmap> narrow) {
+    RoaringBitmap candidates = candidates(sought);
+    narrow.accept(candidates);
+    RoaringBitmap matching = passing(sought, candidates);
+    sought.differsIn().ifPresent(there -> matching.andNot(alike(sought.in(there), matching)));
     return matching;
   }
 
   /** Of some words those that pass in another accent too, or of which it isn't known. */
-  private RoaringBitmap alike(WordQuery query, String accent, RoaringBitmap words) {
-    WordQuery there = query.withAccents(List.of(accent));
+  private RoaringBitmap alike(Sought there, RoaringBitmap words) {
     RoaringBitmap alike = words.clone();
     keepInAccents(there, alike);
     alike = passing(there, alike);
     for (int id : words) {
-      if (this.words.get(id).said(there.accents()).isEmpty()) {
+      if (this.words.get(id).said(there.query().accents()).isEmpty()) {
         alike.add(id);
       }
     }
     return alike;
   }
 
-  private RoaringBitmap passing(WordQuery query, RoaringBitmap from) {
+  private RoaringBitmap passing(Sought sought, RoaringBitmap from) {
     RoaringBitmap candidates = from;
-    for (String accent : query.accents()) {
-      AccentIndex index = accents.apply(accent);
-      candidates = readable(candidates, index, index.blocked(query.standard()));
+    for (AccentStandard accent : sought.accents()) {
+      candidates = readable(candidates, accents.apply(accent.accent()), accent.blocked());
     }
     RoaringBitmap matching = new RoaringBitmap();
     candidates.forEach(
         (IntConsumer)
             id -> {
-              if (fits(words.get(id), query)) {
+              if (fits(words.get(id), sought.query())) {
                 matching.add(id);
               }
             });
     return matching;
   }
 
-  private RoaringBitmap candidates(WordQuery query) {
+  private RoaringBitmap candidates(Sought sought) {
+    WordQuery query = sought.query();
     RoaringBitmap candidates = commonEnough(query.commonness());
     query
         .status()
         .ifPresent(status -> candidates.and(byStatus.getOrDefault(status, new RoaringBitmap())));
     tags.keep(query.tags(), candidates);
-    keepInAccents(query, candidates);
+    keepInAccents(sought, candidates);
     leftOut(query).forEach(kind -> candidates.andNot(tags.of(kind)));
     if (!query.include().contains(Tag.REGION)) {
-      query.accents().forEach(tag -> tags.dropOtherSpellings(spelling(tag), candidates));
+      sought.accents().forEach(each -> tags.dropOtherSpellings(each.spelling(), candidates));
     }
     return candidates;
   }
 
   /** Keeps of some words those that hold the target, and have the shape, in every accent. */
-  private void keepInAccents(WordQuery query, RoaringBitmap words) {
-    for (String accent : query.accents()) {
-      AccentIndex index = accents.apply(accent);
-      if (!query.standard().targets().isEmpty()) {
-        words.and(index.holdingAnyOf(query.standard()));
+  private void keepInAccents(Sought sought, RoaringBitmap words) {
+    for (AccentStandard accent : sought.accents()) {
+      AccentIndex index = accents.apply(accent.accent());
+      if (!sought.query().standard().targets().isEmpty()) {
+        words.and(index.holdingAnyOf(accent.targets()));
       }
-      query.shape().ifPresent(shape -> words.and(index.shaped(shape)));
+      sought.query().shape().ifPresent(shape -> words.and(index.shaped(shape)));
     }
-  }
-
-  private String spelling(String accent) {
-    return accents.apply(accent).catalogue().accent().spelling();
   }
 
   private RoaringBitmap commonEnough(int least) {

@@ -16,7 +16,7 @@ import org.hedgerow.reading.Subject;
  *
  * @param spelling lower-case letters a to z
  * @param commonness from 5 (SCOWL size 10) to 1 (beyond size 50)
- * @param since the edition that brought the entry
+ * @param since the edition since which the entry stands as it does
  * @param tags what else is known of it
  * @param pronunciations in all accents, at least one
  * @param accents how the accents fall back on each other
@@ -55,7 +55,8 @@ public record Word(
     this(spelling, status, commonness, since, tags, pronunciations, Accents.UNKNOWN);
   }
 
-  Word among(Accents edition) {
+  /** The same entry where accents fall back on each other so. */
+  public Word among(Accents edition) {
     return new Word(spelling, status, commonness, since, tags, pronunciations, edition);
   }
 

@@ -62,7 +62,7 @@ public final class BankFiller {
     handle.execute(
         "insert into editions (number, summary) values (?, ?)", edition.number(), summary);
     new CatalogueWriter(handle, edition.accents()).write();
-    new WordWriter(handle, edition).write(step);
+    new WordWriter(handle, edition.accents()).writeFirst(edition, step);
   }
 
   /** What the database itself says; the exceptions around it speak of statements. */

@@ -19,11 +19,16 @@ final class ConnectionProbe {
    * @throws DatabaseUnavailableException if the database doesn't let us in
    */
   static void check(DatabaseAddress address) {
-    try (Connection connection = DriverManager.getConnection(address.url(), properties(address))) {
+    try (Connection connection = connect(address)) {
       connection.isValid(1);
     } catch (SQLException problem) {
       throw new DatabaseUnavailableException(message(address, problem), problem);
     }
+  }
+
+  /** A connection beside the pool. */
+  static Connection connect(DatabaseAddress address) throws SQLException {
+    return DriverManager.getConnection(address.url(), properties(address));
   }
 
   private static Properties properties(DatabaseAddress address) {

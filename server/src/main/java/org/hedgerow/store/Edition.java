@@ -7,13 +7,15 @@ import org.hedgerow.lexicon.Word;
 import org.hedgerow.phonics.AccentCatalogue;
 
 /**
- * What one edition of the bank holds.
+ * What the first edition of a bank holds.
  *
  * @param number counted from 1
  * @param accents in the order in which they are shown, all with one catalogue; at least one
  * @param words with their tags by alphabet and their pronunciations in the order of their weight
  */
 public record Edition(int number, List<AccentCatalogue> accents, List<Word> words) {
+  static final int FIRST = 1;
+
   public Edition {
     accents = List.copyOf(accents);
     words = List.copyOf(words);

@@ -1,12 +1,19 @@
 package org.hedgerow.store;
 
+import static java.util.stream.Collectors.toCollection;
+
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
+import org.hedgerow.lexicon.Changes;
+import org.hedgerow.lexicon.Lexicon;
+import org.hedgerow.lexicon.Word;
 import org.hedgerow.phonics.AccentCatalogue;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
 import org.jdbi.v3.core.transaction.TransactionIsolationLevel;
 
-/** Reads whole editions of the bank into memory. */
+/** Reads editions of the bank into memory: the first whole, later ones by what they changed. */
 public final class EditionReader {
   private final Jdbi jdbi;
 
@@ -15,17 +22,89 @@ public final class EditionReader {
   }
 
   /**
-   * The newest edition, as it was at one moment.
+   * What was changed after one edition.
+   *
+   * @param edition the last edition whose changes are in it
+   */
+  record Later(int edition, Changes changes) {}
+
+  /**
+   * The first edition.
    *
    * @throws IllegalStateException if the bank is empty
    */
-  public Edition newest() {
-    return jdbi.inTransaction(TransactionIsolationLevel.REPEATABLE_READ, EditionReader::newest);
+  public Edition first() {
+    return jdbi.inTransaction(TransactionIsolationLevel.REPEATABLE_READ, EditionReader::first);
   }
 
-  private static Edition newest(Handle handle) {
-    int number = handle.createQuery("select max(number) from editions").mapTo(Integer.class).one();
+  private static Edition first(Handle handle) {
     List<AccentCatalogue> accents = new CatalogueReader(handle).read();
-    return new Edition(number, accents, new WordReader(handle, number, accents).read());
+    if (accents.isEmpty()) {
+      throw new IllegalStateException("the bank is empty");
+    }
+    return new Edition(
+        Edition.FIRST, accents, new WordReader(handle, accents).read(Versions.FIRST));
+  }
+
+  /** The number of the newest edition; 0 if the bank is empty. */
+  public int newestNumber() {
+    return jdbi.withHandle(EditionReader::newestNumber);
+  }
+
+  private static int newestNumber(Handle handle) {
+    return handle
+        .createQuery("select coalesce(max(number), 0) from editions")
+        .mapTo(Integer.class)
+        .one();
+  }
+
+  /**
+   * The newest edition.
+   *
+   * @param first the first with its index
+   */
+  public Lexicon newest(Lexicon first) {
+    Later later = since(first.accents(), Edition.FIRST);
+    return first.edition(later.edition(), later.changes());
+  }
+
+  /** All that editions changed after one, up to the newest. */
+  Later since(List<AccentCatalogue> accents, int edition) {
+    return jdbi.inTransaction(
+        TransactionIsolationLevel.REPEATABLE_READ,
+        handle -> {
+          int newest = newestNumber(handle);
+          return new Later(newest, changes(handle, accents, edition, newest));
+        });
+  }
+
+  /**
+   * All that editions changed after the first.
+   *
+   * @param edition the last of them, which must exist
+   */
+  Changes changesAt(List<AccentCatalogue> accents, int edition) {
+    return jdbi.inTransaction(
+        TransactionIsolationLevel.REPEATABLE_READ,
+        handle -> changes(handle, accents, Edition.FIRST, edition));
+  }
+
+  private static Changes changes(
+      Handle handle, List<AccentCatalogue> accents, int after, int edition) {
+    List<Word> words = new WordReader(handle, accents).read(Versions.between(after, edition));
+    Set<String> withdrawn = ended(handle, after, edition);
+    words.forEach(word -> withdrawn.remove(word.spelling()));
+    return new Changes(words, withdrawn);
+  }
+
+  /** Spellings of words of which a version ended; another may have begun. */
+  private static Set<String> ended(Handle handle, int after, int edition) {
+    return handle
+        .createQuery(
+            "select spelling from words where until_edition > :after and until_edition <= :edition")
+        .bind("after", after)
+        .bind("edition", edition)
+        .mapTo(String.class)
+        .collect(toCollection(HashSet::new));
   }
 }

@@ -8,7 +8,7 @@ import org.hedgerow.phonics.Span;
 import org.jdbi.v3.core.Handle;
 
 /**
- * Reads the spans of all pronunciations, each distinct span only once: a dictionary of a hundred
+ * Reads the spans of pronunciations, each distinct span only once: a dictionary of a hundred
  * thousand words has some ten thousand distinct spans.
  */
 final class SpanReader {
@@ -22,16 +22,17 @@ final class SpanReader {
     this.realisations = realisations;
   }
 
-  /** The spans in order, by the id of the pronunciation. */
-  Map<Integer, List<Span>> read(Handle handle) {
+  /** The spans of some words in order, by the id of the pronunciation. */
+  Map<Integer, List<Span>> read(Handle handle, Versions versions) {
     Map<Integer, List<Span>> byPronunciation = new HashMap<>();
     List<Span> current = new ArrayList<>();
     int currentId = -1;
     try (CopyReader rows =
         CopyReader.of(
             handle,
-            "select pronunciation_id, realisation_id, letters from spans"
-                + " order by pronunciation_id, position")) {
+            "select s.pronunciation_id, s.realisation_id, s.letters from "
+                + versions.spans()
+                + " order by s.pronunciation_id, s.position")) {
       while (rows.next()) {
         int id = rows.number();
         if (id != currentId) {

@@ -18,32 +18,30 @@ import org.hedgerow.phonics.Span;
 import org.jdbi.v3.core.Handle;
 import org.jspecify.annotations.Nullable;
 
-/** Reads the words of an edition with all that hangs on them. */
+/** Reads versions of words with all that hangs on them. */
 final class WordReader {
   private final Handle handle;
-  private final int edition;
   private final List<AccentCatalogue> catalogues;
   private final Map<String, Accent> accents = new HashMap<>();
   private final Map<String, String> repeated = new HashMap<>();
 
-  WordReader(Handle handle, int edition, List<AccentCatalogue> catalogues) {
+  WordReader(Handle handle, List<AccentCatalogue> catalogues) {
     this.handle = handle;
-    this.edition = edition;
     this.catalogues = catalogues;
     catalogues.forEach(each -> accents.put(each.accent().tag(), each.accent()));
   }
 
   /** The words in the order of their ids. */
-  List<Word> read() {
-    Map<Integer, List<Pronunciation>> pronunciations = pronunciations();
-    Map<Integer, List<Tag>> tags = tags();
+  List<Word> read(Versions versions) {
+    Map<Integer, List<Pronunciation>> pronunciations = pronunciations(versions);
+    Map<Integer, List<Tag>> tags = tags(versions);
     List<Word> words = new ArrayList<>();
     try (CopyReader rows =
         CopyReader.of(
             handle,
-            "select id, spelling, status, commonness, since_edition from words where "
-                + held()
-                + " order by id")) {
+            "select w.id, w.spelling, w.status, w.commonness, w.since_edition from "
+                + versions.words()
+                + " order by w.id")) {
       while (rows.next()) {
         int id = rows.number();
         words.add(
@@ -59,21 +57,18 @@ final class WordReader {
     return words;
   }
 
-  private String held() {
-    return "since_edition <= %1$d and (until_edition is null or until_edition > %1$d)"
-        .formatted(edition);
-  }
-
   private static Status status(String label) {
     return Status.labelled(label).orElseThrow();
   }
 
-  private Map<Integer, List<Tag>> tags() {
+  private Map<Integer, List<Tag>> tags(Versions versions) {
     Map<Integer, List<Tag>> tags = new HashMap<>();
     try (CopyReader rows =
         CopyReader.of(
             handle,
-            "select word_id, tag, value, reason from word_tags order by word_id, tag collate \"C\"")) {
+            "select t.word_id, t.tag, t.value, t.reason from "
+                + versions.tags()
+                + " order by t.word_id, t.tag collate \"C\"")) {
       while (rows.next()) {
         int wordId = rows.number();
         Tag tag = new Tag(once(rows.text()), once(rows.text()), once(rows.text()));
@@ -83,17 +78,17 @@ final class WordReader {
     return tags;
   }
 
-  private Map<Integer, List<Pronunciation>> pronunciations() {
+  private Map<Integer, List<Pronunciation>> pronunciations(Versions versions) {
     Map<Integer, List<Span>> spans =
-        new SpanReader(new RealisationNumbers(catalogues)).read(handle);
+        new SpanReader(new RealisationNumbers(catalogues)).read(handle, versions);
     Map<Integer, List<Pronunciation>> pronunciations = new HashMap<>();
     try (CopyReader rows =
         CopyReader.of(
             handle,
-            "select id, word_id, accent, sounds, arpabet, source, aside, margin, irregular_reason"
-                + " from pronunciations where "
-                + held()
-                + " order by id")) {
+            "select p.id, p.word_id, p.accent, p.sounds, p.arpabet, p.source, p.aside, p.margin,"
+                + " p.irregular_reason from "
+                + versions.pronunciations()
+                + " order by p.id")) {
       while (rows.next()) {
         List<Span> its = spans.getOrDefault(rows.number(), List.of());
         int wordId = rows.number();

@@ -33,7 +33,7 @@ class BankIT {
     database = TestDatabase.open();
     written = SeededEdition.whole();
     new BankFiller(database.bank()).fill(() -> written, "The starter set.", STEPS::incrementAndGet);
-    read = new EditionReader(database.bank()).newest();
+    read = new EditionReader(database.bank()).first();
   }
 
   @AfterAll

@@ -30,8 +30,8 @@ class MigrationIT {
               + " values (1, 'wool', 'seeded', 4, 1)",
           "insert into word_tags (word_id, tag, value, reason)"
               + " values (1, 'syllables', '1', 'counted by hand')",
-          "insert into pronunciations (id, word_id, accent, sounds, source, margin, since_edition)"
-              + " values (1, 1, 'en-GB', 'w ʊ l', 'by hand', 3.5, 1)",
+          "insert into pronunciations (id, word_id, accent, sounds, source, margin)"
+              + " values (1, 1, 'en-GB', 'w ʊ l', 'by hand', 3.5)",
           "insert into spans values (1, 0, 1, '{0}'), (1, 1, 2, '{1,2}'), (1, 2, 3, '{3}')");
 
   private static TestDatabase database;
@@ -133,7 +133,7 @@ class MigrationIT {
           a margin below nought       | update pronunciations set margin = -1
           a margin that is no number  | update pronunciations set margin = 'NaN'
           irregular with a margin     | update pronunciations set irregular_reason = 'no path'
-          the same pronunciation twice| insert into pronunciations (word_id, accent, sounds, source, since_edition) values (1, 'en-GB', 'w ʊ l', 'twice', 1)
+          the same pronunciation twice| insert into pronunciations (word_id, accent, sounds, source) values (1, 'en-GB', 'w ʊ l', 'twice')
           an accent nobody knows      | update pronunciations set accent = 'xx'
           a tag without a value       | update word_tags set value = ''
           a span without letters      | update spans set letters = '{}'

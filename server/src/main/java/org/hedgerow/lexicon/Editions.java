@@ -1,0 +1,28 @@
+package org.hedgerow.lexicon;
+
+import java.util.Optional;
+
+/** The editions of a bank. Thread-safe. */
+public interface Editions {
+
+  /** The newest edition; never waits for a newer one that is being made. */
+  Lexicon newest();
+
+  /** An edition by its number; empty if there is no such one. */
+  Optional<Lexicon> at(int number);
+
+  /** Nothing but one edition. */
+  static Editions only(Lexicon lexicon) {
+    return new Editions() {
+      @Override
+      public Lexicon newest() {
+        return lexicon;
+      }
+
+      @Override
+      public Optional<Lexicon> at(int number) {
+        return Optional.of(lexicon).filter(each -> each.edition() == number);
+      }
+    };
+  }
+}

@@ -1,0 +1,103 @@
+package org.hedgerow.store;
+
+import java.sql.Connection;
+import java.sql.SQLException;
+import java.sql.Statement;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
+import org.jspecify.annotations.Nullable;
+import org.postgresql.PGConnection;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+
+/**
+ * Listens on a connection of its own for new editions, in a thread of its own. A connection that
+ * breaks is made again; because an announcement may be lost meanwhile, it looks then and every half
+ * minute, too.
+ */
+final class EditionListener implements AutoCloseable {
+  private static final Logger LOG = LoggerFactory.getLogger(EditionListener.class);
+  private static final int LOOK_AGAIN_MILLISECONDS = 30_000;
+  private static final int RECONNECT_MILLISECONDS = 1_000;
+  private static final int END_MILLISECONDS = 2_000;
+
+  private final DatabaseAddress address;
+  private final Runnable look;
+  private final CountDownLatch closed = new CountDownLatch(1);
+  private final Thread thread = new Thread(this::run, "new-editions");
+  private volatile @Nullable Connection connection;
+
+  private EditionListener(DatabaseAddress address, Runnable look) {
+    this.address = address;
+    this.look = look;
+  }
+
+  /**
+   * @param look run whenever there may be a new edition, by one thread
+   */
+  static EditionListener start(DatabaseAddress address, Runnable look) {
+    EditionListener listener = new EditionListener(address, look);
+    listener.thread.setDaemon(true);
+    listener.thread.start();
+    return listener;
+  }
+
+  private void run() {
+    while (!isClosed(0)) {
+      try (Connection opened = ConnectionProbe.connect(address)) {
+        connection = opened;
+        listen(opened);
+      } catch (SQLException problem) {
+        if (isClosed(RECONNECT_MILLISECONDS)) {
+          return;
+        }
+        LOG.warn("New editions can't be listened for: {}", problem.getMessage());
+      }
+    }
+  }
+
+  private void listen(Connection opened) throws SQLException {
+    try (Statement statement = opened.createStatement()) {
+      statement.execute("listen " + EditionWriter.CHANNEL);
+    }
+    PGConnection notified = opened.unwrap(PGConnection.class);
+    while (!isClosed(0)) {
+      lookSafely();
+      notified.getNotifications(LOOK_AGAIN_MILLISECONDS);
+    }
+  }
+
+  private void lookSafely() {
+    try {
+      look.run();
+    } catch (RuntimeException problem) {
+      LOG.warn("A new edition can't be read yet", problem);
+    }
+  }
+
+  private boolean isClosed(int milliseconds) {
+    try {
+      return closed.await(milliseconds, TimeUnit.MILLISECONDS);
+    } catch (InterruptedException interruption) {
+      Thread.currentThread().interrupt();
+      return true;
+    }
+  }
+
+  /** Ends the thread, which may be waiting for the database. */
+  @Override
+  public void close() {
+    closed.countDown();
+    try {
+      Connection open = connection;
+      if (open != null) {
+        open.abort(Runnable::run);
+      }
+      thread.join(END_MILLISECONDS);
+    } catch (SQLException problem) {
+      LOG.debug("The connection for new editions was gone already", problem);
+    } catch (InterruptedException interruption) {
+      Thread.currentThread().interrupt();
+    }
+  }
+}

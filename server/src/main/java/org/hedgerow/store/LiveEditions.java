@@ -1,0 +1,105 @@
+package org.hedgerow.store;
+
+import com.github.benmanes.caffeine.cache.Cache;
+import com.github.benmanes.caffeine.cache.Caffeine;
+import java.util.Optional;
+import org.hedgerow.lexicon.Changes;
+import org.hedgerow.lexicon.Editions;
+import org.hedgerow.lexicon.Lexicon;
+import org.jdbi.v3.core.JdbiException;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+
+/**
+ * The editions of a database, whoever publishes them. A new one is made beside the present one and
+ * then put in its place, so that nobody who reads ever waits. Old ones are made when they are asked
+ * for, and a few are kept.
+ */
+public final class LiveEditions implements Editions, AutoCloseable {
+  private static final Logger LOG = LoggerFactory.getLogger(LiveEditions.class);
+  private static final int OLD_ONES_KEPT = 4;
+
+  private final EditionReader reader;
+  private final Lexicon first;
+  private final Object making = new Object();
+  private final Cache<Integer, Lexicon> old =
+      Caffeine.newBuilder().maximumSize(OLD_ONES_KEPT).build();
+  private final EditionListener listener;
+  private volatile Newest newest;
+
+  private record Newest(Lexicon lexicon, Changes changes) {
+    int number() {
+      return lexicon.edition();
+    }
+  }
+
+  /**
+   * Begins with the newest edition and listens for others until it is closed.
+   *
+   * @param first the first edition of the bank with its index
+   */
+  public LiveEditions(BankDatabase bank, Lexicon first) {
+    this.reader = new EditionReader(bank);
+    this.first = first;
+    this.newest = after(new Newest(first, Changes.NONE));
+    this.listener = EditionListener.start(bank.address(), this::look);
+  }
+
+  @Override
+  public Lexicon newest() {
+    return newest.lexicon;
+  }
+
+  @Override
+  public Optional<Lexicon> at(int number) {
+    catchUp(number);
+    Newest now = newest;
+    if (number < Edition.FIRST || number > now.number()) {
+      return Optional.empty();
+    }
+    return Optional.of(number == now.number() ? now.lexicon : old(number));
+  }
+
+  private Lexicon old(int number) {
+    return number == Edition.FIRST ? first : old.get(number, this::make);
+  }
+
+  private Lexicon make(int number) {
+    return first.edition(number, reader.changesAt(first.accents(), number));
+  }
+
+  /**
+   * Makes sure that an edition which was published is answered from now on. Whoever publishes calls
+   * it after the commit, so that their own answer isn't ahead of the next read.
+   */
+  public void catchUp(int number) {
+    if (number > newest.number()) {
+      try {
+        look();
+      } catch (JdbiException problem) {
+        LOG.warn("Edition {} can't be read yet", number, problem);
+      }
+    }
+  }
+
+  private void look() {
+    synchronized (making) {
+      newest = after(newest);
+    }
+  }
+
+  private Newest after(Newest before) {
+    EditionReader.Later later = reader.since(first.accents(), before.number());
+    if (later.edition() <= before.number()) {
+      return before;
+    }
+    Changes changes = before.changes.and(later.changes());
+    LOG.info("Edition {} is answered from now on.", later.edition());
+    return new Newest(first.edition(later.edition(), changes), changes);
+  }
+
+  @Override
+  public void close() {
+    listener.close();
+  }
+}

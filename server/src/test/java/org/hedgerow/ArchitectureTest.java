@@ -69,6 +69,8 @@ class ArchitectureTest {
           .definedBy("org.hedgerow.materials..")
           .layer("review")
           .definedBy("org.hedgerow.review..")
+          .layer("pictures")
+          .definedBy("org.hedgerow.pictures..")
           .layer("accounts")
           .definedBy("org.hedgerow.accounts..")
           .layer("sentences")
@@ -93,6 +95,8 @@ class ArchitectureTest {
           .mayOnlyBeAccessedByLayers("app", "web", "store", "seed")
           .whereLayer("review")
           .mayOnlyBeAccessedByLayers("app", "web", "store", "seed")
+          .whereLayer("pictures")
+          .mayOnlyBeAccessedByLayers("app", "web", "store", "seed", "materials", "review")
           .whereLayer("accounts")
           .mayOnlyBeAccessedByLayers("app", "web", "store", "seed", "materials", "review")
           .whereLayer("sentences")
@@ -100,7 +104,15 @@ class ArchitectureTest {
               "app", "web", "store", "seed", "materials", "review", "accounts")
           .whereLayer("lexicon")
           .mayOnlyBeAccessedByLayers(
-              "app", "web", "store", "seed", "materials", "review", "accounts", "sentences")
+              "app",
+              "web",
+              "store",
+              "seed",
+              "materials",
+              "review",
+              "accounts",
+              "pictures",
+              "sentences")
           .whereLayer("reading")
           .mayOnlyBeAccessedByLayers(
               "app",

@@ -13,4 +13,6 @@ public interface AccountPage {
   FailureStore failures();
 
   AuditLog audit();
+
+  AuditTrail trail();
 }

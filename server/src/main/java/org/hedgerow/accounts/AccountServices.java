@@ -10,7 +10,8 @@ public record AccountServices(
     Invitations invitations,
     FirstAdministrator firstAdministrator,
     Passwords passwords,
-    People people) {
+    People people,
+    AuditReader audit) {
 
   public static AccountServices of(AccountBook book, PasswordHash hash, InstantSource clock) {
     Secrets secrets = new Secrets();
@@ -23,6 +24,7 @@ public record AccountServices(
         new Invitations(book, hash, links),
         new FirstAdministrator(book, links),
         new Passwords(book, hash, links),
-        new People(book, clock));
+        new People(book, clock),
+        new AuditReader(book));
   }
 }

@@ -16,6 +16,7 @@ import org.hedgerow.web.ListeningAddress;
 import org.hedgerow.web.MetricsRoutes;
 import org.hedgerow.web.WebServer;
 import org.hedgerow.web.api.AccountRoutes;
+import org.hedgerow.web.api.AdministrationRoutes;
 import org.hedgerow.web.api.ApiRoutes;
 import org.hedgerow.web.api.DocsRoutes;
 import org.hedgerow.web.pages.Pages;
@@ -62,6 +63,7 @@ final class Wiring {
             new MetricsRoutes(meters),
             new ApiRoutes(editions::newest, counts, mapper),
             new AccountRoutes(),
+            new AdministrationRoutes(accounts, mapper),
             new DocsRoutes(),
             pages,
             new PeopleRoutes(accounts, pages.writer(), forms, cookies, clients)));

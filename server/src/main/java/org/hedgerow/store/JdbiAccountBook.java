@@ -6,6 +6,7 @@ import org.hedgerow.accounts.AccountBook;
 import org.hedgerow.accounts.AccountPage;
 import org.hedgerow.accounts.AccountStore;
 import org.hedgerow.accounts.AuditLog;
+import org.hedgerow.accounts.AuditTrail;
 import org.hedgerow.accounts.FailureStore;
 import org.hedgerow.accounts.LinkStore;
 import org.hedgerow.accounts.SessionStore;
@@ -74,6 +75,11 @@ public final class JdbiAccountBook implements AccountBook {
     @Override
     public AuditLog audit() {
       return new JdbiAudit(handle);
+    }
+
+    @Override
+    public AuditTrail trail() {
+      return new JdbiAuditTrail(handle);
     }
   }
 }

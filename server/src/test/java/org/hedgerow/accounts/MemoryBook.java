@@ -79,6 +79,7 @@ public final class MemoryBook implements AccountBook {
     Rows<Link> oldLinks = links.copy();
     Rows<Session> oldSessions = sessions.copy();
     Rows<ApiToken> oldTokens = tokens.copy();
+    int oldAudit = audit.size();
     try {
       return work.apply(new Page());
     } catch (RuntimeException failure) {
@@ -86,6 +87,7 @@ public final class MemoryBook implements AccountBook {
       links.become(oldLinks);
       sessions.become(oldSessions);
       tokens.become(oldTokens);
+      audit.subList(oldAudit, audit.size()).clear();
       throw failure;
     }
   }
@@ -119,6 +121,11 @@ public final class MemoryBook implements AccountBook {
     @Override
     public AuditLog audit() {
       return audit::add;
+    }
+
+    @Override
+    public AuditTrail trail() {
+      return new MemoryTrail(List.copyOf(audit));
     }
   }
 

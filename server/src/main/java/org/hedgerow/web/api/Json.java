@@ -3,6 +3,7 @@ package org.hedgerow.web.api;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.ByteArrayOutputStream;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 
 /** Writes views. */
@@ -22,6 +23,10 @@ final class Json {
       lines.write('\n');
     }
     return lines.toByteArray();
+  }
+
+  String text(Object view) {
+    return new String(bytes(view), StandardCharsets.UTF_8);
   }
 
   byte[] bytes(Object view) {

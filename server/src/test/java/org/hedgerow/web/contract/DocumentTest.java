@@ -184,7 +184,7 @@ class DocumentTest {
         paths.names().stream()
             .flatMap(path -> operations(paths.child(path)).stream())
             .map(operation -> operation.place().child("operationId").node().asString());
-    assertThat(names).doesNotHaveDuplicates().hasSize(18);
+    assertThat(names).doesNotHaveDuplicates().hasSizeGreaterThan(18);
   }
 
   private static List<Operation> operations(Place path) {

@@ -29,8 +29,11 @@ import org.hedgerow.web.ListeningAddress;
 import org.hedgerow.web.Route;
 import org.hedgerow.web.WebServer;
 import org.hedgerow.web.api.AccountRoutes;
+import org.hedgerow.web.api.AdministrationRoutes;
 import org.hedgerow.web.api.ApiRoutes;
 import org.hedgerow.web.api.DocsRoutes;
+import org.hedgerow.web.contract.Exchange;
+import org.hedgerow.web.contract.OpenApiContract;
 import org.hedgerow.web.pages.Pages;
 import org.hedgerow.web.pages.people.PeopleRoutes;
 import org.hedgerow.web.problems.ErrorMapping;
@@ -69,6 +72,7 @@ public final class PeopleServer implements AutoCloseable {
                 new HealthRoutes(() -> true),
                 new ApiRoutes(SeededLexicon::get, counts, mapper),
                 new AccountRoutes(),
+                new AdministrationRoutes(accounts, mapper),
                 new DocsRoutes(),
                 pages,
                 new PeopleRoutes(accounts, pages.writer(), forms, cookies, clients)));
@@ -88,11 +92,11 @@ public final class PeopleServer implements AutoCloseable {
     return accounts;
   }
 
-  SettableClock clock() {
+  public SettableClock clock() {
     return clock;
   }
 
-  List<Route> routes() {
+  public List<Route> routes() {
     return server.routes();
   }
 
@@ -101,21 +105,21 @@ public final class PeopleServer implements AutoCloseable {
   }
 
   /** Makes an account. */
-  Actor person(String name, Role role) {
+  public Actor person(String name, Role role) {
     var link = accounts.invitations().make(Actor.OPERATOR, role, 7);
     return Actor.of(accounts.invitations().accept(link, new NewAccount(name, name, PASSWORD)));
   }
 
-  Client client() {
+  public Client client() {
     return new Client();
   }
 
   /** A browser, as far as cookies go. */
-  final class Client {
+  public final class Client {
     private final CookieManager jar = new CookieManager();
     private final HttpClient http = HttpClient.newBuilder().cookieHandler(jar).build();
 
-    HttpResponse<String> send(String method, String path, String body, String... headers)
+    public HttpResponse<String> send(String method, String path, String body, String... headers)
         throws Exception {
       HttpRequest.Builder request =
           HttpRequest.newBuilder(URI.create(origin() + path))
@@ -127,16 +131,16 @@ public final class PeopleServer implements AutoCloseable {
       return http.send(request.build(), BodyHandlers.ofString());
     }
 
-    HttpResponse<String> get(String path, String... headers) throws Exception {
+    public HttpResponse<String> get(String path, String... headers) throws Exception {
       return send("GET", path, "", headers);
     }
 
     /** With the token of a form on a page. */
-    HttpResponse<String> form(String page, String path, String... fields) throws Exception {
+    public HttpResponse<String> form(String page, String path, String... fields) throws Exception {
       return post(path, token(page), fields);
     }
 
-    HttpResponse<String> post(String path, String token, String... fields) throws Exception {
+    public HttpResponse<String> post(String path, String token, String... fields) throws Exception {
       StringBuilder body = new StringBuilder("form-token=" + encoded(token));
       for (int i = 0; i < fields.length; i += 2) {
         body.append('&').append(fields[i]).append('=').append(encoded(fields[i + 1]));
@@ -145,20 +149,70 @@ public final class PeopleServer implements AutoCloseable {
           "POST", path, body.toString(), "Content-Type", "application/x-www-form-urlencoded");
     }
 
-    String token(String page) throws Exception {
+    public String token(String page) throws Exception {
       Matcher matcher = TOKEN.matcher(get(page).body());
       return matcher.find() ? matcher.group(1) : "";
     }
 
-    Client signIn(String name) throws Exception {
+    public Client signIn(String name) throws Exception {
       form("/sign-in", "/sign-in", "name", name, "password", PASSWORD);
       return this;
     }
 
-    Optional<HttpCookie> cookie(String name) {
+    public Optional<HttpCookie> cookie(String name) {
       return jar.getCookieStore().getCookies().stream()
           .filter(cookie -> cookie.getName().equals(name))
           .findFirst();
+    }
+  }
+
+  /** A program that acts for somebody. */
+  public Program program(Actor owner) {
+    return program(owner, owner.role());
+  }
+
+  /**
+   * @param role that its token has at most
+   */
+  public Program program(Actor owner, Role role) {
+    return new Program(accounts.tokens().make(owner, "a program", role, 30).text());
+  }
+
+  /** Sends a token with every request; what is answered is held against the document. */
+  public final class Program {
+    private static final OpenApiContract CONTRACT = OpenApiContract.published();
+
+    private final HttpClient http = HttpClient.newHttpClient();
+    private final String token;
+
+    Program(String token) {
+      this.token = token;
+    }
+
+    public HttpResponse<String> get(String path, String... headers) throws Exception {
+      return send("GET", path, "", headers);
+    }
+
+    public HttpResponse<String> delete(String path) throws Exception {
+      return send("DELETE", path, "");
+    }
+
+    /** A body that isn't empty is sent as JSON. */
+    public HttpResponse<String> send(String method, String path, String body, String... headers)
+        throws Exception {
+      HttpRequest.Builder request =
+          HttpRequest.newBuilder(URI.create(origin() + path))
+              .method(method, BodyPublishers.ofString(body))
+              .header("Authorization", "Bearer " + token);
+      if (!body.isEmpty()) {
+        request.header("Content-Type", "application/json");
+      }
+      for (int i = 0; i < headers.length; i += 2) {
+        request.header(headers[i], headers[i + 1]);
+      }
+      HttpResponse<String> response = http.send(request.build(), BodyHandlers.ofString());
+      CONTRACT.require(Exchange.of(body, response));
+      return response;
     }
   }
 

@@ -18,6 +18,7 @@ public final class PeopleRoutes implements RouteGroup {
   private final WelcomePages welcome;
   private final OwnAccountPages own;
   private final AdministrationPages administration;
+  private final AuditPages audit;
 
   public PeopleRoutes(
       AccountServices accounts,
@@ -30,6 +31,7 @@ public final class PeopleRoutes implements RouteGroup {
     this.welcome = new WelcomePages(desk, signIn);
     this.own = new OwnAccountPages(desk);
     this.administration = new AdministrationPages(desk);
+    this.audit = new AuditPages(desk);
   }
 
   @Override
@@ -55,5 +57,6 @@ public final class PeopleRoutes implements RouteGroup {
     routes.form("/people/{id}/link", ADMINISTRATOR, administration::link);
     routes.form("/people/{id}/sessions/end", ADMINISTRATOR, administration::endSession);
     routes.form("/people/{id}/tokens/revoke", ADMINISTRATOR, administration::revokeToken);
+    routes.get("/audit", ADMINISTRATOR, audit::show);
   }
 }

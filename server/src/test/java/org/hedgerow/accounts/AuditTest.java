@@ -1,0 +1,9 @@
+package org.hedgerow.accounts;
+
+/** The record of what was done, kept in memory. */
+class AuditTest extends AuditContract {
+  @Override
+  protected AccountBook book() {
+    return new MemoryBook();
+  }
+}

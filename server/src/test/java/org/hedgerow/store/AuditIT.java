@@ -1,0 +1,26 @@
+package org.hedgerow.store;
+
+import org.hedgerow.accounts.AccountBook;
+import org.hedgerow.accounts.AuditContract;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+
+/** The record of what was done, kept in a real database. */
+class AuditIT extends AuditContract {
+  private static TestDatabase database;
+
+  @BeforeAll
+  static void create() {
+    database = TestDatabase.open();
+  }
+
+  @AfterAll
+  static void drop() {
+    database.close();
+  }
+
+  @Override
+  protected AccountBook book() {
+    return EmptyAccounts.in(database);
+  }
+}

@@ -1,0 +1,20 @@
+package org.hedgerow.store;
+
+import java.util.List;
+import org.hedgerow.accounts.AccountBook;
+
+/** Tables about accounts with nothing in them. */
+final class EmptyAccounts {
+  private EmptyAccounts() {}
+
+  /** As the owner of the tables may, and a careless program may not. */
+  static AccountBook in(TestDatabase database) {
+    List.of(
+            "alter table audit disable trigger audit_stays",
+            "truncate accounts, links, sessions, api_tokens, sign_in_failures, audit cascade",
+            "alter table audit enable trigger audit_stays")
+        .forEach(
+            statement -> database.bank().jdbi().useHandle(handle -> handle.execute(statement)));
+    return new JdbiAccountBook(database.bank());
+  }
+}

@@ -37,13 +37,43 @@ public final class ApiTokens {
    * @throws RefusedException if it can't be as it is asked
    */
   public Secret make(Actor actor, String typedLabel, Role role, int days) {
+    return make(actor, typedLabel, role, days, Optional.empty()).secret();
+  }
+
+  /**
+   * What was made.
+   *
+   * @param secret what is shown once
+   */
+  public record Made(ApiToken token, Secret secret) {}
+
+  /**
+   * The same for a program that acts by a token itself: one that was lost mustn't live on in
+   * others.
+   *
+   * @param end of the token it acts by; none for a person
+   */
+  public Made make(Actor actor, String typedLabel, Role role, int days, Optional<Instant> end) {
     Account owner = actor.requireAccount();
     actor.require(role);
     String label = NameRules.normalDisplayName(typedLabel);
     requireSound(label, role, days);
+    end.ifPresent(latest -> requireNoLater(latest, days));
     Secret secret = secrets.fresh();
-    book.inTransaction(page -> add(page, actor, owner, label, role, days, secret));
-    return secret;
+    return book.inTransaction(
+        page -> {
+          add(page, actor, owner, label, role, days, secret);
+          ApiToken token = page.tokens().find(secret.hash()).orElseThrow();
+          return new Made(token, secret);
+        });
+  }
+
+  private void requireNoLater(Instant latest, int days) {
+    if (clock.instant().plus(Duration.ofDays(days)).isAfter(latest)) {
+      throw RefusedException.at(
+          "days",
+          "A program's token makes none that is good for longer than itself. Make it on the page of your account.");
+    }
   }
 
   private static void requireSound(String label, Role role, int days) {

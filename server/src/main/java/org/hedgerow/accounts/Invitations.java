@@ -21,10 +21,24 @@ public final class Invitations {
   }
 
   /**
+   * What was made.
+   *
+   * @param secret the end of the link, which nobody can be told again
+   */
+  public record Made(Link link, Secret secret) {}
+
+  /**
    * @param role of the account it makes
    * @return the end of the link, which nobody can be told again
    */
   public Secret make(Actor actor, Role role, int days) {
+    return invite(actor, role, days).secret();
+  }
+
+  /**
+   * @param role of the account it makes
+   */
+  public Made invite(Actor actor, Role role, int days) {
     actor.require(Role.ADMINISTRATOR);
     if (role == Role.VISITOR) {
       throw RefusedException.at("role", "A visitor needs no account.");
@@ -32,15 +46,14 @@ public final class Invitations {
     if (days < 1 || days > LONGEST_DAYS) {
       throw RefusedException.at("days", "An invitation is good for 1 to 90 days.");
     }
-    return book.inTransaction(
-        page ->
-            links.make(
-                page,
-                actor,
-                LinkPurpose.INVITATION,
-                role,
-                Optional.empty(),
-                Duration.ofDays(days)));
+    return book.inTransaction(page -> invite(page, actor, role, days));
+  }
+
+  private Made invite(AccountPage page, Actor actor, Role role, int days) {
+    Secret secret =
+        links.make(
+            page, actor, LinkPurpose.INVITATION, role, Optional.empty(), Duration.ofDays(days));
+    return new Made(links.open(page, secret).orElseThrow(SpentLinkException::new), secret);
   }
 
   /** Links of all kinds that can still be used. */

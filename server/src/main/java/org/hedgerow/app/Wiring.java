@@ -62,8 +62,8 @@ final class Wiring {
             new HealthRoutes(bank::answers),
             new MetricsRoutes(meters),
             new ApiRoutes(editions::newest, counts, mapper),
-            new AccountRoutes(),
-            new AdministrationRoutes(accounts, mapper),
+            new AccountRoutes(accounts, mapper),
+            new AdministrationRoutes(accounts, clients, mapper),
             new DocsRoutes(),
             pages,
             new PeopleRoutes(accounts, pages.writer(), forms, cookies, clients)));

@@ -11,7 +11,7 @@ import java.util.Set;
 /** Measures how long requests take, by method, route and status. */
 final class RequestTimes implements RequestLogger {
   private static final Set<String> METHODS =
-      Set.of("GET", "HEAD", "POST", "PUT", "DELETE", "OPTIONS");
+      Set.of("GET", "HEAD", "POST", "PUT", "PATCH", "DELETE", "OPTIONS");
   private static final double NANOSECONDS_IN_MILLISECOND = 1e6;
 
   private final MeterRegistry registry;

@@ -36,6 +36,14 @@ public final class Routes {
     add(HandlerType.POST, Route.of("POST", path, role), handler);
   }
 
+  public void patch(String path, Role role, Handler handler) {
+    add(HandlerType.PATCH, Route.of("PATCH", path, role), handler);
+  }
+
+  public void delete(String path, Role role, Handler handler) {
+    add(HandlerType.DELETE, Route.of("DELETE", path, role), handler);
+  }
+
   /** Where the form of a page is sent. */
   public void form(String path, Role role, Handler handler) {
     add(HandlerType.POST, new Route("POST", path, role, true), handler);

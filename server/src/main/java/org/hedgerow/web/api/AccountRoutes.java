@@ -1,17 +1,30 @@
 package org.hedgerow.web.api;
 
-import org.hedgerow.accounts.Role;
+import static org.hedgerow.accounts.Role.CONTRIBUTOR;
+
+import com.fasterxml.jackson.databind.ObjectMapper;
+import org.hedgerow.accounts.AccountServices;
+import org.hedgerow.web.JsonBody;
 import org.hedgerow.web.RouteGroup;
 import org.hedgerow.web.Routes;
 import org.hedgerow.web.security.Identity;
 
-/** What programs can ask about accounts. */
+/** What programs can do about the account that they act for. */
 public final class AccountRoutes implements RouteGroup {
+  private static final String ACCOUNT = "/api/v1/account";
+  private static final String TOKENS = ACCOUNT + "/tokens";
+
+  private final OwnTokenHandlers tokens;
+
+  public AccountRoutes(AccountServices accounts, ObjectMapper mapper) {
+    this.tokens = new OwnTokenHandlers(accounts.tokens(), new JsonBody(mapper));
+  }
+
   @Override
   public void addTo(Routes routes) {
-    routes.get(
-        "/api/v1/account",
-        Role.CONTRIBUTOR,
-        context -> context.json(AccountView.of(Identity.of(context))));
+    routes.get(ACCOUNT, CONTRIBUTOR, context -> context.json(AccountView.of(Identity.of(context))));
+    routes.get(TOKENS, CONTRIBUTOR, tokens::list);
+    routes.post(TOKENS, CONTRIBUTOR, tokens::make);
+    routes.delete(TOKENS + "/{token}", CONTRIBUTOR, tokens::revoke);
   }
 }

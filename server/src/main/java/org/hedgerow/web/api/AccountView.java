@@ -8,11 +8,11 @@ import org.hedgerow.web.security.Identity;
 
 /** Whom a token stands for. */
 @JsonInclude(JsonInclude.Include.NON_ABSENT)
-record AccountView(String name, String displayName, String role, Optional<TokenView> token) {
+record AccountView(String name, String displayName, String role, Optional<Used> token) {
 
-  record TokenView(String label, Instant expires) {
-    static TokenView of(ApiToken token) {
-      return new TokenView(token.label(), token.expiresAt());
+  record Used(String label, Instant expires) {
+    static Used of(ApiToken token) {
+      return new Used(token.label(), token.expiresAt());
     }
   }
 
@@ -22,6 +22,6 @@ record AccountView(String name, String displayName, String role, Optional<TokenV
         account.name(),
         account.displayName(),
         identity.actor().role().label(),
-        identity.token().map(TokenView::of));
+        identity.token().map(Used::of));
   }
 }

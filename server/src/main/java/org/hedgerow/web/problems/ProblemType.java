@@ -31,6 +31,7 @@ public enum ProblemType {
   NOT_FOUND(404, "There is nothing here"),
   METHOD_NOT_ALLOWED(405, "This can't be done here"),
   UNSUPPORTED_FORMAT(406, "The answer doesn't come in that format"),
+  CHANGED_MEANWHILE(412, "It was changed in the meantime"),
   BODY_TOO_LARGE(413, "The body is too large"),
   ADDRESS_TOO_LONG(414, "The address is too long"),
   UNSUPPORTED_MEDIA_TYPE(415, "The body isn't in a format that is read here"),
@@ -73,6 +74,7 @@ public enum ProblemType {
       case 404 -> NOT_FOUND;
       case 405 -> METHOD_NOT_ALLOWED;
       case 406 -> UNSUPPORTED_FORMAT;
+      case 412 -> CHANGED_MEANWHILE;
       case 413 -> BODY_TOO_LARGE;
       case 414 -> ADDRESS_TOO_LONG;
       case 415 -> UNSUPPORTED_MEDIA_TYPE;

@@ -2,6 +2,7 @@ package org.hedgerow.web.security;
 
 import java.util.List;
 import java.util.Optional;
+import org.hedgerow.accounts.ChangedMeanwhileException;
 import org.hedgerow.accounts.NotAllowedException;
 import org.hedgerow.accounts.NothingThereException;
 import org.hedgerow.accounts.RefusedException;
@@ -27,6 +28,11 @@ final class Refusals {
     }
     if (thrown instanceof NothingThereException || thrown instanceof SpentLinkException) {
       return problem(ProblemType.NOT_FOUND, thrown.getMessage() + ".");
+    }
+    if (thrown instanceof ChangedMeanwhileException) {
+      return problem(
+          ProblemType.CHANGED_MEANWHILE,
+          thrown.getMessage() + " Look at it again, then send the change once more.");
     }
     if (thrown instanceof UnavailableException) {
       return problem(

@@ -71,8 +71,8 @@ public final class PeopleServer implements AutoCloseable {
                 guard,
                 new HealthRoutes(() -> true),
                 new ApiRoutes(SeededLexicon::get, counts, mapper),
-                new AccountRoutes(),
-                new AdministrationRoutes(accounts, mapper),
+                new AccountRoutes(accounts, mapper),
+                new AdministrationRoutes(accounts, clients, mapper),
                 new DocsRoutes(),
                 pages,
                 new PeopleRoutes(accounts, pages.writer(), forms, cookies, clients)));

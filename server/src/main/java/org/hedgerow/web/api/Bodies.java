@@ -1,0 +1,45 @@
+package org.hedgerow.web.api;
+
+import java.util.Optional;
+import org.hedgerow.accounts.Role;
+import org.hedgerow.web.query.Faults;
+import org.hedgerow.web.query.Quoted;
+import org.jspecify.annotations.Nullable;
+
+/** What is sent to look after people. */
+final class Bodies {
+  private Bodies() {}
+
+  /** What is to change about an account; what is left out stays. */
+  record PersonEdit(@Nullable String role, @Nullable Boolean active) {
+    boolean isEmpty() {
+      return role == null && active == null;
+    }
+  }
+
+  /**
+   * An invitation.
+   *
+   * @param days a week if left out
+   */
+  record NewInvitation(@Nullable String role, @Nullable Integer days) {}
+
+  /**
+   * A token for one's own account.
+   *
+   * @param days ninety if left out
+   */
+  record NewToken(@Nullable String label, @Nullable String role, @Nullable Integer days) {}
+
+  /** The role of an account; none, and a fault, if it isn't one. */
+  static Optional<Role> role(@Nullable String text, Faults faults) {
+    Optional<Role> role = Optional.ofNullable(text).flatMap(Role::ofAccount);
+    if (role.isEmpty()) {
+      faults.invalid(
+          "role",
+          "role is contributor, reviewer or administrator%s."
+              .formatted(text == null ? "" : ", not " + Quoted.of(text)));
+    }
+    return role;
+  }
+}

@@ -25,7 +25,7 @@ final class NameRules {
   /**
    * @param name as {@link #normalName} gives it
    */
-  static Optional<AccountFault> nameFault(String name) {
+  static Optional<FieldFault> nameFault(String name) {
     int length = name.codePointCount(0, name.length());
     if (length < SHORTEST_NAME || length > LONGEST_NAME) {
       return wrong("name", "The name to sign in with needs 2 to 40 characters.");
@@ -36,7 +36,7 @@ final class NameRules {
   }
 
   /** A name for people, as {@link #normalDisplayName} gives it. */
-  static Optional<AccountFault> displayNameFault(String name) {
+  static Optional<FieldFault> displayNameFault(String name) {
     int length = name.codePointCount(0, name.length());
     if (length < 1 || length > LONGEST_DISPLAY_NAME) {
       return wrong("displayName", "The name that others see needs 1 to 80 characters.");
@@ -68,7 +68,7 @@ final class NameRules {
     };
   }
 
-  private static Optional<AccountFault> wrong(String field, String message) {
-    return Optional.of(new AccountFault(field, message));
+  private static Optional<FieldFault> wrong(String field, String message) {
+    return Optional.of(new FieldFault(field, message));
   }
 }

@@ -15,8 +15,8 @@ public record NewAccount(String name, String displayName, String password) {
     displayName = NameRules.normalDisplayName(displayName);
   }
 
-  List<AccountFault> faults() {
-    List<AccountFault> faults = new ArrayList<>();
+  List<FieldFault> faults() {
+    List<FieldFault> faults = new ArrayList<>();
     NameRules.nameFault(name).ifPresent(faults::add);
     NameRules.displayNameFault(displayName).ifPresent(faults::add);
     PasswordRules.fault(password, name).ifPresent(faults::add);

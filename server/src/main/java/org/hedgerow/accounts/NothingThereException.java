@@ -4,7 +4,7 @@ package org.hedgerow.accounts;
 public final class NothingThereException extends RuntimeException {
   private static final long serialVersionUID = 1L;
 
-  NothingThereException(String what) {
+  public NothingThereException(String what) {
     super(what + " isn't there (any more)");
   }
 }

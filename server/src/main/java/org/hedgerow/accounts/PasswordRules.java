@@ -82,7 +82,7 @@ final class PasswordRules {
   private PasswordRules() {}
 
   /** What is wrong with it, if anything. */
-  static Optional<AccountFault> fault(String password, String accountName) {
+  static Optional<FieldFault> fault(String password, String accountName) {
     int length = password.codePointCount(0, password.length());
     String plain = password.strip().toLowerCase(Locale.ROOT);
     if (length < SHORTEST || plain.isEmpty()) {
@@ -100,7 +100,7 @@ final class PasswordRules {
         : Optional.empty();
   }
 
-  private static Optional<AccountFault> wrong(String message) {
-    return Optional.of(new AccountFault("password", message));
+  private static Optional<FieldFault> wrong(String message) {
+    return Optional.of(new FieldFault("password", message));
   }
 }

@@ -6,23 +6,26 @@ import java.util.List;
 public final class RefusedException extends RuntimeException {
   private static final long serialVersionUID = 1L;
 
-  private final transient List<AccountFault> faults;
+  private final transient List<FieldFault> faults;
 
-  RefusedException(List<AccountFault> faults) {
+  /**
+   * @param faults at least one
+   */
+  public RefusedException(List<FieldFault> faults) {
     super(faults.get(0).message());
     this.faults = List.copyOf(faults);
   }
 
   static RefusedException at(String field, String message) {
-    return new RefusedException(List.of(new AccountFault(field, message)));
+    return new RefusedException(List.of(new FieldFault(field, message)));
   }
 
   /** At least one. */
-  public List<AccountFault> faults() {
+  public List<FieldFault> faults() {
     return faults;
   }
 
-  static void throwIfAny(List<AccountFault> faults) {
+  public static void throwIfAny(List<FieldFault> faults) {
     if (!faults.isEmpty()) {
       throw new RefusedException(faults);
     }

@@ -2,6 +2,8 @@ package org.hedgerow.lexicon;
 
 import static java.util.Objects.requireNonNull;
 
+import java.util.Set;
+
 /**
  * A picture that shows what a word means, with all that must be said of it wherever it is shown.
  *
@@ -11,8 +13,9 @@ import static java.util.Objects.requireNonNull;
  * @param licence the short name of the licence
  * @param licenceHref where the licence can be read
  * @param source where it comes from
- * @param version another for every change of the picture itself
- * @param svg the picture: an SVG document without scripts and references
+ * @param version another for every change of the picture itself: {@link Bytes#fingerprint}
+ * @param mediaType one of {@link #MEDIA_TYPES}
+ * @param content the picture; an SVG document holds no scripts and refers to nothing outside
  */
 public record Picture(
     String id,
@@ -22,8 +25,19 @@ public record Picture(
     String licenceHref,
     String source,
     String version,
-    String svg) {
+    String mediaType,
+    Bytes content) {
 
+  public static final String SVG = "image/svg+xml";
+  public static final String PNG = "image/png";
+  public static final String JPEG = "image/jpeg";
+
+  /** Nothing else is ever served as a picture. */
+  public static final Set<String> MEDIA_TYPES = Set.of(SVG, PNG, JPEG);
+
+  /**
+   * @throws IllegalArgumentException if the media type is none of ours
+   */
   public Picture {
     requireNonNull(id);
     requireNonNull(title);
@@ -32,7 +46,10 @@ public record Picture(
     requireNonNull(licenceHref);
     requireNonNull(source);
     requireNonNull(version);
-    requireNonNull(svg);
+    requireNonNull(content);
+    if (!MEDIA_TYPES.contains(mediaType)) {
+      throw new IllegalArgumentException("no picture has the media type " + mediaType);
+    }
   }
 
   /** What must stand beside it where it is shown or printed. */

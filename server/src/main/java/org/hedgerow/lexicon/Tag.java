@@ -43,6 +43,9 @@ public record Tag(String kind, String value, String reason) {
   /** The only spelling of English that writes it so: {@code american} or {@code british}. */
   public static final String REGION = "region";
 
+  /** Before the code of a finding that reviewers overruled; the reason is theirs. */
+  public static final String OVERRULED = "overruled-";
+
   public Tag {
     requireNonNull(kind);
     requireNonNull(value);

@@ -3,6 +3,7 @@ package org.hedgerow.lexicon;
 import static java.util.Objects.requireNonNull;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -58,6 +59,43 @@ public record Word(
   /** The same entry where accents fall back on each other so. */
   public Word among(Accents edition) {
     return new Word(spelling, status, commonness, since, tags, pronunciations, edition);
+  }
+
+  /** The same with other pronunciations. */
+  public Word saying(List<Pronunciation> others) {
+    return new Word(spelling, status, commonness, since, tags, others, accents);
+  }
+
+  /** The same with a tag, instead of any of its kind. */
+  public Word tagged(Tag tag) {
+    List<Tag> all = new ArrayList<>(without(tag.kind()).tags);
+    all.add(tag);
+    all.sort(Comparator.comparing(Tag::kind));
+    return tagged(all);
+  }
+
+  /** The same without the tags of a kind. */
+  public Word without(String kind) {
+    return tagged(tags.stream().filter(tag -> !tag.kind().equals(kind)).toList());
+  }
+
+  private Word tagged(List<Tag> others) {
+    return new Word(spelling, status, commonness, since, others, pronunciations, accents);
+  }
+
+  /** The same, but more or less common. */
+  public Word ofCommonness(int level) {
+    return new Word(spelling, status, level, since, tags, pronunciations, accents);
+  }
+
+  /** The same, with people who stand behind it. */
+  public Word approved() {
+    return new Word(spelling, Status.APPROVED, commonness, since, tags, pronunciations, accents);
+  }
+
+  /** The same, as an edition brings it. */
+  public Word since(int number) {
+    return new Word(spelling, status, commonness, number, tags, pronunciations, accents);
   }
 
   public Optional<Tag> tag(String kind) {

@@ -49,6 +49,11 @@ public record Pronunciation(
         aligner.accent().tag(), sounds, stressed, source, aside, alignment, obstacle);
   }
 
+  /** The same with its letters aligned otherwise. */
+  public Pronunciation aligned(Alignment other) {
+    return new Pronunciation(accent, sounds, stressed, source, aside, Optional.of(other), "");
+  }
+
   /** How many syllables it has: one for each vowel sound. */
   public int syllables() {
     return (int) sounds.stream().filter(Sound::vowel).count();

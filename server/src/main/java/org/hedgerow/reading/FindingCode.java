@@ -1,6 +1,8 @@
 package org.hedgerow.reading;
 
+import java.util.Arrays;
 import java.util.Locale;
+import java.util.Optional;
 
 /** The kinds of findings; codes are stable, programs may depend on them. */
 public enum FindingCode {
@@ -29,6 +31,11 @@ public enum FindingCode {
   /** The best verdict that a word with such a finding can get. */
   public Verdict verdict() {
     return verdict;
+  }
+
+  /** The code with this label, if there is one. */
+  public static Optional<FindingCode> labelled(String label) {
+    return Arrays.stream(values()).filter(each -> each.label().equals(label)).findFirst();
   }
 
   /** The code in answers, in lower case with hyphens. */

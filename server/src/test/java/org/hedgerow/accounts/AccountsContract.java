@@ -55,8 +55,7 @@ public abstract class AccountsContract {
     assertThatThrownBy(attempt)
         .isInstanceOfSatisfying(
             RefusedException.class,
-            refused ->
-                assertThat(refused.faults()).extracting(AccountFault::field).contains(field));
+            refused -> assertThat(refused.faults()).extracting(FieldFault::field).contains(field));
   }
 
   @Test

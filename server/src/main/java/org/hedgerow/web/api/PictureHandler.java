@@ -55,8 +55,14 @@ final class PictureHandler implements Handler {
     if (Conditions.alreadyHas(ifNoneMatch(context), tag)) {
       context.status(304);
     } else {
-      context.contentType("image/svg+xml; charset=utf-8").result(picture.svg());
+      context.contentType(contentType(picture)).result(picture.content().toArray());
     }
+  }
+
+  private static String contentType(Picture picture) {
+    return picture.mediaType().equals(Picture.SVG)
+        ? Picture.SVG + "; charset=utf-8"
+        : picture.mediaType();
   }
 
   private static void requireNothingElse(Context context) {

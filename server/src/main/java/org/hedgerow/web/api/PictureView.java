@@ -6,11 +6,13 @@ import org.hedgerow.lexicon.Picture;
  * The picture of a word, with what must be said of it wherever it is shown.
  *
  * @param href where it can be fetched
+ * @param mediaType what is fetched there, as in {@code image/png}
  * @param source where it comes from
  */
 record PictureView(
     String id,
     String href,
+    String mediaType,
     String title,
     String author,
     String licence,
@@ -21,6 +23,7 @@ record PictureView(
     return new PictureView(
         picture.id(),
         PictureHandler.address(picture),
+        picture.mediaType(),
         picture.title(),
         picture.author(),
         picture.licence(),

@@ -4,7 +4,7 @@ import io.javalin.http.Context;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
-import org.hedgerow.accounts.AccountFault;
+import org.hedgerow.accounts.FieldFault;
 import org.hedgerow.accounts.RefusedException;
 import org.hedgerow.accounts.Role;
 
@@ -23,7 +23,7 @@ record Form(String token, Map<String, String> typed, Map<String, String> errors)
 
   static Form refused(String token, Map<String, String> typed, RefusedException refused) {
     Map<String, String> errors = new LinkedHashMap<>();
-    for (AccountFault fault : refused.faults()) {
+    for (FieldFault fault : refused.faults()) {
       errors.putIfAbsent(fault.field(), fault.message());
     }
     return new Form(token, typed, errors);

@@ -6,4 +6,4 @@ package org.hedgerow.accounts;
  * @param field {@code name}, {@code displayName}, {@code password} and the like
  * @param message what is wrong and what to do, for a teacher
  */
-public record AccountFault(String field, String message) {}
+public record FieldFault(String field, String message) {}

@@ -1,0 +1,75 @@
+package org.hedgerow.review;
+
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import org.hedgerow.accounts.Account;
+import org.hedgerow.accounts.Actor;
+import org.hedgerow.accounts.RefusedException;
+
+/**
+ * Puts a contribution into the bank, in an edition of its own; where the centre wants two reviewers
+ * to agree, the first only votes. A vote counts for the revision that it was given to.
+ */
+public final class Approve {
+  private final Workroom room;
+  private final Deciding deciding;
+
+  Approve(Workroom room) {
+    this.room = room;
+    this.deciding = new Deciding(room);
+  }
+
+  /**
+   * @throws RefusedException if it doesn't fit the bank any more, with what is wrong
+   */
+  public Contribution execute(Actor actor, int id, int revision, String comment) {
+    return deciding.decide(
+        actor,
+        id,
+        revision,
+        DecisionKind.APPROVE,
+        comment,
+        (page, present) -> approve(page, present, actor));
+  }
+
+  private Deciding.Outcome approve(ReviewPage page, Contribution present, Actor actor) {
+    Set<Integer> voters = voters(page.decisions().on(present.id()), present.revision());
+    int voter = actor.account().map(Account::id).orElseThrow();
+    if (!voters.add(voter)) {
+      throw new ConflictException(
+          "You have approved contribution %d already; another reviewer must agree"
+              .formatted(present.id()),
+          present);
+    }
+    return voters.size() < room.votes().getAsInt()
+        ? Deciding.Outcome.of(present)
+        : publish(page, present, actor);
+  }
+
+  private static Set<Integer> voters(List<Decision> decisions, int revision) {
+    Set<Integer> voters = new HashSet<>();
+    for (Decision each : decisions) {
+      if (each.revision() == revision) {
+        switch (each.kind()) {
+          case APPROVE -> voters.add(each.by().accountId());
+          case RETURN, DECLINE, WITHDRAW, REOPEN -> voters.clear();
+          case OVERRULE -> {}
+        }
+      }
+    }
+    return voters;
+  }
+
+  private Deciding.Outcome publish(ReviewPage page, Contribution present, Actor actor) {
+    page.bank().lock();
+    Basis basis = room.basis(page);
+    Proposal proposal = present.proposal();
+    RefusedException.throwIfAny(proposal.faults(basis));
+    Change change =
+        Overruled.of(page.decisions().on(present.id()), present.revision())
+            .on(proposal.change(basis, present.name()));
+    int edition = page.bank().publish(change, proposal.summary(), actor, present.id(), room.now());
+    return Deciding.Outcome.published(present.publishedIn(edition, room.now()), edition);
+  }
+}

@@ -1,0 +1,28 @@
+package org.hedgerow.review;
+
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+
+/** Contributions, within a transaction. */
+public interface ContributionStore {
+  /** A new draft. */
+  Contribution add(Content content, Person author, Instant now);
+
+  Optional<Contribution> find(int id);
+
+  /** As {@link #find}, and nobody else changes it before this transaction ends. */
+  Optional<Contribution> lock(int id);
+
+  /** Writes down all of it that can change. */
+  void save(Contribution contribution);
+
+  /** Deletes a draft, for good. */
+  void remove(int id);
+
+  /** In the order of the query, as many as it wants. */
+  List<Contribution> find(ContributionQuery query);
+
+  /** Those that wait for a decision and are about the same word or sentence, the oldest first. */
+  List<Contribution> waitingAbout(String subject);
+}

@@ -1,0 +1,109 @@
+package org.hedgerow.review;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import org.hedgerow.lexicon.Lexicon;
+import org.hedgerow.lexicon.Word;
+import org.hedgerow.phonics.Accent;
+import org.hedgerow.phonics.AccentCatalogue;
+import org.hedgerow.phonics.Accents;
+import org.hedgerow.phonics.Alignment;
+import org.hedgerow.phonics.Correspondence;
+import org.hedgerow.phonics.Span;
+import org.hedgerow.reading.Check;
+import org.hedgerow.reading.ReadingRules;
+import org.hedgerow.reading.Standard;
+import org.hedgerow.reading.Subject;
+import org.hedgerow.reading.Verdict;
+import org.hedgerow.reading.WordChecker;
+
+/**
+ * Judges what a proposal would make of a word: whether it may stand in the list that it is wanted
+ * for, in each accent in which it is said, and which lists would have it.
+ */
+final class Examiner {
+  private final Lexicon lexicon;
+  private final WordChecker checker;
+  private final Accents accents;
+
+  Examiner(Lexicon lexicon) {
+    this.lexicon = lexicon;
+    this.checker = new WordChecker(lexicon.catalogue());
+    this.accents = new Accents(lexicon.accents().stream().map(AccentCatalogue::accent).toList());
+  }
+
+  /**
+   * @param content without faults on the basis
+   */
+  Examination examine(Content content, Basis basis) {
+    Change change = content.proposal().change(basis, "");
+    List<Remark> remarks = new ArrayList<>();
+    Set<String> serves = new TreeSet<>();
+    for (Word word : change.words()) {
+      Subject subject = word.among(accents).subject();
+      List<String> said = saidIn(subject);
+      Standard standard = target(content.wantedFor()).map(Standard::of).orElse(anything(word));
+      Check check = checker.check(subject, standard, said);
+      check.findings().forEach(finding -> remarks.add(Remark.of(finding)));
+      serves.addAll(serves(subject, said));
+    }
+    change.sentences().forEach(sentence -> serves.add(sentence.value().label()));
+    target(content.wantedFor()).ifPresent(target -> serves.add(target.label()));
+    return new Examination(List.copyOf(serves), remarks);
+  }
+
+  /** The accents of the bank in which the word is said, an accent like its parent's left out. */
+  private List<String> saidIn(Subject subject) {
+    return lexicon.accents().stream()
+        .map(AccentCatalogue::accent)
+        .map(Accent::tag)
+        .filter(
+            tag -> subject.pronunciations().stream().anyMatch(each -> each.accent().equals(tag)))
+        .toList();
+  }
+
+  /** For a word that nobody wants for something, whatever phonogram it holds is no fault. */
+  private static Standard anything(Word word) {
+    Set<Correspondence> held = new java.util.HashSet<>();
+    word.pronunciations().stream()
+        .flatMap(each -> each.alignment().stream())
+        .flatMap(alignment -> alignment.spans().stream())
+        .map(Span::correspondence)
+        .filter(Correspondence::isTaught)
+        .forEach(held::add);
+    return new Standard(ReadingRules.DEFAULT, Set.of(), held);
+  }
+
+  private Set<String> serves(Subject subject, List<String> said) {
+    Set<String> serves = new TreeSet<>();
+    for (Correspondence value : held(subject)) {
+      for (String accent : said) {
+        Check check = checker.check(subject, Standard.of(value), List.of(accent));
+        if (check.verdict() == Verdict.PASS) {
+          serves.add(value.label());
+        }
+      }
+    }
+    return serves;
+  }
+
+  private static List<Correspondence> held(Subject subject) {
+    return subject.pronunciations().stream()
+        .flatMap(each -> each.alignment().stream().map(Alignment::spans))
+        .flatMap(List::stream)
+        .map(Span::correspondence)
+        .filter(Correspondence::isTaught)
+        .distinct()
+        .toList();
+  }
+
+  /** The value that a text such as {@code oa 1} names. */
+  Optional<Correspondence> target(String label) {
+    return lexicon.catalogue().correspondences().stream()
+        .filter(each -> each.isTaught() && each.label().equals(label))
+        .findFirst();
+  }
+}

@@ -1,0 +1,60 @@
+package org.hedgerow.review;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.hedgerow.accounts.FieldFault;
+import org.hedgerow.lexicon.Tag;
+
+/**
+ * A picture of what a word of the bank means.
+ *
+ * @param upload the id of the picture, which was sent before
+ * @param title what it shows
+ * @param author who made it
+ * @param licence the id of one of the {@link org.hedgerow.pictures.Licence licences}
+ * @param source where it comes from; may be empty for one's own work
+ */
+public record NewPicture(
+    String spelling, String upload, String title, String author, String licence, String source)
+    implements Proposal {
+  public NewPicture {
+    spelling = Given.text(spelling);
+    upload = Given.text(upload);
+    title = Given.text(title);
+    author = Given.text(author);
+    licence = Given.text(licence);
+    source = Given.text(source);
+  }
+
+  @Override
+  public Kind kind() {
+    return Kind.PICTURE;
+  }
+
+  @Override
+  public String subject() {
+    return spelling;
+  }
+
+  @Override
+  public List<FieldFault> faults(Basis basis) {
+    List<FieldFault> faults = new ArrayList<>(basis.missing(spelling));
+    if (basis.uploads().apply(upload).isEmpty()) {
+      faults.add(new FieldFault("upload", "Choose a picture: PNG, JPEG or SVG."));
+    }
+    faults.addAll(Attribution.faults(this));
+    return faults;
+  }
+
+  @Override
+  public Change change(Basis basis, String source) {
+    return Change.of(
+        basis.word(spelling).orElseThrow().tagged(new Tag(Tag.PICTURE, upload, source)).approved(),
+        Attribution.picture(this, basis.uploads().apply(upload).orElseThrow()));
+  }
+
+  @Override
+  public String summary() {
+    return "Picture of " + spelling;
+  }
+}

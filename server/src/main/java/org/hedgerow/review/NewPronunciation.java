@@ -1,0 +1,74 @@
+package org.hedgerow.review;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.hedgerow.accounts.FieldFault;
+import org.hedgerow.lexicon.Word;
+import org.hedgerow.phonics.Pronunciation;
+
+/**
+ * How a word of the bank is said too, or is said in another accent.
+ *
+ * @param saying the pronunciation
+ * @param instead whether it takes the place of those that the bank has in the accent
+ */
+public record NewPronunciation(String spelling, Saying saying, boolean instead)
+    implements Proposal {
+  public NewPronunciation {
+    spelling = Given.text(spelling);
+    saying = Saying.given(saying);
+  }
+
+  @Override
+  public Kind kind() {
+    return Kind.PRONUNCIATION;
+  }
+
+  @Override
+  public String subject() {
+    return spelling;
+  }
+
+  @Override
+  public List<FieldFault> faults(Basis basis) {
+    List<FieldFault> faults = new ArrayList<>(basis.missing(spelling));
+    faults.addAll(saying.faults("saying", spelling, basis.lexicon()));
+    if (faults.isEmpty() && isThere(basis)) {
+      faults.add(
+          new FieldFault(
+              "saying",
+              "The bank has this pronunciation already. To cut it up otherwise, propose an alignment."));
+    }
+    return faults;
+  }
+
+  private boolean isThere(Basis basis) {
+    Pronunciation wanted = saying.pronunciation(spelling, basis.lexicon(), "");
+    return !instead
+        && basis.word(spelling).orElseThrow().pronunciations().stream()
+            .anyMatch(each -> isSame(each, wanted));
+  }
+
+  private static boolean isSame(Pronunciation one, Pronunciation other) {
+    return one.accent().equals(other.accent()) && one.sounds().equals(other.sounds());
+  }
+
+  /** The new one stands after the others of its accent: the first is the usual one. */
+  @Override
+  public Change change(Basis basis, String source) {
+    Word word = basis.word(spelling).orElseThrow();
+    List<Pronunciation> all = new ArrayList<>();
+    for (Pronunciation each : word.pronunciations()) {
+      if (!(instead && each.accent().equals(saying.accent()))) {
+        all.add(each);
+      }
+    }
+    all.add(saying.pronunciation(spelling, basis.lexicon(), source));
+    return Change.of(word.saying(all).approved());
+  }
+
+  @Override
+  public String summary() {
+    return "%s said /%s/ in %s".formatted(spelling, saying.sounds(), saying.accent());
+  }
+}

@@ -1,0 +1,13 @@
+package org.hedgerow.review;
+
+import java.util.function.Function;
+
+/** Where contributions and decisions are kept, beside the bank. Safe for use by several threads. */
+public interface ReviewBook {
+  /**
+   * Does some work wholly, or not at all if it throws.
+   *
+   * @throws org.hedgerow.accounts.UnavailableException if the records can't be reached
+   */
+  <R> R inTransaction(Function<ReviewPage, R> work);
+}

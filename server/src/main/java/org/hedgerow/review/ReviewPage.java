@@ -1,0 +1,16 @@
+package org.hedgerow.review;
+
+import org.hedgerow.accounts.AuditLog;
+
+/** Everything about review, within one transaction. */
+public interface ReviewPage {
+  ContributionStore contributions();
+
+  DecisionStore decisions();
+
+  UploadStore uploads();
+
+  BankStore bank();
+
+  AuditLog audit();
+}

@@ -1,0 +1,79 @@
+package org.hedgerow.review;
+
+import java.util.List;
+import java.util.Optional;
+import org.hedgerow.accounts.Actor;
+import org.hedgerow.accounts.Role;
+
+/** Looks at contributions. */
+public final class Reviews {
+  private final Workroom room;
+
+  Reviews(Workroom room) {
+    this.room = room;
+  }
+
+  /**
+   * A contribution with what was decided on it.
+   *
+   * @param decisions the oldest first
+   * @param others that wait for a decision about the same word or sentence
+   * @param faults because of which it can't be submitted or approved as the bank is now
+   */
+  public record Dossier(
+      Contribution contribution,
+      List<Decision> decisions,
+      List<Contribution> others,
+      List<org.hedgerow.accounts.FieldFault> faults) {}
+
+  /**
+   * @throws org.hedgerow.accounts.NothingThereException if there is none, or it is another's draft
+   */
+  public Dossier open(Actor actor, int id) {
+    actor.require(Role.CONTRIBUTOR);
+    return room.inTransaction(
+        page -> {
+          Contribution found = Workroom.visible(page.contributions().find(id), actor);
+          return new Dossier(
+              found,
+              page.decisions().on(id),
+              others(page, found),
+              found.state() == State.APPROVED || found.state() == State.WITHDRAWN
+                  ? List.of()
+                  : found.proposal().faults(room.basis(page)));
+        });
+  }
+
+  private static List<Contribution> others(ReviewPage page, Contribution about) {
+    String subject = about.proposal().subject();
+    return subject.isEmpty()
+        ? List.of()
+        : page.contributions().waitingAbout(subject).stream()
+            .filter(each -> each.id() != about.id())
+            .toList();
+  }
+
+  /** Nobody sees another's drafts, whatever the query says. */
+  public List<Contribution> find(Actor actor, ContributionQuery query) {
+    actor.require(Role.CONTRIBUTOR);
+    return room.inTransaction(page -> page.contributions().find(query));
+  }
+
+  /** A picture that was sent. */
+  public Optional<Upload> upload(Actor actor, String id) {
+    actor.require(Role.CONTRIBUTOR);
+    return room.inTransaction(page -> page.uploads().find(id));
+  }
+
+  /** What the machine makes of something before it is submitted; empty while it has faults. */
+  public Optional<Examination> examine(Actor actor, Content content) {
+    actor.require(Role.CONTRIBUTOR);
+    return room.inTransaction(
+        page -> {
+          Basis basis = room.basis(page);
+          return content.proposal().faults(basis).isEmpty()
+              ? Optional.of(new Examiner(basis.lexicon()).examine(content, basis))
+              : Optional.empty();
+        });
+  }
+}

@@ -1,0 +1,43 @@
+package org.hedgerow.review;
+
+import java.util.Map;
+import org.hedgerow.accounts.Actor;
+import org.hedgerow.accounts.Role;
+
+/** Changes what a draft says, or something that was returned: a new revision. */
+public final class Revise {
+  private final Workroom room;
+
+  Revise(Workroom room) {
+    this.room = room;
+  }
+
+  /**
+   * @param revision which the author saw
+   * @throws StaleException if it has been changed since
+   * @throws ConflictException if it isn't open any more
+   */
+  public Contribution execute(Actor actor, int id, int revision, Content content) {
+    actor.require(Role.CONTRIBUTOR);
+    return room.inTransaction(
+        page -> {
+          Contribution present = Own.lock(page, actor, id, revision);
+          if (!present.state().isOpen()) {
+            throw ConflictException.of("changed", present);
+          }
+          if (present.content().equals(content)) {
+            return present;
+          }
+          Contribution changed = present.saying(content, room.now());
+          page.contributions().save(changed);
+          room.record(
+              page,
+              actor,
+              "changed",
+              changed,
+              Map.of("revision", revision),
+              Map.of("revision", changed.revision()));
+          return changed;
+        });
+  }
+}

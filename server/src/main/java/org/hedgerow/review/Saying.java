@@ -1,0 +1,87 @@
+package org.hedgerow.review;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.hedgerow.accounts.FieldFault;
+import org.hedgerow.lexicon.Lexicon;
+import org.hedgerow.phonics.AccentCatalogue;
+import org.hedgerow.phonics.Pronunciation;
+import org.hedgerow.phonics.Sound;
+import org.hedgerow.phonics.SoundReader;
+import org.hedgerow.phonics.UnknownSoundException;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * How somebody says a word.
+ *
+ * @param accent its tag
+ * @param sounds with spaces between, in the accent's IPA, in ARPAbet or in X-SAMPA
+ * @param spans which letters spell which sounds; empty to leave it to the machine
+ */
+public record Saying(String accent, String sounds, List<Piece> spans) {
+  private static final int LONGEST = 400;
+
+  public Saying {
+    accent = Given.text(accent);
+    sounds = Given.text(sounds);
+    spans = Given.list(spans);
+  }
+
+  static Saying given(@Nullable Saying saying) {
+    return saying == null ? new Saying("", "", List.of()) : saying;
+  }
+
+  /**
+   * @param field by which a fault names it
+   */
+  List<FieldFault> faults(String field, String spelling, Lexicon lexicon) {
+    Optional<AccentCatalogue> known = lexicon.accent(accent);
+    if (known.isEmpty()) {
+      return List.of(Accented.unknown(field + ".accent", accent, lexicon));
+    }
+    List<FieldFault> faults = new ArrayList<>();
+    List<Sound> said = sounds(field + ".sounds", known.get(), faults);
+    if (faults.isEmpty() && !spans.isEmpty()) {
+      faults.addAll(new HandAlignment(spelling, said, known.get()).faults(field + ".spans", spans));
+    }
+    return faults;
+  }
+
+  private List<Sound> sounds(String field, AccentCatalogue known, List<FieldFault> faults) {
+    if (sounds.isEmpty() || sounds.length() > LONGEST) {
+      faults.add(
+          new FieldFault(
+              field,
+              sounds.isEmpty()
+                  ? "Give the sounds, one after the other with spaces between."
+                  : "At most %d characters.".formatted(LONGEST)));
+      return List.of();
+    }
+    try {
+      return new SoundReader(known.accent()).read(sounds);
+    } catch (UnknownSoundException unknown) {
+      faults.add(
+          new FieldFault(
+              field, "“%s” is no sound of %s.".formatted(unknown.symbol(), known.accent().name())));
+      return List.of();
+    }
+  }
+
+  /** As the bank keeps it; to be asked only where there are no faults. */
+  Pronunciation pronunciation(String spelling, Lexicon lexicon, String source) {
+    AccentCatalogue known = lexicon.accent(accent).orElseThrow();
+    List<Sound> said = new SoundReader(known.accent()).read(sounds);
+    if (spans.isEmpty()) {
+      return Pronunciation.aligned(lexicon.aligner(accent), spelling, said, "", source, false);
+    }
+    return new Pronunciation(
+        accent,
+        said,
+        "",
+        source,
+        false,
+        Optional.of(new HandAlignment(spelling, said, known).of(spans)),
+        "");
+  }
+}

@@ -1,0 +1,28 @@
+package org.hedgerow.review;
+
+import org.hedgerow.accounts.Actor;
+import org.hedgerow.accounts.Role;
+import org.hedgerow.pictures.CleanPicture;
+
+/** Keeps a picture for a contribution to come. */
+public final class SendPicture {
+  private final Workroom room;
+
+  SendPicture(Workroom room) {
+    this.room = room;
+  }
+
+  /**
+   * @return by which a proposal names it
+   */
+  public Upload execute(Actor actor, CleanPicture picture) {
+    actor.require(Role.CONTRIBUTOR);
+    int accountId = actor.requireAccount().id();
+    Upload upload = Upload.of(picture);
+    return room.inTransaction(
+        page -> {
+          page.uploads().add(upload, accountId, room.now());
+          return upload;
+        });
+  }
+}

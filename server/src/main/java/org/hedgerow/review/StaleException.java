@@ -1,0 +1,20 @@
+package org.hedgerow.review;
+
+/** Somebody works on what has been changed meanwhile; nothing was done. */
+public final class StaleException extends RuntimeException {
+  private static final long serialVersionUID = 1L;
+
+  private final transient Contribution present;
+
+  StaleException(int revision, Contribution present) {
+    super(
+        "You have revision %d of contribution %d; now it is revision %d"
+            .formatted(revision, present.id(), present.revision()));
+    this.present = present;
+  }
+
+  /** As it is now. */
+  public Contribution present() {
+    return present;
+  }
+}

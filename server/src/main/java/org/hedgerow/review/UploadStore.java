@@ -1,0 +1,12 @@
+package org.hedgerow.review;
+
+import java.time.Instant;
+import java.util.Optional;
+
+/** Pictures that people have sent, cleaned; they are in the bank only once they are approved. */
+public interface UploadStore {
+  /** Keeps it; the same picture again changes nothing. */
+  void add(Upload upload, int accountId, Instant now);
+
+  Optional<Upload> find(String id);
+}

@@ -1,0 +1,87 @@
+package org.hedgerow.review;
+
+import java.util.Optional;
+import org.hedgerow.accounts.Actor;
+import org.hedgerow.lexicon.Word;
+
+/**
+ * Undoes an approval: what it changed is again as it was before, in a new edition. Old editions
+ * keep what they say.
+ */
+public final class WithdrawIt {
+  private final Workroom room;
+  private final Deciding deciding;
+
+  WithdrawIt(Workroom room) {
+    this.room = room;
+    this.deciding = new Deciding(room);
+  }
+
+  /**
+   * @throws ConflictException if what it changed has been changed again since
+   */
+  public Contribution execute(Actor actor, int id, int revision, String comment) {
+    return deciding.decide(
+        actor,
+        id,
+        revision,
+        DecisionKind.WITHDRAW,
+        comment,
+        (page, present) -> withdraw(page, present, actor));
+  }
+
+  private Deciding.Outcome withdraw(ReviewPage page, Contribution present, Actor actor) {
+    page.bank().lock();
+    int edition =
+        page.bank()
+            .publish(
+                undo(page.bank(), present),
+                "Undone: " + present.proposal().summary(),
+                actor,
+                present.id(),
+                room.now());
+    return Deciding.Outcome.published(present.in(State.WITHDRAWN, room.now()), edition);
+  }
+
+  private static Change undo(BankStore bank, Contribution present) {
+    String subject = present.proposal().subject();
+    return isOfSentence(present.proposal())
+        ? undoSentence(bank, present, subject)
+        : undoWord(bank, present, subject);
+  }
+
+  private static boolean isOfSentence(Proposal proposal) {
+    return proposal instanceof NewSentence
+        || (proposal instanceof Withdrawal withdrawal && !withdrawal.sentence().isEmpty());
+  }
+
+  private static Change undoWord(BankStore bank, Contribution present, String spelling) {
+    int edition = present.edition().orElseThrow();
+    Optional<Word> now = bank.word(spelling);
+    boolean untouched =
+        now.map(word -> word.since() == edition).orElse(present.kind() == Kind.WITHDRAWAL);
+    if (!untouched) {
+      throw changedSince(present);
+    }
+    return bank.word(spelling, edition - 1)
+        .map(Change::of)
+        .orElseGet(() -> Change.withoutWord(spelling));
+  }
+
+  private static Change undoSentence(BankStore bank, Contribution present, String text) {
+    boolean wasNew = present.kind() == Kind.SENTENCE;
+    if (bank.sentence(text).isPresent() != wasNew) {
+      throw changedSince(present);
+    }
+    return wasNew
+        ? Change.withoutSentence(text)
+        : Change.of(bank.sentence(text, present.edition().orElseThrow() - 1).orElseThrow());
+  }
+
+  private static ConflictException changedSince(Contribution present) {
+    return new ConflictException(
+        "What contribution %d changed has been changed again since; undo that first"
+            .formatted(present.id()),
+        present);
+  }
+}

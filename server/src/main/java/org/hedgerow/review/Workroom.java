@@ -1,0 +1,67 @@
+package org.hedgerow.review;
+
+import java.time.Instant;
+import java.time.InstantSource;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.function.IntConsumer;
+import java.util.function.IntSupplier;
+import java.util.function.Supplier;
+import org.hedgerow.accounts.Actor;
+import org.hedgerow.accounts.AuditEntry;
+import org.hedgerow.accounts.NothingThereException;
+import org.hedgerow.lexicon.Lexicon;
+
+/**
+ * What all verbs work with.
+ *
+ * @param newest the newest edition in memory
+ * @param votes how many reviewers must approve
+ * @param published told the number of every new edition, after its transaction
+ */
+record Workroom(
+    ReviewBook book,
+    Supplier<Lexicon> newest,
+    IntSupplier votes,
+    IntConsumer published,
+    InstantSource clock) {
+
+  <R> R inTransaction(Function<ReviewPage, R> work) {
+    return book.inTransaction(work);
+  }
+
+  Instant now() {
+    return clock.instant();
+  }
+
+  Basis basis(ReviewPage page) {
+    return new Basis(newest.get(), page.bank()::word, page.bank()::sentence, page.uploads()::find);
+  }
+
+  /**
+   * One that its author, or whoever asks, may see, to be changed.
+   *
+   * @throws NothingThereException if there is none, or it is another's draft
+   */
+  static Contribution lock(ReviewPage page, Actor actor, int id) {
+    return visible(page.contributions().lock(id), actor);
+  }
+
+  static Contribution visible(Optional<Contribution> found, Actor actor) {
+    return found
+        .filter(each -> each.state() != State.DRAFT || actor.is(each.author().accountId()))
+        .orElseThrow(() -> new NothingThereException("The contribution"));
+  }
+
+  void record(
+      ReviewPage page,
+      Actor actor,
+      String action,
+      Contribution about,
+      Map<String, Object> before,
+      Map<String, Object> after) {
+    page.audit()
+        .add(new AuditEntry(actor, now(), "contribution." + action, about.name(), before, after));
+  }
+}

@@ -1,5 +1,6 @@
 package org.hedgerow.store;
 
+import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -38,25 +39,32 @@ final class EditionWriter {
    * @param summary what is changed, for people to read
    * @param account who decided; empty for the program itself
    * @param contribution what was approved, if that is why
+   * @param at when
    * @return the number of the edition
    */
-  int publish(String summary, OptionalInt account, OptionalInt contribution) {
-    handle.execute("lock table editions in share row exclusive mode");
+  int publish(String summary, OptionalInt account, OptionalInt contribution, Instant at) {
+    lock();
     int number =
         handle
             .createQuery(
                 """
-                insert into editions (number, summary, account_id, contribution_id)
-                select max(number) + 1, :summary, :account, :contribution from editions
+                insert into editions (number, published_at, summary, account_id, contribution_id)
+                select max(number) + 1, :at, :summary, :account, :contribution from editions
                 returning number
                 """)
             .bind("summary", summary)
+            .bind("at", at)
             .bind("account", account)
             .bind("contribution", contribution)
             .mapTo(Integer.class)
             .one();
     handle.execute("select pg_notify(?, ?)", CHANNEL, String.valueOf(number));
     return number;
+  }
+
+  /** Makes others who want to publish wait until the transaction ends. */
+  void lock() {
+    handle.execute("lock table editions in share row exclusive mode");
   }
 
   /** A word as it stands, changes of this transaction among them; empty if it doesn't stand. */

@@ -1,6 +1,5 @@
 package org.hedgerow.store;
 
-import java.sql.SQLException;
 import java.util.function.Function;
 import org.hedgerow.accounts.AccountBook;
 import org.hedgerow.accounts.AccountPage;
@@ -11,11 +10,8 @@ import org.hedgerow.accounts.FailureStore;
 import org.hedgerow.accounts.LinkStore;
 import org.hedgerow.accounts.SessionStore;
 import org.hedgerow.accounts.TokenStore;
-import org.hedgerow.accounts.UnavailableException;
-import org.jdbi.v3.core.ConnectionException;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
-import org.jdbi.v3.core.JdbiException;
 
 /** Keeps everything about accounts in the bank's database. */
 public final class JdbiAccountBook implements AccountBook {
@@ -27,23 +23,7 @@ public final class JdbiAccountBook implements AccountBook {
 
   @Override
   public <R> R inTransaction(Function<AccountPage, R> work) {
-    try {
-      return jdbi.inTransaction(handle -> work.apply(new Page(handle)));
-    } catch (ConnectionException problem) {
-      throw unavailable(problem);
-    } catch (JdbiException problem) {
-      throw isBroken(problem) ? unavailable(problem) : problem;
-    }
-  }
-
-  private static UnavailableException unavailable(JdbiException problem) {
-    return new UnavailableException("The database doesn't answer.", problem);
-  }
-
-  /** PostgreSQL's classes 08, connection exceptions, and 57, operator intervention. */
-  private static boolean isBroken(JdbiException problem) {
-    return problem.getCause() instanceof SQLException cause
-        && String.valueOf(cause.getSQLState()).matches("(08|57).*");
+    return Outages.told(() -> jdbi.inTransaction(handle -> work.apply(new Page(handle))));
   }
 
   private record Page(Handle handle) implements AccountPage {

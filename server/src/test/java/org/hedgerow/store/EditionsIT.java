@@ -74,7 +74,9 @@ class EditionsIT {
         .inTransaction(
             handle -> {
               EditionWriter writer = new EditionWriter(handle, COMMON.accents());
-              int edition = writer.publish("A test.", OptionalInt.empty(), OptionalInt.empty());
+              int edition =
+                  writer.publish(
+                      "A test.", OptionalInt.empty(), OptionalInt.empty(), Instant.EPOCH);
               changes.accept(writer, edition);
               return edition;
             });

@@ -1,0 +1,163 @@
+package org.hedgerow.store;
+
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
+import org.hedgerow.review.Content;
+import org.hedgerow.review.Contribution;
+import org.hedgerow.review.ContributionQuery;
+import org.hedgerow.review.ContributionStore;
+import org.hedgerow.review.Person;
+import org.hedgerow.review.State;
+import org.jdbi.v3.core.Handle;
+import org.jdbi.v3.core.statement.Query;
+import org.jdbi.v3.core.statement.StatementContext;
+import org.jspecify.annotations.Nullable;
+
+/** Contributions in their table. */
+record JdbiContributions(Handle handle) implements ContributionStore {
+  private static final String SELECT =
+      """
+      select c.id, c.content, c.state, c.revision, c.author_id, a.display_name, c.made_at,
+        c.changed_at, c.submitted_at, c.serves, c.remarks, c.edition
+      from contributions c join accounts a on a.id = c.author_id
+      """;
+
+  @Override
+  public Contribution add(Content content, Person author, Instant now) {
+    int id =
+        handle
+            .createQuery(
+                """
+                insert into contributions (kind, subject, content, state, revision, author_id,
+                  made_at, changed_at, serves, remarks)
+                values (:kind, :subject, :content::jsonb, 'draft', 1, :author, :now, :now,
+                  '{}', '[]')
+                returning id
+                """)
+            .bind("kind", content.proposal().kind().label())
+            .bind("subject", content.proposal().subject())
+            .bind("content", ReviewJson.of(content))
+            .bind("author", author.accountId())
+            .bind("now", now)
+            .mapTo(Integer.class)
+            .one();
+    return find(id).orElseThrow();
+  }
+
+  @Override
+  public Optional<Contribution> find(int id) {
+    return one(SELECT + " where c.id = :id", id);
+  }
+
+  @Override
+  public Optional<Contribution> lock(int id) {
+    return one(SELECT + " where c.id = :id for update of c", id);
+  }
+
+  private Optional<Contribution> one(String query, int id) {
+    return handle.createQuery(query).bind("id", id).map(JdbiContributions::read).findOne();
+  }
+
+  @Override
+  public void save(Contribution contribution) {
+    handle
+        .createUpdate(
+            """
+            update contributions set kind = :kind, subject = :subject, content = :content::jsonb,
+              state = :state, revision = :revision, changed_at = :changed,
+              submitted_at = :submitted, serves = :serves, remarks = :remarks::jsonb,
+              edition = :edition
+            where id = :id
+            """)
+        .bind("id", contribution.id())
+        .bind("kind", contribution.kind().label())
+        .bind("subject", contribution.proposal().subject())
+        .bind("content", ReviewJson.of(contribution.content()))
+        .bind("state", contribution.state().label())
+        .bind("revision", contribution.revision())
+        .bind("changed", contribution.changed())
+        .bind("submitted", contribution.submitted())
+        .bindArray("serves", String.class, contribution.serves())
+        .bind("remarks", ReviewJson.of(contribution.remarks()))
+        .bind("edition", contribution.edition())
+        .execute();
+  }
+
+  @Override
+  public void remove(int id) {
+    handle.execute("delete from contributions where id = ? and state = 'draft'", id);
+  }
+
+  @Override
+  public List<Contribution> find(ContributionQuery query) {
+    List<String> conditions = new ArrayList<>();
+    conditions.add("(c.state <> 'draft' or c.author_id = :viewer)");
+    if (!query.states().isEmpty()) {
+      conditions.add("c.state = any(:states)");
+    }
+    query.kind().ifPresent(kind -> conditions.add("c.kind = :kind"));
+    query.authorId().ifPresent(id -> conditions.add("c.author_id = :author"));
+    query.serves().ifPresent(value -> conditions.add(":serves = any(c.serves)"));
+    query.about().ifPresent(subject -> conditions.add("c.subject = :about"));
+    query.before().ifPresent(id -> conditions.add("c.id < :before"));
+    Query sql =
+        handle
+            .createQuery(
+                SELECT
+                    + " where "
+                    + String.join(" and ", conditions)
+                    + " order by c.id desc limit :limit")
+            .bind("viewer", query.viewerId())
+            .bind("limit", query.limit());
+    if (!query.states().isEmpty()) {
+      sql.bindArray("states", String.class, labels(query.states()));
+    }
+    query.kind().ifPresent(kind -> sql.bind("kind", kind.label()));
+    query.authorId().ifPresent(id -> sql.bind("author", id));
+    query.serves().ifPresent(value -> sql.bind("serves", value));
+    query.about().ifPresent(subject -> sql.bind("about", subject));
+    query.before().ifPresent(id -> sql.bind("before", id));
+    return sql.map(JdbiContributions::read).list();
+  }
+
+  private static List<String> labels(Set<State> states) {
+    return states.stream().map(State::label).toList();
+  }
+
+  @Override
+  public List<Contribution> waitingAbout(String subject) {
+    return handle
+        .createQuery(SELECT + " where c.subject = :subject and c.state = 'submitted' order by c.id")
+        .bind("subject", subject)
+        .map(JdbiContributions::read)
+        .list();
+  }
+
+  private static Contribution read(ResultSet row, StatementContext context) throws SQLException {
+    int edition = row.getInt("edition");
+    boolean published = !row.wasNull();
+    return new Contribution(
+        row.getInt("id"),
+        ReviewJson.content(row.getString("content")),
+        State.labelled(row.getString("state")).orElseThrow(),
+        row.getInt("revision"),
+        new Person(row.getInt("author_id"), row.getString("display_name")),
+        row.getTimestamp("made_at").toInstant(),
+        row.getTimestamp("changed_at").toInstant(),
+        Optional.ofNullable(instant(row, "submitted_at")),
+        Arrays.asList((String[]) row.getArray("serves").getArray()),
+        ReviewJson.remarks(row.getString("remarks")),
+        published ? OptionalInt.of(edition) : OptionalInt.empty());
+  }
+
+  private static @Nullable Instant instant(ResultSet row, String column) throws SQLException {
+    return row.getTimestamp(column) == null ? null : row.getTimestamp(column).toInstant();
+  }
+}

@@ -1,0 +1,60 @@
+package org.hedgerow.store;
+
+import java.util.List;
+import java.util.function.Function;
+import org.hedgerow.accounts.AuditLog;
+import org.hedgerow.phonics.AccentCatalogue;
+import org.hedgerow.review.BankStore;
+import org.hedgerow.review.ContributionStore;
+import org.hedgerow.review.DecisionStore;
+import org.hedgerow.review.ReviewBook;
+import org.hedgerow.review.ReviewPage;
+import org.hedgerow.review.UploadStore;
+import org.jdbi.v3.core.Handle;
+import org.jdbi.v3.core.Jdbi;
+
+/** Keeps contributions and decisions in the bank's database. */
+public final class JdbiReviewBook implements ReviewBook {
+  private final Jdbi jdbi;
+  private final List<AccentCatalogue> accents;
+
+  /**
+   * @param accents of any edition: all have the same
+   */
+  public JdbiReviewBook(BankDatabase bank, List<AccentCatalogue> accents) {
+    this.jdbi = bank.jdbi();
+    this.accents = List.copyOf(accents);
+  }
+
+  @Override
+  public <R> R inTransaction(Function<ReviewPage, R> work) {
+    return Outages.told(() -> jdbi.inTransaction(handle -> work.apply(new Page(handle, accents))));
+  }
+
+  private record Page(Handle handle, List<AccentCatalogue> accents) implements ReviewPage {
+    @Override
+    public ContributionStore contributions() {
+      return new JdbiContributions(handle);
+    }
+
+    @Override
+    public DecisionStore decisions() {
+      return new JdbiDecisions(handle);
+    }
+
+    @Override
+    public UploadStore uploads() {
+      return new JdbiUploads(handle);
+    }
+
+    @Override
+    public BankStore bank() {
+      return new JdbiBank(handle, accents);
+    }
+
+    @Override
+    public AuditLog audit() {
+      return new JdbiAudit(handle);
+    }
+  }
+}

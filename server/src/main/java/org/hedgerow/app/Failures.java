@@ -1,6 +1,7 @@
 package org.hedgerow.app;
 
 import org.hedgerow.store.DatabaseUnavailableException;
+import org.hedgerow.store.UnusableArchiveException;
 import org.hedgerow.web.ListeningException;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -29,6 +30,7 @@ final class Failures implements IExecutionExceptionHandler {
 
   private static boolean isForPeople(Exception failure) {
     return failure instanceof DatabaseUnavailableException
+        || failure instanceof UnusableArchiveException
         || failure instanceof ListeningException
         || failure instanceof CommandFailedException;
   }

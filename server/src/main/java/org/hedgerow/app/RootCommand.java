@@ -23,6 +23,8 @@ import picocli.CommandLine.Spec;
       ListCommand.class,
       CheckCommand.class,
       AccountCommand.class,
+      ExportCommand.class,
+      ImportCommand.class,
       VersionCommand.class
     },
     footer = {

@@ -12,8 +12,6 @@ import org.hedgerow.store.LiveEditions;
 import org.hedgerow.web.ListeningAddress;
 import org.hedgerow.web.WebServer;
 import org.hedgerow.web.security.Clients;
-import org.slf4j.Logger;
-import org.slf4j.LoggerFactory;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -23,8 +21,6 @@ import picocli.CommandLine.Spec;
 
 @Command(name = "serve", description = "Runs the server until it is told to stop.")
 final class ServeCommand implements Callable<Integer> {
-  private static final Logger LOG = LoggerFactory.getLogger(ServeCommand.class);
-
   @Mixin private DatabaseOptions database = new DatabaseOptions();
 
   @Option(
@@ -54,15 +50,15 @@ final class ServeCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     ListeningAddress address = address();
-    if (demo) {
-      LOG.info("--demo has nothing to add yet.");
-    }
     address.requireFree();
     try (ClosedAtExit resources = ClosedAtExit.create()) {
       BankDatabase bank = resources.add(database.open());
       new SeedTask().runIfEmpty(bank, spec.commandLine().getOut());
       LiveEditions editions = resources.add(new LiveEditions(bank, first(bank)));
       AccountServices accounts = Wiring.accounts(bank);
+      if (demo) {
+        new DemoTask(bank, editions).run(spec.commandLine().getOut());
+      }
       Clients clients = new Clients(behindTls);
       CompletableFuture<Void> indexed =
           CompletableFuture.runAsync(() -> prepareFirst(editions.newest()));

@@ -8,8 +8,11 @@ import java.util.Optional;
 import org.hedgerow.accounts.AccountServices;
 import org.hedgerow.accounts.Argon2;
 import org.hedgerow.lexicon.Editions;
+import org.hedgerow.review.ReviewServices;
 import org.hedgerow.store.BankDatabase;
 import org.hedgerow.store.JdbiAccountBook;
+import org.hedgerow.store.JdbiReviewBook;
+import org.hedgerow.store.LiveEditions;
 import org.hedgerow.web.HealthRoutes;
 import org.hedgerow.web.JsonMapping;
 import org.hedgerow.web.ListeningAddress;
@@ -34,7 +37,21 @@ final class Wiring {
   private Wiring() {}
 
   static AccountServices accounts(BankDatabase bank) {
-    return AccountServices.of(new JdbiAccountBook(bank), new Argon2(), InstantSource.system());
+    return accounts(bank, InstantSource.system());
+  }
+
+  /** What can be done about contributions, by a clock. */
+  static ReviewServices reviews(BankDatabase bank, LiveEditions editions, InstantSource clock) {
+    return ReviewServices.of(
+        new JdbiReviewBook(bank, editions.newest().accents()),
+        editions::newest,
+        () -> 1,
+        editions::catchUp,
+        clock);
+  }
+
+  static AccountServices accounts(BankDatabase bank, InstantSource clock) {
+    return AccountServices.of(new JdbiAccountBook(bank), new Argon2(), clock);
   }
 
   static WebServer webServer(

@@ -1,11 +1,10 @@
 package org.hedgerow.seed;
 
-import java.nio.charset.StandardCharsets;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
-import java.util.HexFormat;
+import static java.nio.charset.StandardCharsets.UTF_8;
+
 import java.util.LinkedHashMap;
 import java.util.Map;
+import org.hedgerow.lexicon.Bytes;
 import org.hedgerow.lexicon.Picture;
 import org.hedgerow.lexicon.Pictures;
 import org.hedgerow.seedlexicon.PictureRow;
@@ -16,7 +15,6 @@ public final class SeedPictures {
 
   private static final String LICENCE = "CC BY-SA 4.0";
   private static final String LICENCE_HREF = "https://creativecommons.org/licenses/by-sa/4.0/";
-  private static final int VERSION_BYTES = 6;
 
   private SeedPictures() {}
 
@@ -34,6 +32,7 @@ public final class SeedPictures {
   }
 
   private static Picture picture(PictureRow row, String svg) {
+    Bytes content = Bytes.of(svg.getBytes(UTF_8));
     return new Picture(
         row.id(),
         row.title(),
@@ -41,17 +40,8 @@ public final class SeedPictures {
         LICENCE,
         LICENCE_HREF,
         row.source(),
-        version(svg),
-        svg);
-  }
-
-  private static String version(String svg) {
-    try {
-      byte[] bytes = svg.getBytes(StandardCharsets.UTF_8);
-      byte[] digest = MessageDigest.getInstance("SHA-256").digest(bytes);
-      return HexFormat.of().formatHex(digest, 0, VERSION_BYTES);
-    } catch (NoSuchAlgorithmException impossible) {
-      throw new IllegalStateException(impossible);
-    }
+        content.fingerprint(),
+        Picture.SVG,
+        content);
   }
 }

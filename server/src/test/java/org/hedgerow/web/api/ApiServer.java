@@ -12,6 +12,8 @@ import java.net.http.HttpRequest.BodyPublishers;
 import java.net.http.HttpResponse;
 import java.net.http.HttpResponse.BodyHandlers;
 import java.util.List;
+import java.util.function.Supplier;
+import org.hedgerow.lexicon.Lexicon;
 import org.hedgerow.seed.SeededLexicon;
 import org.hedgerow.web.HealthRoutes;
 import org.hedgerow.web.JsonMapping;
@@ -35,7 +37,7 @@ final class ApiServer implements AutoCloseable {
   private final HttpClient client = HttpClient.newHttpClient();
   private final WebServer server;
 
-  private ApiServer() {
+  private ApiServer(Supplier<Lexicon> lexicon) {
     PrometheusMeterRegistry meters = new PrometheusMeterRegistry(PrometheusConfig.DEFAULT);
     JsonProblems problems = new JsonProblems(mapper);
     this.server =
@@ -47,12 +49,17 @@ final class ApiServer implements AutoCloseable {
             List.of(
                 new HealthRoutes(() -> true),
                 new MetricsRoutes(meters),
-                new ApiRoutes(SeededLexicon::get, new ValueCounts(), mapper),
+                new ApiRoutes(lexicon, new ValueCounts(), mapper),
                 new DocsRoutes()));
   }
 
   static ApiServer start() {
-    ApiServer api = new ApiServer();
+    return start(SeededLexicon::get);
+  }
+
+  /** For an edition of a test's own. */
+  static ApiServer start(Supplier<Lexicon> lexicon) {
+    ApiServer api = new ApiServer(lexicon);
     api.server.start();
     return api;
   }

@@ -46,6 +46,7 @@ record PngFile(PngHeader header, Bytes essential, Optional<ColourProfile> profil
     private final ByteArrayOutputStream essential = new ByteArrayOutputStream();
     private Optional<ColourProfile> profile = Optional.empty();
     private boolean palette;
+    private boolean profiled;
 
     Reading(ByteBuffer upload) {
       this.upload = upload;
@@ -103,12 +104,20 @@ record PngFile(PngHeader header, Bytes essential, Optional<ColourProfile> profil
         }
         case "tRNS", "IEND" -> keep(whole);
         case "iCCP" -> {
-          profile = ColourProfile.compressed(content);
+          takeProfile(content);
           skip(whole);
         }
         case "IHDR" -> throw damaged();
         default -> skip(whole);
       }
+    }
+
+    /** There may be one; of thousands the first is read. */
+    private void takeProfile(ByteBuffer content) {
+      if (!profiled) {
+        profile = ColourProfile.compressed(content);
+      }
+      profiled = true;
     }
 
     private void keep(int length) {

@@ -3,6 +3,7 @@ package org.hedgerow.pictures;
 import java.awt.image.BufferedImage;
 import java.util.Optional;
 import java.util.concurrent.Semaphore;
+import java.util.concurrent.TimeUnit;
 import java.util.function.Supplier;
 import org.hedgerow.lexicon.Picture;
 
@@ -13,6 +14,7 @@ import org.hedgerow.lexicon.Picture;
 final class RasterIntake {
 
   private static final int AT_THE_SAME_TIME = 2;
+  private static final int LONGEST_WAIT_IN_SECONDS = 20;
 
   private final Semaphore places = new Semaphore(AT_THE_SAME_TIME, true);
 
@@ -38,12 +40,29 @@ final class RasterIntake {
   }
 
   private BufferedImage scaled(Supplier<BufferedImage> decoding) {
-    places.acquireUninterruptibly();
+    takePlace();
     try {
       return scaled(new PixelRows(decoding.get()));
     } finally {
       places.release();
     }
+  }
+
+  private void takePlace() {
+    try {
+      if (!places.tryAcquire(LONGEST_WAIT_IN_SECONDS, TimeUnit.SECONDS)) {
+        throw busy();
+      }
+    } catch (InterruptedException stopping) {
+      Thread.currentThread().interrupt();
+      throw busy();
+    }
+  }
+
+  private static UnusablePictureException busy() {
+    return new UnusablePictureException(
+        "Many people are sending pictures just now, and this one had to wait too long. Send it"
+            + " again in a minute.");
   }
 
   private static BufferedImage scaled(PixelRows rows) {

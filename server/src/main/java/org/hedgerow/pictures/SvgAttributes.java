@@ -25,6 +25,9 @@ final class SvgAttributes {
           entry("maskContentUnits", SvgValue.KEYWORD),
           entry("offset", SvgValue.SHARE));
 
+  /** Only paths and points are long. */
+  private static final int LONGEST_VALUE = 2_000;
+
   private SvgAttributes() {}
 
   /**
@@ -37,10 +40,11 @@ final class SvgAttributes {
     if (stripped.isEmpty() || stripped.equals("auto")) {
       return Optional.empty();
     }
-    if (VALUES.getOrDefault(name, SvgValue.COORDINATE).allows(stripped)) {
-      return Optional.of(stripped);
-    }
-    return refuse(name, stripped);
+    SvgValue allowed = VALUES.getOrDefault(name, SvgValue.COORDINATE);
+    boolean mayBeLong = allowed == SvgValue.PATH || allowed == SvgValue.POINTS;
+    return (mayBeLong || stripped.length() <= LONGEST_VALUE) && allowed.allows(stripped)
+        ? Optional.of(stripped)
+        : refuse(name, stripped);
   }
 
   private static Optional<String> refuse(String name, String value) {

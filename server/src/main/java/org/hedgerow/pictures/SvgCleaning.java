@@ -60,31 +60,18 @@ final class SvgCleaning {
   }
 
   private Map<String, String> style(SvgElement element) {
-    Map<String, String> written = new LinkedHashMap<>();
-    element.attributes().forEach((name, value) -> addProperty(written, name, value));
-    written.putAll(withoutSizeOfRoot(element, styleSheet.of(element)));
+    Map<String, String> attributes = new LinkedHashMap<>();
+    element.attributes().forEach((name, value) -> addProperty(attributes, name, value));
     String own = element.attribute("style").orElse("");
-    written.putAll(withoutSizeOfRoot(element, SvgStyleSheet.declarations(own)));
-    Map<String, String> kept = new LinkedHashMap<>();
-    written.forEach(
-        (name, value) -> SvgStyle.clean(name, value).ifPresent(clean -> kept.put(name, clean)));
-    return kept;
+    Map<String, String> style = SvgStyle.clean(attributes);
+    style.putAll(styleSheet.of(element));
+    style.putAll(SvgStyle.clean(SvgStyleSheet.declarations(element.name(), own)));
+    return style;
   }
 
   private static void addProperty(Map<String, String> written, String name, String value) {
     if (SvgStyle.isProperty(name)) {
       written.put(name, value);
     }
-  }
-
-  /** How large the page shows it is the page's affair. */
-  private static Map<String, String> withoutSizeOfRoot(
-      SvgElement element, Map<String, String> declarations) {
-    if (!element.name().equals(SvgVocabulary.ROOT)) {
-      return declarations;
-    }
-    Map<String, String> others = new LinkedHashMap<>(declarations);
-    others.keySet().removeAll(List.of("width", "height"));
-    return others;
   }
 }

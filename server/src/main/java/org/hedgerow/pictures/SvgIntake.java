@@ -1,6 +1,5 @@
 package org.hedgerow.pictures;
 
-import static java.nio.charset.StandardCharsets.ISO_8859_1;
 import static java.nio.charset.StandardCharsets.UTF_8;
 
 import java.util.List;
@@ -22,8 +21,10 @@ final class SvgIntake {
   private SvgIntake() {}
 
   static CleanPicture take(byte[] upload) {
-    requireReadable(upload);
-    SvgReading.Document document = SvgReading.read(upload);
+    requireFew(upload);
+    String text = SvgText.decoded(upload);
+    requireNoEntities(text);
+    SvgReading.Document document = SvgReading.read(text);
     SvgStyleSheet styleSheet = SvgStyleSheet.parse(document.styleSheets());
     SvgElement cleaned = new SvgCleaning(styleSheet).clean(document.root());
     SvgReferences.check(cleaned);
@@ -32,12 +33,14 @@ final class SvgIntake {
     return picture(SvgWriting.text(withBox(cleaned, box)), box);
   }
 
-  private static void requireReadable(byte[] upload) {
-    if (upload.length > MOST_BYTES) {
+  private static void requireFew(byte[] svg) {
+    if (svg.length > MOST_BYTES) {
       throw SvgRefusal.large("has more than 512 KB");
     }
-    String plain = new String(upload, ISO_8859_1).replace("\0", "").toUpperCase(Locale.ROOT);
-    if (plain.contains("<!ENTITY")) {
+  }
+
+  private static void requireNoEntities(String text) {
+    if (text.toUpperCase(Locale.ROOT).contains("<!ENTITY")) {
       throw SvgRefusal.refusal(
           "abbreviations of its own (<!ENTITY)",
           "Such files can stop a server. Save it in the drawing program as plain SVG, without what"
@@ -62,9 +65,7 @@ final class SvgIntake {
 
   private static CleanPicture picture(String svg, SvgViewBox box) {
     byte[] content = svg.getBytes(UTF_8);
-    if (content.length > MOST_BYTES) {
-      throw SvgRefusal.large("has more than 512 KB");
-    }
+    requireFew(content);
     return CleanPicture.of(Picture.SVG, content, box.size());
   }
 }

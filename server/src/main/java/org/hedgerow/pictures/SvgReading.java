@@ -1,6 +1,6 @@
 package org.hedgerow.pictures;
 
-import java.io.ByteArrayInputStream;
+import java.io.StringReader;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -28,8 +28,6 @@ final class SvgReading {
   private static final String SVG = "http://www.w3.org/2000/svg";
   private static final String XHTML = "http://www.w3.org/1999/xhtml";
   private static final String XLINK = "http://www.w3.org/1999/xlink";
-  private static final Set<String> ENCODINGS =
-      Set.of("UTF-8", "UTF-16", "UTF-16LE", "UTF-16BE", "ISO-8859-1", "US-ASCII", "WINDOWS-1252");
 
   /** They say something about the picture and draw nothing. */
   private static final Set<String> DESCRIPTIONS = Set.of("title", "desc", "metadata");
@@ -38,8 +36,8 @@ final class SvgReading {
   private final StringBuilder styleSheets = new StringBuilder();
   private int elements;
 
-  private SvgReading(byte[] upload) throws XMLStreamException {
-    this.reader = factory().createXMLStreamReader(new ByteArrayInputStream(upload));
+  private SvgReading(String text) throws XMLStreamException {
+    this.reader = factory().createXMLStreamReader(new StringReader(text));
   }
 
   /**
@@ -54,11 +52,17 @@ final class SvgReading {
    * @throws UnusablePictureException if it is no SVG, damaged, too large, or holds what can't be
    *     kept
    */
-  static Document read(byte[] upload) {
+  static Document read(String text) {
     try {
-      return new SvgReading(upload).document();
+      return new SvgReading(text).document();
+    } catch (UnusablePictureException refused) {
+      throw refused;
     } catch (XMLStreamException damage) {
-      throw damaged(damage);
+      throw damaged(
+          damage.getLocation() == null ? 1 : damage.getLocation().getLineNumber(), damage);
+    } catch (RuntimeException damage) {
+      // The JDK's reader fails in more ways than it declares.
+      throw damaged(1, damage);
     }
   }
 
@@ -72,16 +76,15 @@ final class SvgReading {
     return factory;
   }
 
-  private static UnusablePictureException damaged(XMLStreamException damage) {
+  private static UnusablePictureException damaged(int line, Exception damage) {
     return new UnusablePictureException(
         "This file begins like an SVG but can't be read (line %d). Save the picture again, as"
-                .formatted(damage.getLocation() == null ? 1 : damage.getLocation().getLineNumber())
+                .formatted(line)
             + " plain SVG or as PNG, and upload that file.",
         damage);
   }
 
   private Document document() throws XMLStreamException {
-    requireKnownEncoding();
     while (reader.next() != XMLStreamConstants.START_ELEMENT) {
       requireNoStyleSheetOutside();
     }
@@ -95,15 +98,6 @@ final class SvgReading {
       requireNoStyleSheetOutside();
     }
     return new Document(root, styleSheets.toString());
-  }
-
-  private void requireKnownEncoding() {
-    String encoding = reader.getCharacterEncodingScheme();
-    if (encoding != null && !ENCODINGS.contains(encoding.toUpperCase(Locale.ROOT))) {
-      throw SvgRefusal.refusal(
-          "a rare character encoding (%s)".formatted(SvgRefusal.quote(encoding)),
-          "Save it as plain SVG in UTF-8 and upload that file.");
-    }
   }
 
   private void requireNoStyleSheetOutside() {

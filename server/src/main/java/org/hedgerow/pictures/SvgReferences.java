@@ -14,6 +14,7 @@ import java.util.stream.Stream;
 final class SvgReferences {
 
   private static final long MOST_DRAWN = 20_000;
+  private static final int MOST_LEVELS = 30;
 
   private final Map<String, SvgElement> byId = new HashMap<>();
   private final Map<String, Long> drawnById = new HashMap<>();
@@ -56,6 +57,9 @@ final class SvgReferences {
       throw SvgRefusal.refusal(
           "a part that is missing (#%s, for <%s>)".formatted(SvgRefusal.quote(id), user.name()),
           "Save it again as plain SVG, or export the picture as PNG, and upload that file.");
+    }
+    if (open.size() == MOST_LEVELS) {
+      throw SvgRefusal.large("has parts made of parts, more than %d deep".formatted(MOST_LEVELS));
     }
     if (!open.add(id)) {
       throw SvgRefusal.large("has a part that is made of itself (#" + SvgRefusal.quote(id) + ")");

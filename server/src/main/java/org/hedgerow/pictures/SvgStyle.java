@@ -2,6 +2,7 @@ package org.hedgerow.pictures;
 
 import static java.util.Map.entry;
 
+import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -82,25 +83,38 @@ final class SvgStyle {
   }
 
   /**
-   * The value as it is kept; nothing if it doesn't change the picture.
+   * What is kept of declarations, by the names of the properties.
    *
-   * @throws UnusablePictureException if it refers to something outside, or changes the picture in a
-   *     way that can't be kept
+   * @throws UnusablePictureException if one refers to something outside, or changes the picture in
+   *     a way that can't be kept
    */
-  static Optional<String> clean(String property, String written) {
-    String value = PRINT_COLOUR.matcher(written.strip()).replaceAll("");
+  static Map<String, String> clean(Map<String, String> declarations) {
+    Map<String, String> kept = new LinkedHashMap<>();
+    declarations.forEach(
+        (property, value) ->
+            clean(property, value.strip()).ifPresent(clean -> kept.put(property, clean)));
+    return kept;
+  }
+
+  private static Optional<String> clean(String property, String value) {
     if (value.isEmpty()) {
       return Optional.empty();
     }
+    requireShortAndPlain(property, value);
+    String forScreens = PRINT_COLOUR.matcher(value).replaceAll("");
+    SvgValue allowed = PROPERTIES.get(property);
+    if (allowed != null && (allowed.allows(forScreens) || FOR_ALL.contains(forScreens))) {
+      return Optional.of(SvgValue.plain(forScreens));
+    }
+    requireNeedless(property, forScreens);
+    return Optional.empty();
+  }
+
+  /** Also of what isn't kept: nothing that draws is that long, and marks hide other letters. */
+  private static void requireShortAndPlain(String property, String value) {
     if (value.length() > LONGEST_VALUE || value.contains("\\")) {
       throw SvgRefusal.value(property, value);
     }
-    SvgValue allowed = PROPERTIES.get(property);
-    if (allowed != null && (allowed.allows(value) || FOR_ALL.contains(value))) {
-      return Optional.of(SvgValue.plain(value));
-    }
-    requireNeedless(property, value);
-    return Optional.empty();
   }
 
   private static void requireNeedless(String property, String value) {

@@ -10,7 +10,7 @@ import java.util.regex.Pattern;
  */
 final class SvgValue {
 
-  private static final String NUMBER = "[+-]?(?:\\d+\\.?\\d*|\\.\\d+)(?:[eE][+-]?\\d+)?";
+  private static final String NUMBER = "[+-]?(?:\\d++(?:\\.\\d*+)?|\\.\\d++)(?:[eE][+-]?\\d++)?";
   private static final String LENGTH = NUMBER + "(?:px|pt|pc|mm|cm|in|em|ex|%)?";
   private static final String COLOUR =
       "#(?:[0-9a-fA-F]{3,4}|[0-9a-fA-F]{6}|[0-9a-fA-F]{8})"

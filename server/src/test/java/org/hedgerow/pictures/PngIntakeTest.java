@@ -195,6 +195,15 @@ class PngIntakeTest {
     assertThat(quickly(file).width()).isEqualTo(SIDE);
   }
 
+  @Test
+  void readsOneProfileOfThousands() {
+    PngBuilder png = new PngBuilder().header(SIDE, SIDE, 8, 0);
+    for (int i = 0; i < 100_000; i++) {
+      png.chunk("iCCP", new byte[] {'p', 0, 0, 'x', 'x'});
+    }
+    assertThat(quickly(png.rows(SIDE, new byte[SIDE]).end()).width()).isEqualTo(SIDE);
+  }
+
   /** The bombs of these tests take seconds to inflate, and more memory than a test has. */
   private CleanPicture quickly(byte[] file) {
     return Assertions.assertTimeoutPreemptively(

@@ -1,6 +1,8 @@
 package org.hedgerow.pictures;
 
+import static java.nio.charset.StandardCharsets.ISO_8859_1;
 import static java.nio.charset.StandardCharsets.UTF_16;
+import static java.nio.charset.StandardCharsets.UTF_16LE;
 import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
@@ -123,7 +125,13 @@ class SvgIntakeTest {
   void readsOtherEncodings() {
     String svg = OPEN + "<g id='ö'>" + SHAPE + "</g></svg>";
     assertThat(text(intake.take(svg.getBytes(UTF_16)))).contains("id=\"ö\"");
-    refused("<?xml version='1.0' encoding='IBM037'?>" + svg, "");
+    assertThat(text(intake.take(svg.getBytes(UTF_16LE)))).contains("id=\"ö\"");
+    String latin = "<?xml version='1.0' encoding='iso-8859-1'?>" + svg;
+    assertThat(text(intake.take(latin.getBytes(ISO_8859_1)))).contains("id=\"ö\"");
+    refused("<?xml version='1.0' encoding='UTF-7'?>" + svg, "UTF-7");
+    assertThatThrownBy(() -> intake.take(svg.getBytes(ISO_8859_1)))
+        .isInstanceOf(UnusablePictureException.class)
+        .hasMessageContaining("UTF-8");
   }
 
   @ParameterizedTest
@@ -273,7 +281,7 @@ class SvgIntakeTest {
     String attributes =
         IntStream.range(0, 3_000).mapToObj(i -> "a" + i + "=''").collect(Collectors.joining(" "));
     refused(OPEN + "<g " + attributes + "/></svg>", "can't be read");
-    refused(OPEN + "<style>" + "a{}".repeat(600) + "</style>" + SHAPE + "</svg>", "style rule");
+    refused(OPEN + "<style>" + "a{}".repeat(600) + "</style>" + SHAPE + "</svg>", "300");
   }
 
   @Test
@@ -285,6 +293,32 @@ class SvgIntakeTest {
         "transform");
   }
 
+  /** Each of these would take minutes if it were looked at letter by letter from every letter. */
+  @Test
+  void takesNoLongerForTextThatIsMadeToTakeLong() {
+    String rect = "<rect width='1' height='1' ";
+    refused(OPEN + rect + "x='" + "1".repeat(400_000) + "x'/></svg>", "not understood");
+    refused(OPEN + rect + "style='fill:a" + " ".repeat(400_000) + "b'/></svg>", "not understood");
+    refused(OPEN + rect + "style='fill:" + "/* ".repeat(100_000) + "'/></svg", "can't be read");
+    assertThat(taken(rect + "style='fill:red" + "/* ".repeat(100_000) + "'/>")).contains("\"red\"");
+    refused(OPEN + "<style>" + "a,".repeat(100_000) + "a{}</style>" + SHAPE + "</svg>", "rules");
+    refused(
+        OPEN + "<svg viewBox='" + "1".repeat(600) + " " + "1".repeat(600) + " 1 x'/></svg>",
+        "not understood");
+    String rules = "*{fill:red;stroke:red;opacity:1;color:red;clip-rule:a;mask:none}".repeat(300);
+    assertThat(taken("<style>" + rules + "</style>" + SHAPE + "<g/>".repeat(4_900)))
+        .contains("clip-rule");
+  }
+
+  @Test
+  void boundsHowDeepPartsAreMadeOfParts() {
+    String chain =
+        IntStream.range(0, 2_000)
+            .mapToObj(i -> "<g id='u%d'><use href='#u%d'/></g>".formatted(i, i + 1))
+            .collect(Collectors.joining());
+    refused(OPEN + chain + "<g id='u2000'>" + SHAPE + "</g></svg>", "30 deep");
+  }
+
   @Test
   void asksForAPicture() {
     refused(OPEN + "<g/></svg>", "shows nothing");
@@ -293,6 +327,13 @@ class SvgIntakeTest {
     refused("<!doctype html><html><script>alert(1)</script>", "");
     refused("<svg xmlns='http://www.w3.org/2000/svg' viewBox='0 0 1 1'>", "can't be read");
     refused(OPEN + SHAPE + "</svg><svg/>", "can't be read");
+  }
+
+  @Test
+  void leavesTheSizeOnThePageToThePage() {
+    String svg = "<svg xmlns='http://www.w3.org/2000/svg' style='width:9px' viewBox='0 0 9 9'>";
+    assertThat(text(take(svg + "<style>svg{height:9em}</style><path d='M0 0'/></svg>")))
+        .endsWith("viewBox=\"0 0 9 9\"><path d=\"M0 0\"/></svg>");
   }
 
   @Test

@@ -134,7 +134,7 @@ class JpegIntakeTest {
   }
 
   private CleanPicture quickly(byte[] file) {
-    return Assertions.assertTimeoutPreemptively(Duration.ofSeconds(2), () -> intake.take(file));
+    return Assertions.assertTimeoutPreemptively(Duration.ofSeconds(10), () -> intake.take(file));
   }
 
   @Test

@@ -31,7 +31,7 @@ class SvgIntakeTest {
 
   private CleanPicture take(String svg) {
     return Assertions.assertTimeoutPreemptively(
-        Duration.ofSeconds(2), () -> intake.take(svg.getBytes(UTF_8)));
+        Duration.ofSeconds(10), () -> intake.take(svg.getBytes(UTF_8)));
   }
 
   private String taken(String content) {

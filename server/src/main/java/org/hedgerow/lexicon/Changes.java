@@ -1,11 +1,16 @@
 package org.hedgerow.lexicon;
 
+import static java.util.Objects.requireNonNull;
+
 import java.util.Collection;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
+import org.hedgerow.reading.Teaching;
 
 /**
  * What later editions changed in the first.
@@ -13,14 +18,30 @@ import java.util.Set;
  * @param words as they stand now: new ones, and others in place of the first edition's; each
  *     spelling once
  * @param withdrawn spellings of words that stood in an earlier edition and don't stand now
+ * @param teaching what centres choose from now, if that was changed
+ * @param pictures that came, beside those of the first edition
+ * @param sentences all there are now, if any came or went: the first edition has none
  */
-public record Changes(List<Word> words, Set<String> withdrawn) {
+public record Changes(
+    List<Word> words,
+    Set<String> withdrawn,
+    Optional<Teaching> teaching,
+    List<Picture> pictures,
+    Optional<Sentences> sentences) {
 
-  public static final Changes NONE = new Changes(List.of(), Set.of());
+  public static final Changes NONE = Changes.of(List.of(), Set.of());
 
   public Changes {
     words = List.copyOf(words);
     withdrawn = Set.copyOf(withdrawn);
+    requireNonNull(teaching);
+    pictures = List.copyOf(pictures);
+    requireNonNull(sentences);
+  }
+
+  /** Changes of words alone. */
+  public static Changes of(List<Word> words, Set<String> withdrawn) {
+    return new Changes(words, withdrawn, Optional.empty(), List.of(), Optional.empty());
   }
 
   /** These changes, and then others. */
@@ -29,7 +50,12 @@ public record Changes(List<Word> words, Set<String> withdrawn) {
     words.forEach(word -> standing.put(word.spelling(), word));
     later.words.forEach(word -> standing.put(word.spelling(), word));
     later.withdrawn.forEach(standing::remove);
-    return new Changes(List.copyOf(standing.values()), gone(later, standing.keySet()));
+    return new Changes(
+        List.copyOf(standing.values()),
+        gone(later, standing.keySet()),
+        later.teaching.or(() -> teaching),
+        Stream.concat(pictures.stream(), later.pictures.stream()).toList(),
+        later.sentences.or(() -> sentences));
   }
 
   private Set<String> gone(Changes later, Collection<String> standing) {

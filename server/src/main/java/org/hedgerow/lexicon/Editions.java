@@ -11,6 +11,9 @@ public interface Editions {
   /** An edition by its number; empty if there is no such one. */
   Optional<Lexicon> at(int number);
 
+  /** What is recorded of them. */
+  EditionLog log();
+
   /** Nothing but one edition. */
   static Editions only(Lexicon lexicon) {
     return new Editions() {
@@ -22,6 +25,11 @@ public interface Editions {
       @Override
       public Optional<Lexicon> at(int number) {
         return Optional.of(lexicon).filter(each -> each.edition() == number);
+      }
+
+      @Override
+      public EditionLog log() {
+        return EditionLog.NONE;
       }
     };
   }

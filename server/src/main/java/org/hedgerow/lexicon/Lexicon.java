@@ -28,15 +28,16 @@ public final class Lexicon {
   private final Base base;
   private final Layers layers;
   private final Pictures pictures;
+  private final Sentences sentences;
   private final Plans plans;
 
   /** What all editions of a bank share. */
-  private record Base(Speech speech, Segment words, Guesses guesses) {
+  private record Base(int edition, Speech speech, Segment words, Guesses guesses) {
 
-    static Base of(List<AccentCatalogue> accents, List<Word> words) {
+    static Base of(int edition, List<AccentCatalogue> accents, List<Word> words) {
       Speech speech = new Speech(accents);
       Segment segment = new Segment(speech, words);
-      return new Base(speech, segment, new Guesses(speech, segment.words()));
+      return new Base(edition, speech, segment, new Guesses(speech, segment.words()));
     }
 
     Layers with(Changes changes) {
@@ -61,35 +62,44 @@ public final class Lexicon {
    */
   public Lexicon(int edition, List<AccentCatalogue> accents, List<Word> words, Pictures pictures) {
     this.edition = edition;
-    this.base = Base.of(accents, words);
+    this.base = Base.of(edition, accents, words);
     this.layers = base.with(Changes.NONE);
     this.pictures = pictures;
+    this.sentences = Sentences.NONE;
     this.plans = new Plans(Teaching.NONE, new OurSequences(this));
   }
 
-  private Lexicon(int edition, Base base, Layers layers, Pictures pictures, Plans plans) {
+  private Lexicon(
+      int edition, Base base, Layers layers, Pictures pictures, Sentences sentences, Plans plans) {
     this.edition = edition;
     this.base = base;
     this.layers = layers;
     this.pictures = pictures;
+    this.sentences = sentences;
     this.plans = plans;
   }
 
   /**
-   * A later edition of the same bank; takes a few milliseconds and leaves this one as it is. The
-   * words that are changed are indexed at once.
+   * Called of the first edition, a later one of the same bank; takes a few milliseconds and leaves
+   * this one as it is. The words that are changed are indexed at once.
    *
    * @param changes all that is other than in the first edition
    */
   public Lexicon edition(int number, Changes changes) {
     Layers changed = base.with(changes);
     changed.prepareChanges();
-    return new Lexicon(number, base, changed, pictures, plans);
+    return new Lexicon(
+        number,
+        base,
+        changed,
+        pictures.and(changes.pictures()),
+        changes.sentences().orElse(sentences),
+        changes.teaching().map(plans::with).orElse(plans));
   }
 
   /** The same edition for centres that choose from these rules and sequences. */
   public Lexicon with(Teaching teaching) {
-    return new Lexicon(edition, base, layers, pictures, plans.with(teaching));
+    return new Lexicon(edition, base, layers, pictures, sentences, plans.with(teaching));
   }
 
   /** The reading rules and the sequences to choose from. */
@@ -101,8 +111,18 @@ public final class Lexicon {
     return edition;
   }
 
+  /** The number of the edition that this one goes back to. */
+  public int firstEdition() {
+    return base.edition();
+  }
+
   public Pictures pictures() {
     return pictures;
+  }
+
+  /** Those that people have approved. */
+  public Sentences sentences() {
+    return sentences;
   }
 
   public Catalogue catalogue() {

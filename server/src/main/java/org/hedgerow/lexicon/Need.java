@@ -32,7 +32,7 @@ public record Need(
 
   private static final int MOST_CANDIDATES = 12;
 
-  static Need of(Correspondence value, String accent, int times, List<Word> words) {
+  static Need of(Correspondence value, String accent, int times, List<Word> words, int sentences) {
     List<Word> drawable = words.stream().filter(Picturability::isDrawable).toList();
     return new Need(
         value,
@@ -43,7 +43,7 @@ public record Need(
         count(words, word -> !isTrusted(word)),
         drawable.size(),
         count(drawable, Picturability::hasPicture),
-        0,
+        sentences,
         best(words, word -> !isTrusted(word)),
         best(drawable, word -> !Picturability.hasPicture(word)));
   }

@@ -23,7 +23,8 @@ public final class Needs {
       int times = regularity.times(value);
       if (value.isTaught() && times > 0) {
         List<Word> words = lexicon.find(WordQuery.of(accent, Standard.of(value)));
-        needs.add(Need.of(value, accent, times, words));
+        int sentences = lexicon.sentences().of(value, accent).size();
+        needs.add(Need.of(value, accent, times, words, sentences));
       }
     }
     needs.sort(GREATEST_FIRST);

@@ -6,6 +6,7 @@ import static java.util.stream.Collectors.toUnmodifiableMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** The pictures that words may have, by their ids. Immutable. */
 public final class Pictures {
@@ -19,6 +20,13 @@ public final class Pictures {
    */
   public Pictures(List<Picture> pictures) {
     this.byId = pictures.stream().collect(toUnmodifiableMap(Picture::id, identity()));
+  }
+
+  /** With others beside. */
+  Pictures and(List<Picture> more) {
+    return more.isEmpty()
+        ? this
+        : new Pictures(Stream.concat(byId.values().stream(), more.stream()).toList());
   }
 
   public Optional<Picture> picture(String id) {

@@ -9,6 +9,10 @@ import org.hedgerow.reading.Teaching;
 
 /** The named reading rules and the sequences of an edition, ours among them. Thread-safe. */
 public final class Plans {
+
+  /** The name of the sequence that is computed from the words. */
+  public static final String COMPUTED = OurSequence.NAME;
+
   private final Teaching teaching;
   private final OurSequences ours;
 

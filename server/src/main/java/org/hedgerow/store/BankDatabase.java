@@ -17,6 +17,7 @@ public final class BankDatabase implements AutoCloseable {
   private final SchemaMigration migration;
   private final Jdbi jdbi;
   private final Optional<EmbeddedServer> server;
+  private final Outage outage = new Outage(this::answersNow);
 
   private BankDatabase(DatabaseAddress address, Optional<EmbeddedServer> server) {
     ConnectionProbe.check(address);
@@ -90,6 +91,11 @@ public final class BankDatabase implements AutoCloseable {
     return jdbi;
   }
 
+  /** Whether it could be reached lately. */
+  Outage outage() {
+    return outage;
+  }
+
   public DatabaseAddress address() {
     return address;
   }
@@ -101,12 +107,17 @@ public final class BankDatabase implements AutoCloseable {
 
   /** Whether the database answers just now; takes at most five seconds. */
   public boolean answers() {
+    return !outage.isOn() && answersNow();
+  }
+
+  private boolean answersNow() {
     try {
       return jdbi.withHandle(
               handle ->
                   handle.createQuery("select 1").setQueryTimeout(5).mapTo(Integer.class).one())
           == 1;
     } catch (JdbiException problem) {
+      outage.failedToConnect(problem);
       return false;
     }
   }
@@ -118,6 +129,7 @@ public final class BankDatabase implements AutoCloseable {
 
   @Override
   public void close() {
+    outage.close();
     pool.close();
     server.ifPresent(EmbeddedServer::close);
   }

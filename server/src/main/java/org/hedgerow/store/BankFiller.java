@@ -1,7 +1,10 @@
 package org.hedgerow.store;
 
 import java.io.UncheckedIOException;
+import java.util.function.Function;
 import java.util.function.Supplier;
+import org.hedgerow.phonics.Catalogue;
+import org.hedgerow.reading.Teaching;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
 import org.jdbi.v3.core.JdbiException;
@@ -51,6 +54,36 @@ public final class BankFiller {
     }
   }
 
+  /**
+   * Gives a bank that was filled before sets of rules and sequences were kept in it those of the
+   * first edition.
+   *
+   * @param teaching asked for only if it is needed
+   */
+  public void addTeaching(Function<Catalogue, Teaching> teaching) {
+    jdbi.useTransaction(
+        handle -> {
+          if (lacksTeaching(handle)) {
+            handle.execute("lock table editions in share row exclusive mode");
+            addTeaching(handle, teaching);
+          }
+        });
+  }
+
+  private static void addTeaching(Handle handle, Function<Catalogue, Teaching> teaching) {
+    if (lacksTeaching(handle)) {
+      Catalogue catalogue = new CatalogueReader(handle).read().get(0).catalogue();
+      new TeachingWriter(handle, catalogue).writeFirst(teaching.apply(catalogue));
+    }
+  }
+
+  private static boolean lacksTeaching(Handle handle) {
+    return handle
+        .createQuery("select exists (select from editions) and not exists (select from rule_sets)")
+        .mapTo(Boolean.class)
+        .one();
+  }
+
   private static boolean isEmpty(Handle handle) {
     return handle
         .createQuery("select not exists (select from editions)")
@@ -63,6 +96,7 @@ public final class BankFiller {
         "insert into editions (number, summary) values (?, ?)", edition.number(), summary);
     new CatalogueWriter(handle, edition.accents()).write();
     new WordWriter(handle, edition.accents()).writeFirst(edition, step);
+    new TeachingWriter(handle, edition.accents().get(0).catalogue()).writeFirst(edition.teaching());
   }
 
   /** What the database itself says; the exceptions around it speak of statements. */

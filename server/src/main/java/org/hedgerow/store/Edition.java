@@ -1,10 +1,13 @@
 package org.hedgerow.store;
 
+import static java.util.Objects.requireNonNull;
+
 import java.util.List;
 import org.hedgerow.lexicon.Lexicon;
 import org.hedgerow.lexicon.Pictures;
 import org.hedgerow.lexicon.Word;
 import org.hedgerow.phonics.AccentCatalogue;
+import org.hedgerow.reading.Teaching;
 
 /**
  * What the first edition of a bank holds.
@@ -12,13 +15,16 @@ import org.hedgerow.phonics.AccentCatalogue;
  * @param number counted from 1
  * @param accents in the order in which they are shown, all with one catalogue; at least one
  * @param words with their tags by alphabet and their pronunciations in the order of their weight
+ * @param teaching what centres choose from
  */
-public record Edition(int number, List<AccentCatalogue> accents, List<Word> words) {
+public record Edition(
+    int number, List<AccentCatalogue> accents, List<Word> words, Teaching teaching) {
   static final int FIRST = 1;
 
   public Edition {
     accents = List.copyOf(accents);
     words = List.copyOf(words);
+    requireNonNull(teaching);
   }
 
   /** The edition with its index, which takes a moment to build. */
@@ -28,6 +34,6 @@ public record Edition(int number, List<AccentCatalogue> accents, List<Word> word
 
   /** The edition with its index and the pictures that its words name. */
   public Lexicon lexicon(Pictures pictures) {
-    return new Lexicon(number, accents, words, pictures);
+    return new Lexicon(number, accents, words, pictures).with(teaching);
   }
 }

@@ -9,6 +9,7 @@ import org.hedgerow.lexicon.Changes;
 import org.hedgerow.lexicon.Lexicon;
 import org.hedgerow.lexicon.Word;
 import org.hedgerow.phonics.AccentCatalogue;
+import org.hedgerow.phonics.Catalogue;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
 import org.jdbi.v3.core.transaction.TransactionIsolationLevel;
@@ -43,7 +44,10 @@ public final class EditionReader {
       throw new IllegalStateException("the bank is empty");
     }
     return new Edition(
-        Edition.FIRST, accents, new WordReader(handle, accents).read(Versions.FIRST));
+        Edition.FIRST,
+        accents,
+        new WordReader(handle, accents).read(Versions.FIRST),
+        new TeachingReader(handle, accents.get(0).catalogue()).at(Edition.FIRST));
   }
 
   /** The number of the newest edition; 0 if the bank is empty. */
@@ -94,7 +98,14 @@ public final class EditionReader {
     List<Word> words = new WordReader(handle, accents).read(Versions.between(after, edition));
     Set<String> withdrawn = ended(handle, after, edition);
     words.forEach(word -> withdrawn.remove(word.spelling()));
-    return new Changes(words, withdrawn);
+    Catalogue catalogue = accents.get(0).catalogue();
+    MaterialReader material = new MaterialReader(handle, catalogue);
+    return new Changes(
+        words,
+        withdrawn,
+        new TeachingReader(handle, catalogue).changed(after, edition),
+        material.pictures(after, edition),
+        material.sentences(after, edition));
   }
 
   /** Spellings of words of which a version ended; another may have begun. */

@@ -4,6 +4,7 @@ import com.github.benmanes.caffeine.cache.Cache;
 import com.github.benmanes.caffeine.cache.Caffeine;
 import java.util.Optional;
 import org.hedgerow.lexicon.Changes;
+import org.hedgerow.lexicon.EditionLog;
 import org.hedgerow.lexicon.Editions;
 import org.hedgerow.lexicon.Lexicon;
 import org.jdbi.v3.core.JdbiException;
@@ -20,6 +21,8 @@ public final class LiveEditions implements Editions, AutoCloseable {
   private static final int OLD_ONES_KEPT = 4;
 
   private final EditionReader reader;
+  private final Outage outage;
+  private final EditionLog log;
   private final Lexicon first;
   private final Object making = new Object();
   private final Cache<Integer, Lexicon> old =
@@ -40,7 +43,9 @@ public final class LiveEditions implements Editions, AutoCloseable {
    */
   public LiveEditions(BankDatabase bank, Lexicon first) {
     this.reader = new EditionReader(bank);
+    this.outage = bank.outage();
     this.first = first;
+    this.log = new JdbiEditionLog(bank.jdbi(), bank.outage(), first.accents());
     this.newest = after(new Newest(first, Changes.NONE));
     this.listener = EditionListener.start(bank.address(), this::look);
   }
@@ -60,12 +65,17 @@ public final class LiveEditions implements Editions, AutoCloseable {
     return Optional.of(number == now.number() ? now.lexicon : old(number));
   }
 
+  @Override
+  public EditionLog log() {
+    return log;
+  }
+
   private Lexicon old(int number) {
     return number == Edition.FIRST ? first : old.get(number, this::make);
   }
 
   private Lexicon make(int number) {
-    return first.edition(number, reader.changesAt(first.accents(), number));
+    return first.edition(number, outage.told(() -> reader.changesAt(first.accents(), number)));
   }
 
   /**

@@ -5,7 +5,6 @@ import org.jdbi.v3.core.Handle;
 
 /** Puts approved pictures into their table. */
 record PictureWriter(Handle handle) {
-  /** A picture that is there stays as it is. */
   void add(Picture picture, int edition) {
     handle
         .createUpdate(
@@ -14,7 +13,6 @@ record PictureWriter(Handle handle) {
               media_type, content, since_edition)
             values (:id, :title, :author, :licence, :licenceHref, :source, :version, :mediaType,
               :content, :edition)
-            on conflict (id) do nothing
             """)
         .bind("id", picture.id())
         .bind("title", picture.title())

@@ -1,6 +1,5 @@
 package org.hedgerow.store;
 
-import java.util.Arrays;
 import java.util.Optional;
 import org.hedgerow.lexicon.Sentence;
 import org.hedgerow.phonics.Catalogue;
@@ -27,14 +26,7 @@ record SentenceWriter(Handle handle, Catalogue catalogue) {
   }
 
   private Optional<Sentence> read(Query query) {
-    return query
-        .map(
-            (row, context) ->
-                new Sentence(
-                    row.getString("text"),
-                    catalogue.get(row.getInt("correspondence_id")),
-                    Arrays.asList((String[]) row.getArray("accents").getArray())))
-        .findOne();
+    return query.map(new SentenceMapper(catalogue)).findOne();
   }
 
   void add(Sentence sentence, int edition) {

@@ -37,7 +37,7 @@ public final class RandomChanges {
         change(word, edition);
       }
     }
-    return new Changes(List.copyOf(words.values()), withdrawn);
+    return Changes.of(List.copyOf(words.values()), withdrawn);
   }
 
   private void change(Word word, int edition) {

@@ -1,8 +1,10 @@
 package org.hedgerow.seed;
 
 import java.util.List;
+import org.hedgerow.lexicon.Editions;
 import org.hedgerow.lexicon.Lexicon;
 import org.hedgerow.phonics.AccentCatalogue;
+import org.hedgerow.reading.Teaching;
 import org.hedgerow.seedlexicon.SeedLexicon;
 
 /** The whole first edition in memory, without a database; made once for all tests of a run. */
@@ -16,6 +18,16 @@ public final class SeededLexicon {
 
   public static Lexicon get() {
     return Holder.LEXICON;
+  }
+
+  /** Nothing but the first edition. */
+  public static Editions editions() {
+    return Editions.only(get());
+  }
+
+  /** What centres choose from in it. */
+  public static Teaching teaching() {
+    return SeedTeaching.read(SeedLexicon.bundled(), get().catalogue());
   }
 
   private static Lexicon make() {

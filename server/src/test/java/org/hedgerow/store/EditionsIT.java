@@ -16,10 +16,13 @@ import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.BooleanSupplier;
 import java.util.function.ObjIntConsumer;
 import java.util.stream.IntStream;
+import org.hedgerow.lexicon.EditionLog;
 import org.hedgerow.lexicon.Lexicon;
+import org.hedgerow.lexicon.PublishedEdition;
 import org.hedgerow.lexicon.Status;
 import org.hedgerow.lexicon.Tag;
 import org.hedgerow.lexicon.Word;
+import org.hedgerow.lexicon.WordChange;
 import org.hedgerow.lexicon.WordQuery;
 import org.hedgerow.phonics.Aligner;
 import org.hedgerow.phonics.Correspondence;
@@ -259,6 +262,61 @@ class EditionsIT {
         });
     assertThat(word("ship").pronunciations()).anyMatch(said -> said.source().equals("a teacher"));
     assertThat(editions.newest().word("splosh")).isEmpty();
+  }
+
+  @Test
+  void recordsWhatEachEditionChanged() {
+    int mary = account("mary", "Mary Bloggs");
+    Word ship = word("ship");
+    publish((writer, number) -> writer.replace(List.of(approved(ship), splosh()), number));
+    database
+        .bank()
+        .jdbi()
+        .useTransaction(
+            handle -> {
+              EditionWriter writer = new EditionWriter(handle, COMMON.accents());
+              int number =
+                  writer.publish(
+                      "Away with them.", OptionalInt.of(mary), OptionalInt.empty(), Instant.EPOCH);
+              writer.withdraw("ship", number);
+              writer.withdraw("splosh", number);
+            });
+    EditionLog log = editions.log();
+    assertThat(log.before(Integer.MAX_VALUE, 2))
+        .extracting(PublishedEdition::number)
+        .containsExactly(3, 2);
+    PublishedEdition third = log.edition(3).orElseThrow();
+    assertThat(third.by()).contains("Mary Bloggs");
+    assertThat(third.summary()).isEqualTo("Away with them.");
+    assertThat(third.contribution()).isEmpty();
+    assertThat(third.words()).isEqualTo(2);
+    assertThat(third.at()).isEqualTo(Instant.EPOCH);
+    assertThat(log.edition(4)).isEmpty();
+    assertThat(log.edition(1).orElseThrow().words()).isZero();
+    assertThat(log.changes(1)).isEmpty();
+    assertThat(log.changes(2)).extracting(WordChange::spelling).containsExactly("ship", "splosh");
+    assertThat(log.changes(2).get(0).before()).contains(ship);
+    assertThat(log.changes(2).get(1).before()).isEmpty();
+    assertThat(log.changes(3)).allMatch(change -> change.after().isEmpty());
+    assertThat(log.ofWord("ship", 3)).extracting(PublishedEdition::number).containsExactly(3, 2);
+    assertThat(log.ofWord("ship", 2)).extracting(PublishedEdition::number).containsExactly(2);
+    assertThat(log.ofWord("boat", 3)).isEmpty();
+  }
+
+  private int account(String name, String displayName) {
+    return database
+        .bank()
+        .jdbi()
+        .withHandle(
+            handle ->
+                handle
+                    .createQuery(
+                        "insert into accounts (name, display_name, role, password_hash, since)"
+                            + " values (?, ?, 'reviewer', '$argon2id$x', now()) returning id")
+                    .bind(0, name)
+                    .bind(1, displayName)
+                    .mapTo(Integer.class)
+                    .one());
   }
 
   @Test

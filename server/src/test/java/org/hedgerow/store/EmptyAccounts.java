@@ -12,7 +12,8 @@ final class EmptyAccounts {
     List.of(
             "alter table audit disable trigger audit_stays",
             "truncate accounts, links, sessions, api_tokens, sign_in_failures, audit cascade",
-            "alter table audit enable trigger audit_stays")
+            "alter table audit enable trigger audit_stays",
+            "update centre set name = null, approvals = 1, version = 1")
         .forEach(
             statement -> database.bank().jdbi().useHandle(handle -> handle.execute(statement)));
     return new JdbiAccountBook(database.bank());

@@ -23,6 +23,7 @@ public final class SeededEdition {
   }
 
   private static Edition of(List<Word> words) {
-    return new Edition(SeedWords.FIRST_EDITION, SeededLexicon.get().accents(), words);
+    return new Edition(
+        SeedWords.FIRST_EDITION, SeededLexicon.get().accents(), words, SeededLexicon.teaching());
   }
 }

@@ -56,7 +56,8 @@ public final class WordQueryReader {
           TAUGHT,
           SORT,
           LIMIT,
-          AFTER);
+          AFTER,
+          EditionChoice.PARAMETER);
 
   private final Lexicon lexicon;
 

@@ -26,9 +26,9 @@ public record WordRequest(
     int offset,
     QueryString resolved) {
 
-  /** The list alone, however many words of it are asked for at once. */
+  /** The list alone, however many words of it are asked for at once, and however its edition is. */
   QueryString list() {
-    return resolved.without(WordQueryReader.LIMIT);
+    return resolved.without(WordQueryReader.LIMIT).without(EditionChoice.PARAMETER);
   }
 
   /** A place in the list, so many words from its start. */

@@ -16,8 +16,14 @@ final class WordRequestParts {
   private final StandardReader standards;
   private final FilterReader filters;
 
+  /**
+   * @param lexicon the edition that the parameters choose
+   */
   WordRequestParts(Lexicon lexicon, Parameters parameters) {
     this.lexicon = lexicon;
+    parameters
+        .text(EditionChoice.PARAMETER)
+        .ifPresent(edition -> resolved.note(EditionChoice.PARAMETER, edition));
     this.standards = new StandardReader(lexicon, parameters, resolved);
     this.filters = new FilterReader(parameters, resolved);
   }

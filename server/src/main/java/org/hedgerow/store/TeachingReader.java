@@ -1,0 +1,76 @@
+package org.hedgerow.store;
+
+import java.util.List;
+import java.util.Optional;
+import org.hedgerow.phonics.Catalogue;
+import org.hedgerow.reading.RuleSet;
+import org.hedgerow.reading.RuleSets;
+import org.hedgerow.reading.Sequence;
+import org.hedgerow.reading.Teaching;
+import org.jdbi.v3.core.Handle;
+
+/** Reads the sets of rules and the sequences of an edition. */
+final class TeachingReader {
+  private static final String STANDING =
+      """
+       where since_edition <= :edition and (until_edition is null or until_edition > :edition)
+      order by place, name
+      """;
+
+  private record Row(String name, String title, String note, String content) {}
+
+  private final Handle handle;
+  private final TeachingJson json;
+
+  TeachingReader(Handle handle, Catalogue catalogue) {
+    this.handle = handle;
+    this.json = new TeachingJson(catalogue);
+  }
+
+  /** As it stands in an edition. */
+  Teaching at(int edition) {
+    List<RuleSet> rules = rows("rule_sets", "switches", edition).stream().map(this::rules).toList();
+    List<Sequence> sequences =
+        rows("sequences", "steps", edition).stream().map(this::sequence).toList();
+    return new Teaching(rules.isEmpty() ? RuleSets.USUAL_ONLY : new RuleSets(rules), sequences);
+  }
+
+  private List<Row> rows(String table, String column, int edition) {
+    return handle
+        .createQuery(
+            "select name, title, note, %s #>> '{}' as content from %s".formatted(column, table)
+                + STANDING)
+        .bind("edition", edition)
+        .mapTo(Row.class)
+        .list();
+  }
+
+  private RuleSet rules(Row row) {
+    return new RuleSet(row.name, row.title, TeachingJson.rules(row.content), row.note);
+  }
+
+  private Sequence sequence(Row row) {
+    return new Sequence(row.name, row.title, row.note, json.steps(row.content));
+  }
+
+  /** As it stands in an edition, if anything was changed after another; else empty. */
+  Optional<Teaching> changed(int after, int edition) {
+    return isChanged("rule_sets", after, edition) || isChanged("sequences", after, edition)
+        ? Optional.of(at(edition))
+        : Optional.empty();
+  }
+
+  private boolean isChanged(String table, int after, int edition) {
+    return handle
+        .createQuery(
+            """
+            select exists (select from %s where since_edition > :after and since_edition <= :edition
+              or until_edition > :after and until_edition <= :edition)
+            """
+                .formatted(table))
+        .bind("after", after)
+        .bind("edition", edition)
+        .mapTo(Boolean.class)
+        .one();
+  }
+}

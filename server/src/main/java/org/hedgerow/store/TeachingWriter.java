@@ -1,0 +1,136 @@
+package org.hedgerow.store;
+
+import java.util.List;
+import org.hedgerow.lexicon.Plans;
+import org.hedgerow.phonics.Catalogue;
+import org.hedgerow.reading.RuleSet;
+import org.hedgerow.reading.Sequence;
+import org.hedgerow.reading.Teaching;
+import org.jdbi.v3.core.Handle;
+
+/**
+ * Changes sets of rules and sequences within a transaction that {@link EditionWriter#publish
+ * publishes} an edition. What wouldn't fit together is refused, and the transaction has to end.
+ */
+final class TeachingWriter {
+  private static final String RULES = "rule_sets";
+  private static final String SEQUENCES = "sequences";
+
+  private final Handle handle;
+  private final Catalogue catalogue;
+
+  /**
+   * @param catalogue of any edition: all have the same
+   */
+  TeachingWriter(Handle handle, Catalogue catalogue) {
+    this.handle = handle;
+    this.catalogue = catalogue;
+  }
+
+  /** What the first edition offers. */
+  void writeFirst(Teaching teaching) {
+    teaching.rules().all().forEach(set -> write(set, Edition.FIRST));
+    teaching.sequences().forEach(sequence -> write(sequence, Edition.FIRST));
+  }
+
+  /** As it stands, changes of this transaction among them. */
+  Teaching current() {
+    return new TeachingReader(handle, catalogue).at(Integer.MAX_VALUE);
+  }
+
+  /**
+   * Lets a set of rules stand so from an edition on, whether there was one of its name or not.
+   *
+   * @param edition of this transaction
+   * @throws IllegalArgumentException if it is the usual one with other rules
+   */
+  void replace(RuleSet set, int edition) {
+    write(set, edition);
+    requireSound();
+  }
+
+  private void write(RuleSet set, int edition) {
+    int place = end(RULES, set.name(), edition);
+    write(
+        RULES + " (name, place, title, note, since_edition, switches)",
+        List.of(set.name(), place, set.title(), set.note(), edition),
+        TeachingJson.switches(set.rules()));
+  }
+
+  /**
+   * Lets a sequence stand so from an edition on, whether there was one of its name or not.
+   *
+   * @param edition of this transaction
+   * @throws IllegalArgumentException if its name is that of the computed one
+   */
+  void replace(Sequence sequence, int edition) {
+    if (sequence.name().equals(Plans.COMPUTED)) {
+      throw new IllegalArgumentException("the sequence %s is computed".formatted(Plans.COMPUTED));
+    }
+    write(sequence, edition);
+  }
+
+  private void write(Sequence sequence, int edition) {
+    int place = end(SEQUENCES, sequence.name(), edition);
+    write(
+        SEQUENCES + " (name, place, title, note, since_edition, steps)",
+        List.of(sequence.name(), place, sequence.title(), sequence.note(), edition),
+        TeachingJson.steps(sequence.steps()));
+  }
+
+  private void write(String target, List<Object> values, String json) {
+    handle
+        .createUpdate("insert into %s values (<values>, :json::jsonb)".formatted(target))
+        .bindList("values", values)
+        .bind("json", json)
+        .execute();
+  }
+
+  /**
+   * @throws IllegalArgumentException if it is the usual one
+   */
+  void withdrawRules(String name, int edition) {
+    end(RULES, name, edition);
+    requireSound();
+  }
+
+  void withdrawSequence(String name, int edition) {
+    end(SEQUENCES, name, edition);
+  }
+
+  private void requireSound() {
+    current();
+  }
+
+  /** The place that its next version has, which is the last for a name that is new. */
+  private int end(String table, String name, int edition) {
+    int place = place(table, name);
+    update("delete from %s where name = :name and since_edition = :edition", table, name, edition);
+    update(
+        "update %s set until_edition = :edition where name = :name and until_edition is null",
+        table, name, edition);
+    return place;
+  }
+
+  private int place(String table, String name) {
+    return handle
+        .createQuery(
+            """
+            select coalesce(
+              (select place from %1$s where name = :name and until_edition is null),
+              (select max(place) + 1 from %1$s), 0)
+            """
+                .formatted(table))
+        .bind("name", name)
+        .mapTo(Integer.class)
+        .one();
+  }
+
+  private void update(String statement, String table, String name, int edition) {
+    handle
+        .createUpdate(statement.formatted(table))
+        .bind("name", name)
+        .bind("edition", edition)
+        .execute();
+  }
+}

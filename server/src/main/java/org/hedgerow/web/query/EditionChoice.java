@@ -1,0 +1,74 @@
+package org.hedgerow.web.query;
+
+import java.util.Optional;
+import java.util.regex.Pattern;
+import org.hedgerow.lexicon.Editions;
+import org.hedgerow.lexicon.Lexicon;
+import org.hedgerow.web.problems.Problem;
+import org.hedgerow.web.problems.ProblemException;
+import org.hedgerow.web.problems.ProblemType;
+
+/** Chooses the edition that a question is asked of. */
+public final class EditionChoice {
+  public static final String PARAMETER = "edition";
+
+  private static final Pattern NUMBER = Pattern.compile("[1-9][0-9]{0,8}");
+
+  private EditionChoice() {}
+
+  /**
+   * The edition that is named; else the one in which a list was begun that is to go on; else the
+   * newest.
+   *
+   * @param parameters whose faults it adds to
+   */
+  public static Lexicon of(Editions editions, Parameters parameters) {
+    Optional<String> named = parameters.text(PARAMETER);
+    return named.isPresent()
+        ? named(editions, named.get(), parameters.faults())
+        : begun(editions, parameters);
+  }
+
+  private static Lexicon begun(Editions editions, Parameters parameters) {
+    return parameters
+        .text(WordQueryReader.AFTER)
+        .flatMap(Cursor::read)
+        .flatMap(cursor -> editions.at(cursor.edition()))
+        .orElseGet(editions::newest);
+  }
+
+  /**
+   * The edition that is named.
+   *
+   * @param faults to which it adds; then the newest stands for it
+   */
+  public static Lexicon named(Editions editions, String text, Faults faults) {
+    if (!NUMBER.matcher(text).matches()) {
+      faults.invalid(
+          PARAMETER, "edition must be a whole number from 1, not %s.".formatted(Quoted.of(text)));
+      return editions.newest();
+    }
+    Optional<Lexicon> found = editions.at(Integer.parseInt(text));
+    if (found.isEmpty()) {
+      faults.add(unknown(text, editions.newest().edition()));
+    }
+    return found.orElseGet(editions::newest);
+  }
+
+  /** What to throw where an edition can be read, but nothing is recorded of it. */
+  public static ProblemException unrecorded(int number) {
+    return Problem.at(
+            ProblemType.UNKNOWN_EDITION,
+            PARAMETER,
+            "Nothing is recorded of edition %d.".formatted(number))
+        .exception();
+  }
+
+  private static Fault unknown(String number, int newest) {
+    return Fault.of(
+        ProblemType.UNKNOWN_EDITION,
+        PARAMETER,
+        "There is no edition %s; the newest is %d. Leave edition out to get it."
+            .formatted(number, newest));
+  }
+}

@@ -1,0 +1,26 @@
+package org.hedgerow.store;
+
+import org.hedgerow.accounts.AccountBook;
+import org.hedgerow.accounts.CentreContract;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+
+/** A centre's choices kept in a real database. */
+class CentreIT extends CentreContract {
+  private static TestDatabase database;
+
+  @BeforeAll
+  static void create() {
+    database = TestDatabase.open();
+  }
+
+  @AfterAll
+  static void drop() {
+    database.close();
+  }
+
+  @Override
+  protected AccountBook book() {
+    return EmptyAccounts.in(database);
+  }
+}

@@ -1,0 +1,87 @@
+package org.hedgerow.store;
+
+import java.time.Instant;
+import java.util.List;
+import org.hedgerow.accounts.Account;
+import org.hedgerow.accounts.Role;
+import org.hedgerow.review.ReviewBook;
+import org.hedgerow.review.ReviewRecords;
+import org.hedgerow.seed.SeededLexicon;
+
+/** Review kept in a real database. */
+final class DatabaseReviewRecords implements ReviewRecords, AutoCloseable {
+  private final TestDatabase database = TestDatabase.open();
+
+  DatabaseReviewRecords() {
+    new BankFiller(database.bank())
+        .fill(() -> SeededEdition.of(WORDS.toArray(String[]::new)), "The first.", () -> {});
+  }
+
+  BankDatabase bank() {
+    return database.bank();
+  }
+
+  /** As it was at first; the owner of the tables may do so, and a careless program may not. */
+  DatabaseReviewRecords emptied() {
+    execute("alter table audit disable trigger audit_stays");
+    execute("alter table decisions disable trigger decisions_stay");
+    execute("truncate audit, decisions");
+    execute("alter table audit enable trigger audit_stays");
+    execute("alter table decisions enable trigger decisions_stay");
+    execute(
+        "delete from pronunciations where word_id in (select id from words where since_edition > 1)");
+    execute("delete from words where since_edition > 1");
+    execute("update words set until_edition = null");
+    execute("delete from pictures");
+    execute("delete from sentences");
+    execute("delete from uploads");
+    execute("update editions set contribution_id = null");
+    execute("delete from contributions");
+    execute("delete from editions where number > 1");
+    execute("delete from accounts");
+    return this;
+  }
+
+  void execute(String statement) {
+    bank().jdbi().useHandle(handle -> handle.execute(statement));
+  }
+
+  @Override
+  public ReviewBook book() {
+    return new JdbiReviewBook(bank(), SeededLexicon.get().accents());
+  }
+
+  @Override
+  public Account account(String name, String displayName, Role role) {
+    return new JdbiAccountBook(bank())
+        .inTransaction(
+            page ->
+                page.accounts()
+                    .add(name, displayName, role, "$argon2id$none", Instant.EPOCH)
+                    .orElseThrow());
+  }
+
+  @Override
+  public int newestEdition() {
+    return new EditionReader(bank()).newestNumber();
+  }
+
+  @Override
+  public List<String> audit() {
+    return strings("select actor || ' ' || action from audit order by id");
+  }
+
+  @Override
+  public String auditInFull() {
+    return String.join("\n", strings("select audit::text from audit order by id"));
+  }
+
+  List<String> strings(String query) {
+    return bank().jdbi().withHandle(handle -> handle.createQuery(query).mapTo(String.class).list());
+  }
+
+  @Override
+  public void close() {
+    database.close();
+  }
+}

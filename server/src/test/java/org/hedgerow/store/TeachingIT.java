@@ -1,0 +1,168 @@
+package org.hedgerow.store;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.time.Instant;
+import java.util.List;
+import java.util.OptionalInt;
+import java.util.function.ObjIntConsumer;
+import org.hedgerow.lexicon.Lexicon;
+import org.hedgerow.phonics.Catalogue;
+import org.hedgerow.phonics.Correspondence;
+import org.hedgerow.reading.ReadingRules;
+import org.hedgerow.reading.RuleSet;
+import org.hedgerow.reading.Sequence;
+import org.hedgerow.reading.Switch;
+import org.hedgerow.reading.Teaching;
+import org.hedgerow.seed.SeededLexicon;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+
+/** Sets of rules and sequences, edition by edition. */
+class TeachingIT {
+  private static final Edition FIRST = SeededEdition.of("boat", "ship");
+  private static final Catalogue CATALOGUE = FIRST.accents().get(0).catalogue();
+  private static final ReadingRules NO_CK = ReadingRules.DEFAULT.with(Switch.CK, false);
+
+  private TestDatabase database;
+  private LiveEditions editions;
+
+  @BeforeEach
+  void fill() {
+    database = TestDatabase.open();
+    new BankFiller(database.bank()).fill(() -> FIRST, "The first.", () -> {});
+    editions = open();
+  }
+
+  private LiveEditions open() {
+    return new LiveEditions(database.bank(), new EditionReader(database.bank()).first().lexicon());
+  }
+
+  @AfterEach
+  void drop() {
+    editions.close();
+    database.close();
+  }
+
+  private int publish(ObjIntConsumer<TeachingWriter> changes) {
+    int number =
+        database
+            .bank()
+            .jdbi()
+            .inTransaction(
+                handle -> {
+                  int edition =
+                      new EditionWriter(handle, FIRST.accents())
+                          .publish(
+                              "A test.", OptionalInt.empty(), OptionalInt.empty(), Instant.EPOCH);
+                  changes.accept(new TeachingWriter(handle, CATALOGUE), edition);
+                  return edition;
+                });
+    editions.catchUp(number);
+    return number;
+  }
+
+  private static List<Sequence> sequences(Lexicon lexicon) {
+    return lexicon.plans().sequences("en-US");
+  }
+
+  private static Sequence ship() {
+    Correspondence sh = CATALOGUE.value("sh", 1).orElseThrow();
+    return new Sequence("ship", "“Ship” first\nand last", "", List.of(List.of(sh)));
+  }
+
+  @Test
+  void readsWhatTheSeedOffers() {
+    Teaching seeded = SeededLexicon.teaching();
+    assertThat(editions.newest().plans().rules()).isEqualTo(seeded.rules());
+    assertThat(sequences(editions.newest()))
+        .startsWith(seeded.sequences().toArray(Sequence[]::new));
+    assertThat(seeded.sequences()).isNotEmpty();
+  }
+
+  @Test
+  void aChangeIsInItsEditionOnly() {
+    List<String> before = editions.newest().plans().rules().names();
+    publish((writer, number) -> writer.replace(new RuleSet("ours", "Ours", NO_CK, "x"), number));
+    publish((writer, number) -> writer.replace(ship(), number));
+    publish(
+        (writer, number) -> {
+          writer.withdrawRules("ours", number);
+          writer.withdrawSequence("ship", number);
+        });
+    assertThat(editions.at(1).orElseThrow().plans().rules().names()).isEqualTo(before);
+    assertThat(editions.at(2).orElseThrow().plans().rules().named("ours").orElseThrow().rules())
+        .isEqualTo(NO_CK);
+    assertThat(editions.at(3).orElseThrow().plans().rules().names()).contains("ours");
+    assertThat(editions.at(3).orElseThrow().plans().sequence("ship", "en-US")).contains(ship());
+    assertThat(editions.at(2).orElseThrow().plans().sequence("ship", "en-US")).isEmpty();
+    assertThat(editions.newest().plans().rules().names()).isEqualTo(before);
+    assertThat(editions.newest().plans().sequence("ship", "en-US")).isEmpty();
+    try (LiveEditions other = open()) {
+      assertThat(other.at(3).orElseThrow().plans().sequence("ship", "en-US")).contains(ship());
+      assertThat(other.newest().plans().rules().names()).isEqualTo(before);
+    }
+  }
+
+  @Test
+  void aChangeKeepsItsPlace() {
+    List<RuleSet> before = editions.newest().plans().rules().all();
+    RuleSet second = before.get(1);
+    publish(
+        (writer, number) -> {
+          writer.replace(new RuleSet(second.name(), "Once", second.rules(), ""), number);
+          writer.replace(new RuleSet(second.name(), "Twice", second.rules(), ""), number);
+        });
+    List<RuleSet> after = editions.newest().plans().rules().all();
+    assertThat(after)
+        .extracting(RuleSet::name)
+        .isEqualTo(before.stream().map(RuleSet::name).toList());
+    assertThat(after.get(1).title()).isEqualTo("Twice");
+  }
+
+  @Test
+  void theUsualRulesStayWhatCountsWhereNothingIsChosen() {
+    RuleSet usual = editions.newest().plans().rules().all().get(0);
+    assertThatThrownBy(
+            () ->
+                publish(
+                    (writer, number) ->
+                        writer.replace(new RuleSet(usual.name(), "x", NO_CK, ""), number)))
+        .isInstanceOf(IllegalArgumentException.class);
+    assertThatThrownBy(
+            () -> publish((writer, number) -> writer.withdrawRules(usual.name(), number)))
+        .isInstanceOf(IllegalArgumentException.class);
+    Sequence computed = new Sequence("ours", "Ours", "", ship().steps());
+    assertThatThrownBy(() -> publish((writer, number) -> writer.replace(computed, number)))
+        .isInstanceOf(IllegalArgumentException.class);
+    assertThat(new EditionReader(database.bank()).newestNumber()).isEqualTo(1);
+  }
+
+  @Test
+  void aBankThatIsOlderGetsThemOnce() {
+    database.bank().jdbi().useHandle(handle -> handle.execute("truncate rule_sets, sequences"));
+    assertThat(new EditionReader(database.bank()).first().teaching()).isEqualTo(Teaching.NONE);
+    BankFiller filler = new BankFiller(database.bank());
+    filler.addTeaching(catalogue -> SeededLexicon.teaching());
+    filler.addTeaching(
+        catalogue -> {
+          throw new AssertionError("asked for again");
+        });
+    assertThat(new EditionReader(database.bank()).first().teaching().rules())
+        .isEqualTo(SeededLexicon.teaching().rules());
+  }
+
+  @Test
+  void anEmptyBankGetsNone() {
+    try (TestDatabase empty = TestDatabase.open()) {
+      new BankFiller(empty.bank())
+          .addTeaching(
+              catalogue -> {
+                throw new AssertionError("there is no edition yet");
+              });
+      assertThat(new BankFiller(empty.bank()).isEmpty()).isTrue();
+    }
+  }
+}

@@ -4,6 +4,7 @@ import static org.hedgerow.accounts.Role.ADMINISTRATOR;
 
 import com.fasterxml.jackson.databind.ObjectMapper;
 import org.hedgerow.accounts.AccountServices;
+import org.hedgerow.accounts.KnownCentre;
 import org.hedgerow.web.JsonBody;
 import org.hedgerow.web.RouteGroup;
 import org.hedgerow.web.Routes;
@@ -13,17 +14,21 @@ import org.hedgerow.web.security.Clients;
 public final class AdministrationRoutes implements RouteGroup {
   private static final String PEOPLE = "/api/v1/people";
   private static final String PERSON = PEOPLE + "/{id}";
+  private static final String CENTRE = "/api/v1/centre";
   private static final String INVITATIONS = "/api/v1/invitations";
 
   private final PeopleHandlers people;
   private final InvitationHandlers invitations;
   private final AuditHandler audit;
+  private final CentreHandlers centre;
 
-  public AdministrationRoutes(AccountServices accounts, Clients clients, ObjectMapper mapper) {
+  public AdministrationRoutes(
+      AccountServices accounts, KnownCentre centre, Clients clients, ObjectMapper mapper) {
     Json json = new Json(mapper);
     JsonBody bodies = new JsonBody(mapper);
     this.people = new PeopleHandlers(accounts, bodies, json);
     this.invitations = new InvitationHandlers(accounts.invitations(), clients, bodies);
+    this.centre = new CentreHandlers(centre, bodies, json);
     this.audit = new AuditHandler(accounts.audit(), json);
   }
 
@@ -40,6 +45,9 @@ public final class AdministrationRoutes implements RouteGroup {
     routes.get(INVITATIONS, ADMINISTRATOR, invitations::list);
     routes.post(INVITATIONS, ADMINISTRATOR, invitations::make);
     routes.delete(INVITATIONS + "/{id}", ADMINISTRATOR, invitations::withdraw);
+    routes.get(CENTRE, centre::show);
+    Cors.allow(routes, CENTRE, "GET");
+    routes.patch(CENTRE, ADMINISTRATOR, centre::change);
     routes.get(AuditHandler.PATH, ADMINISTRATOR, audit);
   }
 }

@@ -23,8 +23,16 @@ record Answer(
 
   /** An answer from an edition, tagged by what it says. */
   static Answer of(int edition, Format format, byte[] bytes, Optional<String> next) {
-    String tag = "\"%d-%s\"".formatted(edition, digest(bytes));
-    return new Answer(bytes, format.contentType(), tag, false, next);
+    return new Answer(bytes, format.contentType(), tag(edition, bytes), false, next);
+  }
+
+  /** An answer in a format of its own. */
+  static Answer of(int edition, byte[] bytes, String contentType) {
+    return new Answer(bytes, contentType, tag(edition, bytes), false, Optional.empty());
+  }
+
+  private static String tag(int edition, byte[] bytes) {
+    return "\"%d-%s\"".formatted(edition, digest(bytes));
   }
 
   /** The same answer, compressed: another representation, which needs a tag of its own. */

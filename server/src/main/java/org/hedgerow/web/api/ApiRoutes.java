@@ -1,8 +1,8 @@
 package org.hedgerow.web.api;
 
 import com.fasterxml.jackson.databind.ObjectMapper;
-import java.util.function.Supplier;
-import org.hedgerow.lexicon.Lexicon;
+import java.util.List;
+import org.hedgerow.lexicon.Editions;
 import org.hedgerow.web.JsonBody;
 import org.hedgerow.web.RouteGroup;
 import org.hedgerow.web.Routes;
@@ -12,20 +12,17 @@ import org.hedgerow.web.query.ValueCounts;
 /** The table of routes for programs. */
 public final class ApiRoutes implements RouteGroup {
 
-  static final String BASE = "/api/v1";
+  public static final String BASE = "/api/v1";
 
-  private final Supplier<Lexicon> current;
+  private final Editions editions;
   private final ValueCounts counts;
   private final SoundFamilies families;
   private final JsonBody bodies;
   private final Json json;
   private final AnswerCache cache = new AnswerCache();
 
-  /**
-   * @param current gives the current edition
-   */
-  public ApiRoutes(Supplier<Lexicon> current, ValueCounts counts, ObjectMapper mapper) {
-    this.current = current;
+  public ApiRoutes(Editions editions, ValueCounts counts, ObjectMapper mapper) {
+    this.editions = editions;
     this.counts = counts;
     this.families = new SoundFamilies(counts);
     this.bodies = new JsonBody(mapper);
@@ -37,28 +34,38 @@ public final class ApiRoutes implements RouteGroup {
     Cors.open(routes, BASE);
     read(routes, "/phonograms", new PhonogramsRead(json, counts));
     read(routes, "/words", new WordsRead(json));
-    read(routes, "/words/{spelling}", new WordRead(json));
+    read(routes, "/words/{spelling}", new WordRead(json, editions.log()));
     read(routes, "/sounds", new SoundsRead(json, families));
     read(routes, "/sounds/{sound}", new SoundRead(json, families));
     read(routes, "/rules", new RulesRead(json));
     read(routes, "/sequences", new SequencesRead(json));
     read(routes, "/needs", new NeedsRead(json));
+    EditionReads log = new EditionReads(editions);
+    log(routes, EditionReads.LIST, EditionReads.PARAMETERS, log::list);
+    log(routes, EditionReads.ONE, List.of(), log::one);
+    log(routes, EditionReads.CHANGES, EditionReads.PARAMETERS, log::changes);
+    routes.get(EditionFeed.PATH, new EditionFeed(editions));
     question(routes, "/word-checks", WordChecksBody.class, WordChecks::answer);
     question(routes, "/alignments", AlignmentBody.class, Alignments::answer);
-    routes.get(BASE + PictureHandler.PATH, new PictureHandler(current));
+    routes.get(BASE + PictureHandler.PATH, new PictureHandler(editions::newest));
     Cors.allow(routes, BASE + PictureHandler.PATH, "GET");
     routes.get(BASE + "/openapi.yaml", new DocumentHandler());
     Cors.allow(routes, BASE + "/openapi.yaml", "GET");
   }
 
   private void read(Routes routes, String path, Read read) {
-    routes.get(BASE + path, new ReadHandler(current, cache, read));
+    routes.get(BASE + path, new ReadHandler(editions, cache, read));
+    Cors.allow(routes, BASE + path, "GET");
+  }
+
+  private void log(Routes routes, String path, List<String> names, LogHandler.LogRead read) {
+    routes.get(BASE + path, new LogHandler(editions, json, names, read));
     Cors.allow(routes, BASE + path, "GET");
   }
 
   private <T> void question(
       Routes routes, String path, Class<T> type, QuestionHandler.Answerer<T> answerer) {
-    routes.post(BASE + path, new QuestionHandler<>(current, bodies, type, json, answerer));
+    routes.post(BASE + path, new QuestionHandler<>(editions, bodies, type, json, answerer));
     Cors.allow(routes, BASE + path, "POST");
   }
 }

@@ -17,6 +17,13 @@ final class Bodies {
     }
   }
 
+  /** What is to change about the centre; what is left out stays. */
+  record CentreChange(@Nullable String name, @Nullable Integer approvals) {
+    boolean isEmpty() {
+      return name == null && approvals == null;
+    }
+  }
+
   /**
    * An invitation.
    *

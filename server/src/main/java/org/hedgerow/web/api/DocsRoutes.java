@@ -5,6 +5,7 @@ import io.javalin.http.Header;
 import io.javalin.http.NotFoundResponse;
 import java.util.Map;
 import java.util.Optional;
+import org.hedgerow.apidocs.ApiDocs;
 import org.hedgerow.web.RouteGroup;
 import org.hedgerow.web.Routes;
 
@@ -41,7 +42,17 @@ public final class DocsRoutes implements RouteGroup {
     Asset problems = Asset.ours("problems.html", HTML);
     routes.get("/docs", context -> page(context, docs));
     routes.get("/docs/problems", context -> page(context, problems));
+    routes.get("/docs/security", DocsRoutes::security);
     routes.get("/docs/ui/{file}", this::asset);
+  }
+
+  /** As plain text, which every browser shows. */
+  private static void security(Context context) {
+    context
+        .header(Header.CACHE_CONTROL, "no-cache")
+        .header(Header.X_CONTENT_TYPE_OPTIONS, "nosniff")
+        .contentType("text/plain;charset=utf-8")
+        .result(ApiDocs.security());
   }
 
   private static void page(Context context, Asset page) {

@@ -3,7 +3,7 @@ package org.hedgerow.web.api;
 import java.util.Locale;
 
 /** The formats that answers come in. */
-enum Format {
+public enum Format {
   JSON("application/json"),
   CSV("text/csv;charset=utf-8"),
   NDJSON("application/x-ndjson"),
@@ -21,7 +21,7 @@ enum Format {
   }
 
   /** The whole header, with the character set where the type needs one. */
-  String contentType() {
+  public String contentType() {
     return contentType;
   }
 

@@ -10,23 +10,23 @@ import org.hedgerow.web.query.Faults;
 import org.hedgerow.web.query.Quoted;
 
 /** Chooses the format of an answer: as the parameter says, or else as the header does. */
-final class Formats {
+public final class Formats {
 
-  static final String PARAMETER = "format";
+  public static final String PARAMETER = "format";
 
   private final List<Format> possible;
 
   /**
    * @param possible the formats there are, the usual one first
    */
-  Formats(List<Format> possible) {
+  public Formats(List<Format> possible) {
     this.possible = List.copyOf(possible);
   }
 
   /**
    * @param accept the header, or an empty text
    */
-  Format choose(Optional<String> parameter, String accept, Faults faults) {
+  public Format choose(Optional<String> parameter, String accept, Faults faults) {
     return parameter
         .map(label -> labelled(label, faults))
         .orElseGet(() -> accept.isEmpty() ? possible.get(0) : accepted(accept, faults));

@@ -26,9 +26,6 @@ final class PictureHandler implements Handler {
   private static final String FOR_GOOD = "public, max-age=31536000, immutable";
   private static final String FOR_A_DAY = "public, max-age=86400";
 
-  /** An SVG opened by itself is a document: it may run and fetch nothing. */
-  private static final String POLICY = "default-src 'none'; frame-ancestors 'none'; sandbox";
-
   private final Supplier<Lexicon> current;
 
   PictureHandler(Supplier<Lexicon> current) {
@@ -47,22 +44,13 @@ final class PictureHandler implements Handler {
     Picture picture = current.get().pictures().picture(id).orElseThrow(PictureHandler::missing);
     String tag = "\"" + picture.version() + "\"";
     boolean forGood = picture.version().equals(context.queryParam(VERSION));
-    context
-        .header(Header.CACHE_CONTROL, forGood ? FOR_GOOD : FOR_A_DAY)
-        .header(Header.ETAG, tag)
-        .header(Header.CONTENT_SECURITY_POLICY, POLICY)
-        .header(Header.X_CONTENT_TYPE_OPTIONS, "nosniff");
+    context.header(Header.CACHE_CONTROL, forGood ? FOR_GOOD : FOR_A_DAY).header(Header.ETAG, tag);
+    PictureAnswer.seal(context);
     if (Conditions.alreadyHas(ifNoneMatch(context), tag)) {
       context.status(304);
     } else {
-      context.contentType(contentType(picture)).result(picture.content().toArray());
+      PictureAnswer.send(context, picture.mediaType(), picture.content());
     }
-  }
-
-  private static String contentType(Picture picture) {
-    return picture.mediaType().equals(Picture.SVG)
-        ? Picture.SVG + "; charset=utf-8"
-        : picture.mediaType();
   }
 
   private static void requireNothingElse(Context context) {

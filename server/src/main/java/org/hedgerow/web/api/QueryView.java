@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.hedgerow.web.query.EditionChoice;
 import org.hedgerow.web.query.WordQueryReader;
 import org.hedgerow.web.query.WordRequest;
 
@@ -21,7 +22,7 @@ final class QueryView {
   static Map<String, Object> of(WordRequest request) {
     Map<String, Object> view = new LinkedHashMap<>();
     for (String name : WordQueryReader.PARAMETERS) {
-      String value = request.resolved().get(name).orElse("");
+      String value = request.resolved().without(EditionChoice.PARAMETER).get(name).orElse("");
       if (LISTS.contains(name)) {
         view.put(name, list(value));
       } else if (!value.isEmpty()) {

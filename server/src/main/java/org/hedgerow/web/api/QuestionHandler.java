@@ -5,9 +5,10 @@ import io.javalin.http.Handler;
 import io.javalin.http.Header;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Supplier;
+import org.hedgerow.lexicon.Editions;
 import org.hedgerow.lexicon.Lexicon;
 import org.hedgerow.web.JsonBody;
+import org.hedgerow.web.query.EditionChoice;
 import org.hedgerow.web.query.Faults;
 import org.hedgerow.web.query.Parameters;
 
@@ -25,15 +26,15 @@ final class QuestionHandler<T> implements Handler {
 
   private static final Formats FORMATS = new Formats(List.of(Format.JSON));
 
-  private final Supplier<Lexicon> current;
+  private final Editions editions;
   private final JsonBody bodies;
   private final Class<T> type;
   private final Json json;
   private final Answerer<T> answerer;
 
   QuestionHandler(
-      Supplier<Lexicon> current, JsonBody bodies, Class<T> type, Json json, Answerer<T> answerer) {
-    this.current = current;
+      Editions editions, JsonBody bodies, Class<T> type, Json json, Answerer<T> answerer) {
+    this.editions = editions;
     this.bodies = bodies;
     this.type = type;
     this.json = json;
@@ -43,13 +44,16 @@ final class QuestionHandler<T> implements Handler {
   @Override
   public void handle(Context context) {
     Parameters parameters =
-        Parameters.parsed(Optional.ofNullable(context.queryString()).orElse(""), List.of());
+        Parameters.parsed(
+            Optional.ofNullable(context.queryString()).orElse(""),
+            List.of(EditionChoice.PARAMETER));
+    Lexicon lexicon = EditionChoice.of(editions, parameters);
     FORMATS.choose(
         Optional.empty(),
         Optional.ofNullable(context.header(Header.ACCEPT)).orElse(""),
         parameters.faults());
     parameters.faults().throwIfAny();
-    Object answer = answerer.answer(current.get(), bodies.read(context, type), Faults.ofBody());
+    Object answer = answerer.answer(lexicon, bodies.read(context, type), Faults.ofBody());
     context
         .header(Header.CACHE_CONTROL, "no-store")
         .contentType(Format.JSON.contentType())

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import org.hedgerow.lexicon.Lexicon;
 import org.hedgerow.lexicon.Pictures;
+import org.hedgerow.lexicon.PublishedEdition;
 import org.hedgerow.lexicon.Tag;
 import org.hedgerow.lexicon.Word;
 import org.hedgerow.reading.Check;
@@ -18,7 +19,8 @@ record WordEntryView(int edition, Entry word, CheckView check) {
    * @param picturable left out if nobody has said
    * @param picture left out if it has none
    * @param inflectionOf the word it is a form of; left out if it is none
-   * @param since the edition that brought it
+   * @param since the edition since which it stands as it does
+   * @param history the editions that changed it, the newest first; left out if none did
    */
   record Entry(
       String spelling,
@@ -33,9 +35,11 @@ record WordEntryView(int edition, Entry word, CheckView check) {
       List<PronunciationView> pronunciations,
       List<TagView> tags,
       @JsonInclude(JsonInclude.Include.NON_ABSENT) Optional<String> inflectionOf,
-      int since) {
+      int since,
+      @JsonInclude(JsonInclude.Include.NON_EMPTY) List<EditionView> history) {
 
-    static Entry of(Word word, Pictures pictures, List<String> accents) {
+    static Entry of(
+        Word word, Pictures pictures, List<String> accents, List<PublishedEdition> history) {
       return new Entry(
           word.spelling(),
           word.status().label(),
@@ -52,7 +56,8 @@ record WordEntryView(int edition, Entry word, CheckView check) {
               .toList(),
           word.tags().stream().map(TagView::of).toList(),
           word.tag(Tag.INFLECTED).or(() -> word.tag(Tag.BASE)).map(Tag::value),
-          word.since());
+          word.since(),
+          history.stream().map(EditionView::of).toList());
     }
   }
 
@@ -62,8 +67,15 @@ record WordEntryView(int edition, Entry word, CheckView check) {
     }
   }
 
-  static WordEntryView of(Lexicon lexicon, Word word, List<String> accents, Check check) {
+  static WordEntryView of(
+      Lexicon lexicon,
+      Word word,
+      List<String> accents,
+      List<PublishedEdition> history,
+      Check check) {
     return new WordEntryView(
-        lexicon.edition(), Entry.of(word, lexicon.pictures(), accents), CheckView.of(check));
+        lexicon.edition(),
+        Entry.of(word, lexicon.pictures(), accents, history),
+        CheckView.of(check));
   }
 }

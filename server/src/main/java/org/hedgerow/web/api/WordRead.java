@@ -2,8 +2,11 @@ package org.hedgerow.web.api;
 
 import io.javalin.http.Context;
 import java.util.List;
+import org.hedgerow.lexicon.EditionLog;
 import org.hedgerow.lexicon.Lexicon;
+import org.hedgerow.lexicon.PublishedEdition;
 import org.hedgerow.lexicon.Word;
+import org.hedgerow.reading.Check;
 import org.hedgerow.reading.Standard;
 import org.hedgerow.reading.WordChecker;
 import org.hedgerow.web.problems.Problem;
@@ -20,9 +23,11 @@ final class WordRead implements Read {
   private static final String SPELLING = "spelling";
 
   private final Json json;
+  private final EditionLog log;
 
-  WordRead(Json json) {
+  WordRead(Json json, EditionLog log) {
     this.json = json;
+    this.log = log;
   }
 
   @Override
@@ -45,10 +50,17 @@ final class WordRead implements Read {
         () -> view(lexicon, word, accents));
   }
 
-  private static WordEntryView view(Lexicon lexicon, Word word, List<String> accents) {
-    WordChecker checker = new WordChecker(lexicon.catalogue());
-    return WordEntryView.of(
-        lexicon, word, accents, checker.check(word.subject(), Standard.basic(), accents));
+  private WordEntryView view(Lexicon lexicon, Word word, List<String> accents) {
+    Check check =
+        new WordChecker(lexicon.catalogue()).check(word.subject(), Standard.basic(), accents);
+    return WordEntryView.of(lexicon, word, accents, history(lexicon, word), check);
+  }
+
+  /** A word of the first edition that nobody changed has none; nothing need be read for it. */
+  private List<PublishedEdition> history(Lexicon lexicon, Word word) {
+    return word.since() == lexicon.firstEdition()
+        ? List.of()
+        : log.ofWord(word.spelling(), lexicon.edition());
   }
 
   private static ProblemException missing(String spelling, Lexicon lexicon) {

@@ -7,9 +7,11 @@ import io.javalin.http.HttpResponseException;
 import io.javalin.http.MethodNotAllowedResponse;
 import io.javalin.router.Endpoint;
 import io.javalin.validation.ValidationException;
+import jakarta.servlet.ServletException;
 import jakarta.servlet.http.HttpServletResponse;
 import java.io.IOException;
 import java.util.UUID;
+import org.eclipse.jetty.http.HttpException;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
@@ -41,6 +43,7 @@ public final class ErrorMapping {
         ValidationException.class,
         (thrown, context) ->
             writer.write(context, Problem.ofStatus(400, "A parameter has a wrong value.")));
+    config.routes.exception(ServletException.class, this::answerUnreadable);
     config.routes.exception(Exception.class, this::answerUnexpected);
     config.router.javaLangErrorHandler(this::answerFatal);
     config.jetty.modifyServer(server -> server.setErrorHandler(new UnroutedErrors(json)));
@@ -66,6 +69,31 @@ public final class ErrorMapping {
       case 413 -> "The body may have at most a million bytes. Send it in several parts.";
       default -> "The request can't be answered as it is.";
     };
+  }
+
+  /** Jetty tells only in words why it can't read a form with files in it. */
+  private void answerUnreadable(ServletException thrown, Context context) {
+    if (!(thrown.getCause() instanceof HttpException)) {
+      answerUnexpected(thrown, context);
+    } else if (String.valueOf(deepest(thrown).getMessage()).contains("exceeded")) {
+      writer.write(
+          context,
+          Problem.of(
+              ProblemType.BODY_TOO_LARGE,
+              "The file is too large. A picture may have at most 5 MB, a table a million bytes. Make it smaller and send it again."));
+    } else {
+      writer.write(
+          context,
+          Problem.of(ProblemType.BAD_REQUEST, "The form can't be read. Load the page again."));
+    }
+  }
+
+  private static Throwable deepest(Throwable thrown) {
+    Throwable deepest = thrown;
+    while (deepest.getCause() != null) {
+      deepest = deepest.getCause();
+    }
+    return deepest;
   }
 
   private void answerUnexpected(Exception thrown, Context context) {

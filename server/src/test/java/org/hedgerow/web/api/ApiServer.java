@@ -12,8 +12,7 @@ import java.net.http.HttpRequest.BodyPublishers;
 import java.net.http.HttpResponse;
 import java.net.http.HttpResponse.BodyHandlers;
 import java.util.List;
-import java.util.function.Supplier;
-import org.hedgerow.lexicon.Lexicon;
+import org.hedgerow.lexicon.Editions;
 import org.hedgerow.seed.SeededLexicon;
 import org.hedgerow.web.HealthRoutes;
 import org.hedgerow.web.JsonMapping;
@@ -37,7 +36,7 @@ final class ApiServer implements AutoCloseable {
   private final HttpClient client = HttpClient.newHttpClient();
   private final WebServer server;
 
-  private ApiServer(Supplier<Lexicon> lexicon) {
+  private ApiServer(Editions editions) {
     PrometheusMeterRegistry meters = new PrometheusMeterRegistry(PrometheusConfig.DEFAULT);
     JsonProblems problems = new JsonProblems(mapper);
     this.server =
@@ -49,17 +48,16 @@ final class ApiServer implements AutoCloseable {
             List.of(
                 new HealthRoutes(() -> true),
                 new MetricsRoutes(meters),
-                new ApiRoutes(lexicon, new ValueCounts(), mapper),
+                new ApiRoutes(editions, new ValueCounts(), mapper),
                 new DocsRoutes()));
   }
 
   static ApiServer start() {
-    return start(SeededLexicon::get);
+    return start(SeededLexicon.editions());
   }
 
-  /** For an edition of a test's own. */
-  static ApiServer start(Supplier<Lexicon> lexicon) {
-    ApiServer api = new ApiServer(lexicon);
+  static ApiServer start(Editions editions) {
+    ApiServer api = new ApiServer(editions);
     api.server.start();
     return api;
   }

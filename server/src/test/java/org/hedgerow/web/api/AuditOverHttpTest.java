@@ -137,7 +137,7 @@ class AuditOverHttpTest {
     String page = client.get("/audit").body();
     assertThat(page)
         .contains(
-            "<bdi>نور &lt;b&gt;الهدى&lt;/b&gt;</bdi>", "account renamed", "2 March 2026, 08:00 UTC")
+            "<bdi>نور &lt;b&gt;الهدى&lt;/b&gt;</bdi>", "Account renamed", "2 March 2026, 08:00 UTC")
         .doesNotContain("<b>");
     assertThat(client.get("/audit?actor=rosa&action=&from=&to=2026-03-02").body())
         .contains("=HYPERLINK", "<bdi>rosa</bdi>")

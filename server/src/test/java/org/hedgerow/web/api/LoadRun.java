@@ -73,7 +73,8 @@ public final class LoadRun {
             mapper,
             new PrometheusMeterRegistry(PrometheusConfig.DEFAULT),
             new ErrorMapping(problems, problems),
-            List.of(new ApiRoutes(SeededLexicon::get, new ValueCounts(), mapper), bare::addTo))) {
+            List.of(
+                new ApiRoutes(SeededLexicon.editions(), new ValueCounts(), mapper), bare::addTo))) {
       server.start();
       new LoadRun(server.port()).compare(bare);
     }

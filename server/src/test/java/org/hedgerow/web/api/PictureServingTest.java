@@ -9,6 +9,7 @@ import java.net.http.HttpResponse;
 import java.util.List;
 import javax.imageio.ImageIO;
 import org.hedgerow.lexicon.Bytes;
+import org.hedgerow.lexicon.Editions;
 import org.hedgerow.lexicon.Lexicon;
 import org.hedgerow.lexicon.Picture;
 import org.hedgerow.lexicon.Pictures;
@@ -29,7 +30,7 @@ class PictureServingTest {
             SeededLexicon.get().accents(),
             List.of(),
             new Pictures(List.of(picture(format, content))));
-    try (ApiServer server = ApiServer.start(() -> lexicon)) {
+    try (ApiServer server = ApiServer.start(Editions.only(lexicon))) {
       HttpResponse<byte[]> answer = server.bytes("/api/v1/pictures/drawn");
       assertThat(answer.statusCode()).isEqualTo(200);
       assertThat(answer.body()).isEqualTo(content.toArray());

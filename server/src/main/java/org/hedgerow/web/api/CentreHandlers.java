@@ -1,0 +1,76 @@
+package org.hedgerow.web.api;
+
+import com.fasterxml.jackson.annotation.JsonInclude;
+import io.javalin.http.Context;
+import io.javalin.http.Header;
+import java.util.Optional;
+import org.hedgerow.accounts.Centre;
+import org.hedgerow.accounts.CentreEdit;
+import org.hedgerow.accounts.KnownCentre;
+import org.hedgerow.web.JsonBody;
+import org.hedgerow.web.query.Faults;
+import org.hedgerow.web.security.Identity;
+
+/** {@code /centre}: what a centre chooses for itself. */
+final class CentreHandlers {
+  /** The centre, as programs see it. */
+  @JsonInclude(JsonInclude.Include.NON_ABSENT)
+  record View(Optional<String> name, int approvals) {
+    static View of(Centre centre) {
+      return new View(centre.name(), centre.approvals());
+    }
+  }
+
+  private final KnownCentre known;
+  private final JsonBody bodies;
+  private final Json json;
+
+  CentreHandlers(KnownCentre known, JsonBody bodies, Json json) {
+    this.known = known;
+    this.bodies = bodies;
+    this.json = json;
+  }
+
+  /** From memory: whoever reads needs no database. */
+  void show(Context context) {
+    Asked.nothing(context);
+    Centre centre = known.get();
+    context.header(Header.CACHE_CONTROL, "no-cache");
+    String seen = Optional.ofNullable(context.header(Header.IF_NONE_MATCH)).orElse("");
+    if (Conditions.alreadyHas(seen, tag(centre))) {
+      context.header(Header.ETAG, tag(centre)).status(304);
+    } else {
+      send(context, centre);
+    }
+  }
+
+  void change(Context context) {
+    Asked.nothing(context);
+    Bodies.CentreChange wanted = bodies.read(context, Bodies.CentreChange.class);
+    Faults faults = Faults.ofBody();
+    if (wanted.isEmpty()) {
+      faults.invalid("name", "Nothing is to change. Give name, approvals or both.");
+    }
+    faults.throwIfAny();
+    CentreEdit edit =
+        new CentreEdit(Optional.ofNullable(wanted.name()), Optional.ofNullable(wanted.approvals()));
+    String expected = Optional.ofNullable(context.header(Header.IF_MATCH)).orElse("");
+    send(
+        context,
+        known.change(
+            Identity.of(context).actor(),
+            edit,
+            centre -> Conditions.permits(expected, tag(centre))));
+  }
+
+  private void send(Context context, Centre centre) {
+    context
+        .header(Header.ETAG, tag(centre))
+        .contentType(Format.JSON.contentType())
+        .result(json.bytes(View.of(centre)));
+  }
+
+  private static String tag(Centre centre) {
+    return "\"centre-%d\"".formatted(centre.version());
+  }
+}

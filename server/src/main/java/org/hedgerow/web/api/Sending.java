@@ -1,0 +1,33 @@
+package org.hedgerow.web.api;
+
+import io.javalin.http.Context;
+import io.javalin.http.Header;
+import java.util.Optional;
+
+/** Sends answers, but not to those who have them already. */
+final class Sending {
+  private Sending() {}
+
+  static void send(Context context, Answer answer) {
+    context
+        .header(Header.ETAG, answer.entityTag())
+        .header(Header.CACHE_CONTROL, "no-cache")
+        .header(Header.VARY, "Accept, Accept-Encoding");
+    answer.next().ifPresent(next -> context.header("Link", "<%s>; rel=\"next\"".formatted(next)));
+    if (Conditions.alreadyHas(header(context, Header.IF_NONE_MATCH), answer.entityTag())) {
+      context.status(304);
+      return;
+    }
+    context.disableCompression();
+    context.res().setContentLength(answer.bytes().length);
+    if (answer.gzipped()) {
+      context.header(Header.CONTENT_ENCODING, "gzip");
+    }
+    context.contentType(answer.contentType()).result(answer.bytes());
+  }
+
+  /** A header of the request, or an empty text. */
+  static String header(Context context, String name) {
+    return Optional.ofNullable(context.header(name)).orElse("");
+  }
+}

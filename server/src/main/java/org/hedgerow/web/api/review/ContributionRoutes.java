@@ -1,0 +1,88 @@
+package org.hedgerow.web.api.review;
+
+import com.fasterxml.jackson.databind.ObjectMapper;
+import io.javalin.http.Handler;
+import java.util.List;
+import java.util.function.Function;
+import java.util.function.Supplier;
+import org.hedgerow.accounts.Role;
+import org.hedgerow.lexicon.Lexicon;
+import org.hedgerow.pictures.CleanPicture;
+import org.hedgerow.review.ReviewServices;
+import org.hedgerow.web.RouteGroup;
+import org.hedgerow.web.Routes;
+import org.hedgerow.web.api.ApiRoutes;
+import org.hedgerow.web.api.Format;
+
+/** The table of routes for what people propose and what reviewers decide. */
+public final class ContributionRoutes implements RouteGroup {
+  private static final String ALL = ApiRoutes.BASE + "/contributions";
+  private static final String ONE = ALL + "/{id}";
+
+  private final Contributions contributions;
+  private final Submissions submissions;
+  private final Decisions decisions;
+  private final ReviewQueue queue;
+  private final ContributionChecks checks;
+  private final ContributionTables tables;
+  private final Uploads uploads;
+
+  /**
+   * @param newest gives the newest edition
+   * @param pictures makes a safe picture of what was sent; throws {@link
+   *     org.hedgerow.pictures.UnusablePictureException} if it can't
+   */
+  public ContributionRoutes(
+      ReviewServices services,
+      Supplier<Lexicon> newest,
+      Function<byte[], CleanPicture> pictures,
+      ObjectMapper mapper) {
+    ProposalJson proposals = new ProposalJson(mapper);
+    ContributionAnswer answer = new ContributionAnswer(services.reviews(), proposals);
+    Attempts attempts = new Attempts(services.reviews(), proposals);
+    ContentReader contents = new ContentReader(mapper, newest);
+    this.contributions = new Contributions(services, contents, answer, attempts);
+    this.submissions = new Submissions(services, answer, attempts);
+    this.decisions = new Decisions(services, new DecisionReader(mapper), answer, attempts);
+    this.queue = new ReviewQueue(services.queue(), answer);
+    this.checks = new ContributionChecks(services.submitMany(), contents);
+    this.tables = new ContributionTables(services.submitMany(), newest);
+    this.uploads = new Uploads(services, pictures);
+  }
+
+  @Override
+  public void addTo(Routes routes) {
+    Role contributor = Role.CONTRIBUTOR;
+    Role reviewer = Role.REVIEWER;
+    routes.get(ALL, contributor, strict(contributions::list, ContributionFilters.NAMES));
+    routes.post(ALL, contributor, strict(contributions::add));
+    routes.get(ONE, contributor, strict(contributions::open));
+    routes.put(ONE, contributor, strict(contributions::change));
+    routes.delete(ONE, contributor, strict(contributions::discard));
+    routes.post(ONE + "/submission", contributor, strict(submissions::submit));
+    routes.delete(ONE + "/submission", contributor, strict(submissions::takeBack));
+    routes.post(ONE + "/decisions", reviewer, strict(decisions::one));
+    routes.post(ApiRoutes.BASE + "/decisions", reviewer, strict(decisions::many));
+    routes.get(
+        ApiRoutes.BASE + "/review-queue", reviewer, strict(queue::list, ReviewQueue.PARAMETERS));
+    routes.post(ApiRoutes.BASE + "/contribution-checks", contributor, strict(checks::check));
+    routes.post(
+        ApiRoutes.BASE + "/contribution-tables",
+        contributor,
+        new StrictHandler(
+            tables::judge, ContributionTables.PARAMETERS, List.of(Format.JSON, Format.CSV)));
+    routes.post(ApiRoutes.BASE + "/pictures", contributor, strict(uploads::send));
+    routes.get(
+        ApiRoutes.BASE + "/uploads/{id}",
+        contributor,
+        new StrictHandler(uploads::show, List.of(), List.of()));
+  }
+
+  private static Handler strict(StrictHandler.Step step) {
+    return strict(step, List.of());
+  }
+
+  private static Handler strict(StrictHandler.Step step, List<String> parameters) {
+    return new StrictHandler(step, parameters, List.of(Format.JSON));
+  }
+}

@@ -1,0 +1,55 @@
+package org.hedgerow.web.api.review;
+
+import io.javalin.http.Context;
+import io.javalin.http.Header;
+import java.io.IOException;
+import java.io.InputStream;
+import org.hedgerow.web.problems.Problem;
+import org.hedgerow.web.problems.ProblemException;
+import org.hedgerow.web.problems.ProblemType;
+
+/**
+ * Reads a body up to some length, and no further.
+ *
+ * @param most how many bytes
+ * @param advice what is said of a longer one
+ */
+record LimitedBody(int most, String advice) {
+
+  byte[] read(Context context) {
+    requireAtMost(context, most);
+    try (InputStream body = context.bodyInputStream()) {
+      return read(context, body);
+    } catch (IOException broken) {
+      throw brokenOff();
+    }
+  }
+
+  byte[] read(Context context, InputStream body) throws IOException {
+    byte[] bytes = body.readNBytes(most + 1);
+    if (bytes.length > most) {
+      throw tooLarge(context);
+    }
+    return bytes;
+  }
+
+  /** By what it says of itself, before anything is read. */
+  void requireAtMost(Context context, int bytes) {
+    if (context.contentLength() > bytes) {
+      throw tooLarge(context);
+    }
+  }
+
+  /** The connection ends with the answer, since not all may have been read. */
+  private ProblemException tooLarge(Context context) {
+    Remainder.discard(context.bodyInputStream());
+    context.header(Header.CONNECTION, "close");
+    return Problem.of(ProblemType.BODY_TOO_LARGE, advice).exception();
+  }
+
+  static ProblemException brokenOff() {
+    return Problem.of(
+            ProblemType.BAD_REQUEST, "The body broke off before its end. Send it once more.")
+        .exception();
+  }
+}

@@ -1,0 +1,35 @@
+package org.hedgerow.web.api.review;
+
+import org.hedgerow.review.ReviewServices;
+import org.hedgerow.web.api.review.StrictHandler.Request;
+
+/** {@code /contributions/{id}/submission}: whether it waits for a decision. */
+final class Submissions {
+  private final ReviewServices services;
+  private final ContributionAnswer answer;
+  private final Attempts attempts;
+
+  Submissions(ReviewServices services, ContributionAnswer answer, Attempts attempts) {
+    this.services = services;
+    this.answer = answer;
+    this.attempts = attempts;
+  }
+
+  void submit(Request request) {
+    int id = ContributionId.of(request.context());
+    int revision = IfMatch.revision(request.context());
+    attempts.at(
+        Attempts.Sent.of(request.actor(), revision),
+        () -> services.submit().execute(request.actor(), id, revision));
+    answer.send(request.context(), request.actor(), id);
+  }
+
+  void takeBack(Request request) {
+    int id = ContributionId.of(request.context());
+    int revision = IfMatch.revision(request.context());
+    attempts.at(
+        Attempts.Sent.of(request.actor(), revision),
+        () -> services.takeBack().execute(request.actor(), id, revision));
+    answer.send(request.context(), request.actor(), id);
+  }
+}

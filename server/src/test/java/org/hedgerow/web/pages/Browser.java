@@ -13,6 +13,7 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.util.Base64;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
@@ -240,6 +241,13 @@ final class Browser implements AutoCloseable {
 
   @Nullable Object script(String script, Object... arguments) {
     return driver.executeScript(script, arguments);
+  }
+
+  /** A picture of the page as far as it goes, as PNG. */
+  byte[] wholePage() {
+    Map<String, Object> taken =
+        driver.executeCdpCommand("Page.captureScreenshot", Map.of("captureBeyondViewport", true));
+    return Base64.getDecoder().decode(String.valueOf(taken.get("data")));
   }
 
   String clipboard() {

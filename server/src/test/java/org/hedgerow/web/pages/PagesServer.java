@@ -8,6 +8,7 @@ import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.net.http.HttpResponse.BodyHandlers;
 import java.util.List;
+import org.hedgerow.lexicon.Editions;
 import org.hedgerow.seed.SeededLexicon;
 import org.hedgerow.web.JsonMapping;
 import org.hedgerow.web.ListeningAddress;
@@ -28,8 +29,12 @@ final class PagesServer implements AutoCloseable {
   }
 
   static PagesServer start() {
+    return start(SeededLexicon.editions());
+  }
+
+  static PagesServer start(Editions editions) {
     ValueCounts counts = new ValueCounts();
-    Pages pages = new Pages(SeededLexicon::get, counts);
+    Pages pages = new Pages(editions, counts);
     JsonProblems json = new JsonProblems(JsonMapping.mapper());
     WebServer server =
         new WebServer(
@@ -37,7 +42,7 @@ final class PagesServer implements AutoCloseable {
             JsonMapping.mapper(),
             new SimpleMeterRegistry(),
             new ErrorMapping(json, pages.problems(json)),
-            List.of(pages, new ApiRoutes(SeededLexicon::get, counts, JsonMapping.mapper())));
+            List.of(pages, new ApiRoutes(editions, counts, JsonMapping.mapper())));
     server.start();
     return new PagesServer(server);
   }

@@ -2,9 +2,6 @@ package org.hedgerow.web.pages;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import com.deque.html.axecore.results.Results;
-import com.deque.html.axecore.selenium.AxeBuilder;
-import java.util.List;
 import org.hedgerow.web.security.PeopleServer;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -12,9 +9,6 @@ import org.openqa.selenium.support.ui.Select;
 
 /** From the first start to the first reviewer, in two browsers. */
 class PeopleJourneyIT {
-  private static final String WIDER_THAN_THE_SCREEN =
-      "return document.documentElement.scrollWidth > window.innerWidth";
-
   @ParameterizedTest
   @EnumSource
   void fromTheFirstLinkToAReviewer(Screen screen) {
@@ -31,7 +25,7 @@ class PeopleJourneyIT {
 
       ada.go("/people");
       ada.awaitAddress("/sign-in?then=%2Fpeople");
-      check(ada, "sign-in");
+      PageChecks.check(ada, "sign-in");
       ada.one("#name").sendKeys("ada");
       ada.one("#password").sendKeys("not this one");
       ada.one("main button").click();
@@ -43,7 +37,7 @@ class PeopleJourneyIT {
       new Select(ada.one("#role")).selectByValue("reviewer");
       ada.one(".box button").click();
       ada.await(page -> page.has("#shown"));
-      check(ada, "people");
+      PageChecks.check(ada, "people");
       String invitation =
           String.valueOf(ada.one("#shown").getDomProperty("value"))
               .substring(server.origin().length());
@@ -54,14 +48,14 @@ class PeopleJourneyIT {
       rosa.one("#label").sendKeys("a script");
       rosa.one("form[action='/account/tokens'] button").click();
       rosa.await(page -> page.has("#shown"));
-      check(rosa, "account");
+      PageChecks.check(rosa, "account");
       rosa.go("/people");
       assertThat(rosa.text("h1")).isEqualTo("Your role doesn't allow this");
 
       ada.go("/people");
       ada.link("روزا").click();
       ada.await(page -> page.text("h1").equals("روزا"));
-      check(ada, "person");
+      PageChecks.check(ada, "person");
       rosa.go(invitation);
       assertThat(rosa.text(".lead")).contains("used already");
     }
@@ -69,7 +63,7 @@ class PeopleJourneyIT {
 
   private static void makeAccount(Browser browser, String link, String name, String displayName) {
     browser.go(link);
-    check(browser, "welcome");
+    PageChecks.check(browser, "welcome");
     browser.one("#name").sendKeys(name);
     browser.one("#displayName").sendKeys(displayName);
     browser.one("#password").sendKeys("short");
@@ -78,21 +72,5 @@ class PeopleJourneyIT {
     browser.one("#password").sendKeys(PeopleServer.PASSWORD);
     browser.one("main button").click();
     browser.awaitAddress("/account?done=welcome");
-  }
-
-  private static void check(Browser browser, String name) {
-    assertThat(browser.script(WIDER_THAN_THE_SCREEN)).as(name).isEqualTo(false);
-    assertThat(
-            violations(new AxeBuilder().withTags(AccessibilityIT.RULES).analyze(browser.driver())))
-        .as(name)
-        .isEmpty();
-    assertThat(browser.script(AccessibilityIT.TOO_SMALL)).as(name).isEqualTo(List.of());
-  }
-
-  private static List<String> violations(Results results) {
-    return results.getViolations().stream()
-        .flatMap(
-            rule -> rule.getNodes().stream().map(node -> rule.getId() + " at " + node.getTarget()))
-        .toList();
   }
 }

@@ -1,0 +1,109 @@
+package org.hedgerow.web.pages;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Set;
+import org.hedgerow.lexicon.Changes;
+import org.hedgerow.lexicon.MemoryEditions;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** What pages say of old editions, and of what was changed. */
+@TestInstance(TestInstance.Lifecycle.PER_CLASS)
+class EditionPagesTest {
+  private static final String OLD = "class=\"old-edition\"";
+  private static final String LIST = "/?phonogram=sh&value=1";
+
+  private final MemoryEditions editions = new MemoryEditions();
+  private PagesServer server;
+
+  @BeforeAll
+  void start() {
+    editions
+        .publish("fish approved <script>.", approved("fish"))
+        .publish("shop withdrawn.", Changes.of(List.of(), Set.of("shop")));
+    server = PagesServer.start(editions);
+  }
+
+  private Changes approved(String spelling) {
+    return Changes.of(List.of(editions.approved(spelling)), Set.of());
+  }
+
+  @AfterAll
+  void stop() {
+    server.close();
+  }
+
+  private String page(String address) throws Exception {
+    return server.get(address).body();
+  }
+
+  @Test
+  void aListOfAnOldEditionSaysSo() throws Exception {
+    assertThat(page(LIST)).doesNotContain(OLD, "word-shop");
+    assertThat(page(LIST + "&edition=3")).doesNotContain(OLD);
+    String old = page(LIST + "&edition=2");
+    assertThat(old)
+        .contains(OLD, "word-shop", "edition 2", "The newest is edition 3")
+        .contains("<a href=\"/?phonogram=sh&amp;value=1\">see it as it is now</a>");
+  }
+
+  @Test
+  void linksOfAnOldListStayInItsEdition() throws Exception {
+    String old = page(LIST + "&edition=2");
+    assertThat(old)
+        .contains("/words.csv?phonogram=sh&amp;value=1&amp;edition=2")
+        .contains("name=\"edition\" value=\"2\"")
+        .doesNotContain("take away");
+    String next = old.replaceAll("(?s).*<a class=\"button\" href=\"([^\"]*after[^\"]*)\".*", "$1");
+    assertThat(page(next.replace("&amp;", "&"))).contains(OLD);
+    assertThat(page(LIST + "&edition=2&word=shop")).contains("/words/shop?edition=2");
+  }
+
+  @Test
+  void aWordOfAnOldEditionSaysSo() throws Exception {
+    assertThat(server.get("/words/shop").statusCode()).isEqualTo(404);
+    assertThat(page("/words/shop?edition=2"))
+        .contains(OLD, "<a href=\"/words/shop\">see it as it is now</a>");
+    assertThat(page("/words/fish")).contains("Its history", "/editions/2", "Mary Bloggs");
+    assertThat(page("/words/fish?edition=1")).doesNotContain("Its history");
+  }
+
+  @Test
+  void filesOfAnOldEditionHoldWhatItHeld() throws Exception {
+    assertThat(page("/words.txt?phonogram=sh&value=1&edition=2")).contains("\nshop\n");
+    assertThat(page("/words.txt?phonogram=sh&value=1")).doesNotContain("\nshop\n");
+  }
+
+  @Test
+  void tellsWhatEditionsChanged() throws Exception {
+    assertThat(page("/editions"))
+        .contains("Edition 3", "shop withdrawn.", "Decided by", "1 word changed", "/editions.atom")
+        .contains("fish approved &lt;script&gt;.")
+        .doesNotContain("<script>.");
+    assertThat(page("/editions/2")).contains("fish", "approved by teachers");
+    assertThat(page("/editions/3")).contains("/words/shop?edition=2", "withdrawn");
+    assertThat(page("/editions/1")).contains("It is where all begins.");
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "/editions/9,                    404",
+    "/editions/x,                    400",
+    "/editions?after=x,              400",
+    "/?phonogram=sh&value=1&edition=9, 404",
+    "/words/ship?edition=9,          404",
+    "/words/ship?edition=x,          400",
+    "/words.csv?phonogram=sh&edition=9, 404"
+  })
+  void saysWhatIsWrong(String address, int status) throws Exception {
+    var answer = server.get(address);
+    assertThat(answer.statusCode()).isEqualTo(status);
+    assertThat(answer.body()).contains("<h1");
+  }
+}

@@ -20,8 +20,10 @@ create table contributions (
   check (edition is not null or state not in ('approved', 'withdrawn'))
 );
 create index contributions_author on contributions (author_id);
-create index contributions_waiting on contributions (subject) where state = 'submitted';
 create index contributions_state on contributions (state);
+-- Hashes, since what somebody drafts may be longer than other indexes take.
+create index contributions_subject on contributions using hash (subject);
+create index contributions_serves on contributions using gin (serves);
 comment on table contributions is 'What people contributed, as it stands now.';
 comment on column contributions.kind is 'What kind of change it proposes.';
 comment on column contributions.subject is 'The word or the sentence that it is about; empty in a draft that doesn''t say.';

@@ -36,15 +36,15 @@ public final class Approve {
   private Deciding.Outcome approve(ReviewPage page, Contribution present, Actor actor) {
     Set<Integer> voters = voters(page.decisions().on(present.id()), present.revision());
     int voter = actor.account().map(Account::id).orElseThrow();
-    if (!voters.add(voter)) {
+    boolean again = !voters.add(voter);
+    boolean enough = voters.size() >= room.votes().getAsInt();
+    if (again && !enough) {
       throw new ConflictException(
           "You have approved contribution %d already; another reviewer must agree"
               .formatted(present.id()),
           present);
     }
-    return voters.size() < room.votes().getAsInt()
-        ? Deciding.Outcome.of(present)
-        : publish(page, present, actor);
+    return enough ? publish(page, present, actor) : vote(page, present);
   }
 
   private static Set<Integer> voters(List<Decision> decisions, int revision) {
@@ -61,11 +61,17 @@ public final class Approve {
     return voters;
   }
 
+  /** A vote is for something that could be published now. */
+  private Deciding.Outcome vote(ReviewPage page, Contribution present) {
+    RefusedException.throwIfAny(present.content().faults(room.basis(page)));
+    return Deciding.Outcome.of(present);
+  }
+
   private Deciding.Outcome publish(ReviewPage page, Contribution present, Actor actor) {
     page.bank().lock();
     Basis basis = room.basis(page);
     Proposal proposal = present.proposal();
-    RefusedException.throwIfAny(proposal.faults(basis));
+    RefusedException.throwIfAny(present.content().faults(basis));
     Change change =
         Overruled.of(page.decisions().on(present.id()), present.revision())
             .on(proposal.change(basis, present.name()));

@@ -37,10 +37,13 @@ final class Attribution {
     return new FieldFault(field, "At most %d characters.".formatted(LONGEST));
   }
 
-  static Picture picture(NewPicture proposal, Upload upload) {
+  /**
+   * @param id of the picture in the bank
+   */
+  static Picture picture(NewPicture proposal, Upload upload, String id) {
     Licence licence = Licence.of(proposal.licence()).orElseThrow();
     return new Picture(
-        upload.id(),
+        id,
         proposal.title(),
         proposal.author(),
         licence.label(),

@@ -1,5 +1,12 @@
 package org.hedgerow.review;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.hedgerow.accounts.FieldFault;
+import org.hedgerow.lexicon.Lexicon;
+import org.hedgerow.phonics.Correspondence;
+
 /**
  * What a contributor says: while it is a draft, anything may be missing.
  *
@@ -8,9 +15,32 @@ package org.hedgerow.review;
  * @param note what else a reviewer should know; or an empty text
  */
 public record Content(Proposal proposal, String wantedFor, String note) {
+  private static final int LONGEST_NOTE = 2_000;
+
   public Content {
     wantedFor = Given.text(wantedFor);
     note = Given.text(note);
+  }
+
+  /** What is missing or wrong, so that it can't be submitted or approved; empty if nothing. */
+  List<FieldFault> faults(Basis basis) {
+    List<FieldFault> faults = new ArrayList<>(proposal.faults(basis));
+    if (!wantedFor.isEmpty() && target(basis.lexicon()).isEmpty()) {
+      faults.add(
+          new FieldFault(
+              "wantedFor", "“%s” is no phonogram value, as oa 1 is.".formatted(wantedFor)));
+    }
+    if (note.length() > LONGEST_NOTE) {
+      faults.add(new FieldFault("note", "At most %d characters.".formatted(LONGEST_NOTE)));
+    }
+    return faults;
+  }
+
+  /** The value that it is meant for, if there is such a one. */
+  Optional<Correspondence> target(Lexicon lexicon) {
+    return lexicon.catalogue().correspondences().stream()
+        .filter(each -> each.isTaught() && each.label().equals(wantedFor))
+        .findFirst();
   }
 
   public static Content of(Proposal proposal) {

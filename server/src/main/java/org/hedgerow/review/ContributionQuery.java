@@ -3,9 +3,11 @@ package org.hedgerow.review;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import org.hedgerow.accounts.Account;
+import org.hedgerow.accounts.Actor;
 
 /**
- * Which contributions somebody wants to see, the last changed first.
+ * Which contributions somebody wants to see, the last begun first.
  *
  * @param states in one of these; all if empty
  * @param kind of this kind only
@@ -29,6 +31,8 @@ public record ContributionQuery(
 
   public ContributionQuery {
     states = Set.copyOf(states);
+    serves = serves.map(Given::text);
+    about = about.map(Given::text);
   }
 
   /** All that an account may see, up to a number. */
@@ -42,6 +46,23 @@ public record ContributionQuery(
         OptionalInt.empty(),
         viewerId,
         limit);
+  }
+
+  /** Whatever was asked for, as this actor may see it. */
+  ContributionQuery forViewer(Actor actor) {
+    return new ContributionQuery(
+        states,
+        kind,
+        authorId,
+        serves,
+        about,
+        before,
+        actor.account().map(Account::id).orElse(0),
+        limit);
+  }
+
+  ContributionQuery upTo(int most) {
+    return new ContributionQuery(states, kind, authorId, serves, about, before, viewerId, most);
   }
 
   public ContributionQuery in(Set<State> wanted) {

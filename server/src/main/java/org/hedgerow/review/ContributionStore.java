@@ -2,7 +2,9 @@ package org.hedgerow.review;
 
 import java.time.Instant;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /** Contributions, within a transaction. */
 public interface ContributionStore {
@@ -23,6 +25,15 @@ public interface ContributionStore {
   /** In the order of the query, as many as it wants. */
   List<Contribution> find(ContributionQuery query);
 
+  /**
+   * Those that wait for a decision, by the word or sentence that they are about, the oldest first.
+   *
+   * @return without an entry where none waits
+   */
+  Map<String, List<Contribution>> waitingAbout(Set<String> subjects);
+
   /** Those that wait for a decision and are about the same word or sentence, the oldest first. */
-  List<Contribution> waitingAbout(String subject);
+  default List<Contribution> waitingAbout(String subject) {
+    return waitingAbout(Set.of(subject)).getOrDefault(subject, List.of());
+  }
 }

@@ -1,5 +1,6 @@
 package org.hedgerow.review;
 
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -57,7 +58,7 @@ final class Deciding {
       Actor actor, int id, int revision, DecisionKind kind, String comment, Step step) {
     actor.require(Role.REVIEWER);
     Account reviewer = actor.requireAccount();
-    String reason = comment.strip();
+    String reason = Given.text(comment);
     requireComment(kind, reason);
     Outcome outcome =
         room.inTransaction(
@@ -118,6 +119,16 @@ final class Deciding {
         kind.done(),
         after,
         Map.of("state", before.state().label()),
-        Map.of("state", after.state().label(), "revision", after.revision(), "comment", comment));
+        recorded(outcome, comment));
+  }
+
+  private static Map<String, Object> recorded(Outcome outcome, String comment) {
+    Map<String, Object> recorded = new HashMap<>();
+    recorded.put("state", outcome.contribution().state().label());
+    recorded.put("revision", outcome.contribution().revision());
+    recorded.put("comment", comment);
+    outcome.edition().ifPresent(edition -> recorded.put("edition", edition));
+    outcome.overruled().ifPresent(code -> recorded.put("overruled", code));
+    return recorded;
   }
 }

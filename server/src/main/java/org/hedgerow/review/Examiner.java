@@ -1,6 +1,7 @@
 package org.hedgerow.review;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -42,16 +43,17 @@ final class Examiner {
     Change change = content.proposal().change(basis, "");
     List<Remark> remarks = new ArrayList<>();
     Set<String> serves = new TreeSet<>();
+    Optional<Correspondence> target = content.target(lexicon);
     for (Word word : change.words()) {
       Subject subject = word.among(accents).subject();
       List<String> said = saidIn(subject);
-      Standard standard = target(content.wantedFor()).map(Standard::of).orElse(anything(word));
+      Standard standard = target.map(Standard::of).orElse(anything(word));
       Check check = checker.check(subject, standard, said);
       check.findings().forEach(finding -> remarks.add(Remark.of(finding)));
       serves.addAll(serves(subject, said));
     }
     change.sentences().forEach(sentence -> serves.add(sentence.value().label()));
-    target(content.wantedFor()).ifPresent(target -> serves.add(target.label()));
+    target.ifPresent(value -> serves.add(value.label()));
     return new Examination(List.copyOf(serves), remarks);
   }
 
@@ -67,7 +69,7 @@ final class Examiner {
 
   /** For a word that nobody wants for something, whatever phonogram it holds is no fault. */
   private static Standard anything(Word word) {
-    Set<Correspondence> held = new java.util.HashSet<>();
+    Set<Correspondence> held = new HashSet<>();
     word.pronunciations().stream()
         .flatMap(each -> each.alignment().stream())
         .flatMap(alignment -> alignment.spans().stream())
@@ -98,12 +100,5 @@ final class Examiner {
         .filter(Correspondence::isTaught)
         .distinct()
         .toList();
-  }
-
-  /** The value that a text such as {@code oa 1} names. */
-  Optional<Correspondence> target(String label) {
-    return lexicon.catalogue().correspondences().stream()
-        .filter(each -> each.isTaught() && each.label().equals(label))
-        .findFirst();
   }
 }

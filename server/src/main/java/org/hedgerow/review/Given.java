@@ -10,8 +10,19 @@ import org.jspecify.annotations.Nullable;
 final class Given {
   private Given() {}
 
+  /** Without what no table and no page can hold: control characters and halves of characters. */
   static String text(@Nullable String text) {
-    return requireNonNullElse(text, "").strip();
+    StringBuilder clean = new StringBuilder();
+    requireNonNullElse(text, "").codePoints().filter(Given::isText).forEach(clean::appendCodePoint);
+    return clean.toString().strip();
+  }
+
+  private static boolean isText(int sign) {
+    return switch (Character.getType(sign)) {
+      case Character.CONTROL -> sign == '\n' || sign == '\t';
+      case Character.SURROGATE -> false;
+      default -> true;
+    };
   }
 
   static <T> List<T> list(@Nullable List<T> list) {

@@ -46,11 +46,13 @@ public record NewPicture(
     return faults;
   }
 
+  /** The same picture may be proposed again with another author, and both editions are right. */
   @Override
   public Change change(Basis basis, String source) {
+    String id = source.replace(' ', '-');
     return Change.of(
-        basis.word(spelling).orElseThrow().tagged(new Tag(Tag.PICTURE, upload, source)).approved(),
-        Attribution.picture(this, basis.uploads().apply(upload).orElseThrow()));
+        basis.word(spelling).orElseThrow().tagged(new Tag(Tag.PICTURE, id, source)).approved(),
+        Attribution.picture(this, basis.uploads().apply(upload).orElseThrow(), id));
   }
 
   @Override

@@ -67,8 +67,9 @@ public record NewWord(String spelling, List<Saying> pronunciations, Labels label
     for (int i = 0; i < Math.min(pronunciations.size(), MOST_PRONUNCIATIONS); i++) {
       String field = "pronunciations[%d]".formatted(i);
       Saying saying = pronunciations.get(i);
-      faults.addAll(saying.faults(field, spelling, basis.lexicon()));
-      if (!seen.add(saying.accent() + "/" + saying.sounds())) {
+      List<FieldFault> its = saying.faults(field, spelling, basis.lexicon());
+      faults.addAll(its);
+      if (its.isEmpty() && !seen.add(saying.read(basis.lexicon()))) {
         faults.add(new FieldFault(field, "The same pronunciation stands here twice."));
       }
     }

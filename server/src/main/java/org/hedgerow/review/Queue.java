@@ -17,6 +17,9 @@ import org.hedgerow.lexicon.Needs;
  * serves, of which most is lacking; then by how long it has waited.
  */
 public final class Queue {
+  /** Of more than these, the first begun wait for others to be decided on. */
+  private static final int MOST = 20_000;
+
   private final Workroom room;
 
   Queue(Workroom room) {
@@ -39,7 +42,10 @@ public final class Queue {
   public List<Waiting> waiting(Actor actor, ContributionQuery query) {
     actor.require(Role.REVIEWER);
     List<Contribution> submitted =
-        room.inTransaction(page -> page.contributions().find(query.in(Set.of(State.SUBMITTED))));
+        room.inTransaction(
+            page ->
+                page.contributions()
+                    .find(query.in(Set.of(State.SUBMITTED)).forViewer(actor).upTo(MOST)));
     Map<String, Integer> ranks = submitted.isEmpty() ? Map.of() : ranks(room.newest().get());
     List<Waiting> waiting = new ArrayList<>();
     for (Contribution each : submitted) {
@@ -49,7 +55,7 @@ public final class Queue {
         Comparator.comparingInt(Waiting::rank)
             .thenComparing(each -> each.contribution().changed())
             .thenComparing(each -> each.contribution().id()));
-    return List.copyOf(waiting);
+    return waiting.stream().limit(query.limit()).toList();
   }
 
   private static Waiting waiting(

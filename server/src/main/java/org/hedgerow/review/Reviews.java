@@ -3,6 +3,7 @@ package org.hedgerow.review;
 import java.util.List;
 import java.util.Optional;
 import org.hedgerow.accounts.Actor;
+import org.hedgerow.accounts.FieldFault;
 import org.hedgerow.accounts.Role;
 
 /** Looks at contributions. */
@@ -24,7 +25,7 @@ public final class Reviews {
       Contribution contribution,
       List<Decision> decisions,
       List<Contribution> others,
-      List<org.hedgerow.accounts.FieldFault> faults) {}
+      List<FieldFault> faults) {}
 
   /**
    * @throws org.hedgerow.accounts.NothingThereException if there is none, or it is another's draft
@@ -40,7 +41,7 @@ public final class Reviews {
               others(page, found),
               found.state() == State.APPROVED || found.state() == State.WITHDRAWN
                   ? List.of()
-                  : found.proposal().faults(room.basis(page)));
+                  : found.content().faults(room.basis(page)));
         });
   }
 
@@ -56,7 +57,7 @@ public final class Reviews {
   /** Nobody sees another's drafts, whatever the query says. */
   public List<Contribution> find(Actor actor, ContributionQuery query) {
     actor.require(Role.CONTRIBUTOR);
-    return room.inTransaction(page -> page.contributions().find(query));
+    return room.inTransaction(page -> page.contributions().find(query.forViewer(actor)));
   }
 
   /** A picture that was sent. */
@@ -71,7 +72,7 @@ public final class Reviews {
     return room.inTransaction(
         page -> {
           Basis basis = room.basis(page);
-          return content.proposal().faults(basis).isEmpty()
+          return content.faults(basis).isEmpty()
               ? Optional.of(new Examiner(basis.lexicon()).examine(content, basis))
               : Optional.empty();
         });

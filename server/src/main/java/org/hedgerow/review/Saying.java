@@ -59,7 +59,7 @@ public record Saying(String accent, String sounds, List<Piece> spans) {
       return List.of();
     }
     try {
-      return new SoundReader(known.accent()).read(sounds);
+      return said(known);
     } catch (UnknownSoundException unknown) {
       faults.add(
           new FieldFault(
@@ -68,10 +68,19 @@ public record Saying(String accent, String sounds, List<Piece> spans) {
     }
   }
 
+  /** Accent and sounds, the same in whatever notation they were given. */
+  String read(Lexicon lexicon) {
+    return accent + "/" + Sound.spaced(said(lexicon.accent(accent).orElseThrow()));
+  }
+
+  private List<Sound> said(AccentCatalogue known) {
+    return new SoundReader(known.accent()).read(sounds);
+  }
+
   /** As the bank keeps it; to be asked only where there are no faults. */
   Pronunciation pronunciation(String spelling, Lexicon lexicon, String source) {
     AccentCatalogue known = lexicon.accent(accent).orElseThrow();
-    List<Sound> said = new SoundReader(known.accent()).read(sounds);
+    List<Sound> said = said(known);
     if (spans.isEmpty()) {
       return Pronunciation.aligned(lexicon.aligner(accent), spelling, said, "", source, false);
     }

@@ -23,13 +23,18 @@ public final class Submit {
     return room.inTransaction(page -> submit(page, actor, Own.lock(page, actor, id, revision)));
   }
 
-  Contribution submit(ReviewPage page, Actor actor, Contribution present) {
+  private Contribution submit(ReviewPage page, Actor actor, Contribution present) {
     if (!present.state().isOpen()) {
       throw ConflictException.of("submitted", present);
     }
     Basis basis = room.basis(page);
-    RefusedException.throwIfAny(present.proposal().faults(basis));
-    Examination examination = new Examiner(basis.lexicon()).examine(present.content(), basis);
+    RefusedException.throwIfAny(present.content().faults(basis));
+    return submit(
+        page, actor, present, new Examiner(basis.lexicon()).examine(present.content(), basis));
+  }
+
+  /** The record keeps what it says, since its author may change that later. */
+  Contribution submit(ReviewPage page, Actor actor, Contribution present, Examination examination) {
     Contribution submitted = present.submitted(examination, room.now());
     page.contributions().save(submitted);
     room.record(
@@ -38,7 +43,13 @@ public final class Submit {
         "submitted",
         submitted,
         Map.of("state", present.state().label()),
-        Map.of("state", submitted.state().label(), "revision", submitted.revision()));
+        Map.of(
+            "state",
+            submitted.state().label(),
+            "revision",
+            submitted.revision(),
+            "content",
+            submitted.content()));
     return submitted;
   }
 }

@@ -1,12 +1,16 @@
 package org.hedgerow.review;
 
+import static java.util.stream.Collectors.toSet;
+
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.hedgerow.accounts.Actor;
 import org.hedgerow.accounts.FieldFault;
+import org.hedgerow.accounts.RefusedException;
 import org.hedgerow.accounts.Role;
 
 /** Judges many proposals at once, and submits those that are good, in one transaction. */
@@ -37,7 +41,19 @@ public final class SubmitMany {
       List<FieldFault> faults,
       Optional<Examination> examination,
       List<Contribution> waiting,
-      Optional<Contribution> submitted) {}
+      Optional<Contribution> submitted) {
+    static Result refused(Content content, List<FieldFault> faults) {
+      return new Result(content, faults, Optional.empty(), List.of(), Optional.empty());
+    }
+
+    static Result good(Content content, Examination examination, List<Contribution> waiting) {
+      return new Result(content, List.of(), Optional.of(examination), waiting, Optional.empty());
+    }
+
+    Result submitted(Contribution contribution) {
+      return new Result(content, faults, examination, waiting, Optional.of(contribution));
+    }
+  }
 
   /** Judges only; nothing is kept. */
   public List<Result> judge(Actor actor, List<Content> contents) {
@@ -52,41 +68,61 @@ public final class SubmitMany {
   private List<Result> run(Actor actor, List<Content> contents, boolean submitGood) {
     actor.require(Role.CONTRIBUTOR);
     Person author = Person.of(actor.requireAccount());
+    requireNotTooMany(contents);
     return room.inTransaction(
         page -> {
-          Basis basis = room.basis(page);
-          Examiner examiner = new Examiner(basis.lexicon());
-          Set<String> seen = new HashSet<>();
-          List<Result> results = new ArrayList<>();
-          for (Content content : contents) {
-            List<FieldFault> faults = new ArrayList<>(content.proposal().faults(basis));
-            if (!seen.add(content.proposal().kind() + " " + content.proposal().subject())) {
-              faults.add(new FieldFault("spelling", "It stands here twice."));
-            }
-            results.add(result(page, actor, content, faults, author, basis, examiner, submitGood));
-          }
-          return results;
+          List<Result> results = judged(page, contents);
+          return submitGood
+              ? results.stream().map(each -> submitted(page, actor, author, each)).toList()
+              : results;
         });
   }
 
-  private Result result(
-      ReviewPage page,
-      Actor actor,
-      Content content,
-      List<FieldFault> faults,
-      Person author,
-      Basis basis,
-      Examiner examiner,
-      boolean submitGood) {
-    if (!faults.isEmpty()) {
-      return new Result(content, faults, Optional.empty(), List.of(), Optional.empty());
+  private static void requireNotTooMany(List<Content> contents) {
+    if (contents.size() > MOST) {
+      throw new RefusedException(
+          List.of(new FieldFault("", "At most %,d at once.".formatted(MOST))));
     }
-    List<Contribution> waiting = page.contributions().waitingAbout(content.proposal().subject());
-    Optional<Contribution> submitted =
-        submitGood
-            ? Optional.of(submit.submit(page, actor, write.write(page, actor, content, author)))
-            : Optional.empty();
-    return new Result(
-        content, List.of(), Optional.of(examiner.examine(content, basis)), waiting, submitted);
+  }
+
+  private List<Result> judged(ReviewPage page, List<Content> contents) {
+    Basis basis = room.basis(page);
+    Examiner examiner = new Examiner(basis.lexicon());
+    Map<String, List<Contribution>> waiting = page.contributions().waitingAbout(subjects(contents));
+    Set<String> seen = new HashSet<>();
+    List<Result> results = new ArrayList<>();
+    for (Content content : contents) {
+      String subject = content.proposal().subject();
+      List<FieldFault> faults = new ArrayList<>(content.faults(basis));
+      if (!seen.add(content.proposal().kind() + " " + subject)) {
+        faults.add(new FieldFault("spelling", "It stands here twice."));
+      }
+      results.add(
+          faults.isEmpty()
+              ? Result.good(
+                  content,
+                  examiner.examine(content, basis),
+                  waiting.getOrDefault(subject, List.of()))
+              : Result.refused(content, faults));
+    }
+    return results;
+  }
+
+  private static Set<String> subjects(List<Content> contents) {
+    return contents.stream().map(each -> each.proposal().subject()).collect(toSet());
+  }
+
+  private Result submitted(ReviewPage page, Actor actor, Person author, Result judged) {
+    return judged
+        .examination()
+        .map(
+            examination ->
+                judged.submitted(
+                    submit.submit(
+                        page,
+                        actor,
+                        write.write(page, actor, judged.content(), author),
+                        examination)))
+        .orElse(judged);
   }
 }

@@ -3,6 +3,7 @@ package org.hedgerow.review;
 import java.util.Optional;
 import org.hedgerow.accounts.Actor;
 import org.hedgerow.lexicon.Word;
+import org.hedgerow.phonics.Accents;
 
 /**
  * Undoes an approval: what it changed is again as it was before, in a new edition. Old editions
@@ -57,10 +58,7 @@ public final class WithdrawIt {
 
   private static Change undoWord(BankStore bank, Contribution present, String spelling) {
     int edition = present.edition().orElseThrow();
-    Optional<Word> now = bank.word(spelling);
-    boolean untouched =
-        now.map(word -> word.since() == edition).orElse(present.kind() == Kind.WITHDRAWAL);
-    if (!untouched) {
+    if (!bare(bank.word(spelling)).equals(bare(bank.word(spelling, edition)))) {
       throw changedSince(present);
     }
     return bank.word(spelling, edition - 1)
@@ -68,14 +66,19 @@ public final class WithdrawIt {
         .orElseGet(() -> Change.withoutWord(spelling));
   }
 
+  /** What is said of the word, since whatever edition: later changes may have been undone. */
+  private static Optional<Word> bare(Optional<Word> word) {
+    return word.map(each -> each.since(0).among(Accents.UNKNOWN));
+  }
+
   private static Change undoSentence(BankStore bank, Contribution present, String text) {
-    boolean wasNew = present.kind() == Kind.SENTENCE;
-    if (bank.sentence(text).isPresent() != wasNew) {
+    int edition = present.edition().orElseThrow();
+    if (!bank.sentence(text).equals(bank.sentence(text, edition))) {
       throw changedSince(present);
     }
-    return wasNew
-        ? Change.withoutSentence(text)
-        : Change.of(bank.sentence(text, present.edition().orElseThrow() - 1).orElseThrow());
+    return bank.sentence(text, edition - 1)
+        .map(Change::of)
+        .orElseGet(() -> Change.withoutSentence(text));
   }
 
   private static ConflictException changedSince(Contribution present) {

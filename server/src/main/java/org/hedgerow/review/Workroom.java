@@ -2,6 +2,7 @@ package org.hedgerow.review;
 
 import java.time.Instant;
 import java.time.InstantSource;
+import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
@@ -36,7 +37,17 @@ record Workroom(
   }
 
   Basis basis(ReviewPage page) {
-    return new Basis(newest.get(), page.bank()::word, page.bank()::sentence, page.uploads()::find);
+    return new Basis(
+        newest.get(),
+        remembered(page.bank()::word),
+        remembered(page.bank()::sentence),
+        remembered(page.uploads()::find));
+  }
+
+  /** A verb asks for the same word several times, and nothing changes meanwhile. */
+  private static <T> Function<String, Optional<T>> remembered(Function<String, Optional<T>> find) {
+    Map<String, Optional<T>> found = new HashMap<>();
+    return name -> found.computeIfAbsent(name, find);
   }
 
   /**

@@ -1,0 +1,212 @@
+package org.hedgerow.review;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.hedgerow.accounts.Actor;
+import org.hedgerow.accounts.NotAllowedException;
+import org.hedgerow.accounts.NothingThereException;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** What authors do with their own contributions, and what others see of them. */
+public abstract class ContributingContract extends ReviewContract {
+  private List<Contribution> seenBy(Actor actor) {
+    return services.reviews().find(actor, ContributionQuery.seenBy(1, 100));
+  }
+
+  @Test
+  void aDraftMayLackAnything() {
+    Contribution draft = draft(nora, new NewWord("", List.of(), Labels.NONE));
+    assertThat(draft.state()).isEqualTo(State.DRAFT);
+    assertThat(draft.revision()).isEqualTo(1);
+    refusedAt(() -> services.submit().execute(nora, draft.id(), 1), "spelling", "pronunciations");
+  }
+
+  @Test
+  void nobodySeesAnothersDraft() {
+    Contribution draft = draft(ivan, newWord());
+    assertThat(seenBy(ivan)).extracting(Contribution::id).containsExactly(draft.id());
+    for (Actor other : List.of(nora, mei, otto)) {
+      assertThat(seenBy(other)).isEmpty();
+      refused(NothingThereException.class, () -> services.reviews().open(other, draft.id()));
+      refused(NothingThereException.class, () -> approve(mei, draft));
+      refused(
+          NothingThereException.class,
+          () -> services.revise().execute(nora, draft.id(), 1, draft.content()));
+    }
+  }
+
+  @Test
+  void theQueryOfOneDoesNotShowAnothersDraft() {
+    draft(ivan, newWord());
+    int ivansId = ivan.account().orElseThrow().id();
+    assertThat(services.reviews().find(nora, ContributionQuery.seenBy(ivansId, 10))).isEmpty();
+  }
+
+  @Test
+  void visitorsContributeNothing() {
+    Content content = Content.of(newWord());
+    refused(NotAllowedException.class, () -> services.write().execute(Actor.VISITOR, content));
+    refused(
+        NotAllowedException.class,
+        () -> services.submitMany().judge(Actor.VISITOR, List.of(content)));
+    refused(NotAllowedException.class, () -> services.reviews().open(Actor.VISITOR, 1));
+    refused(NotAllowedException.class, () -> services.write().execute(Actor.OPERATOR, content));
+  }
+
+  @Test
+  void onlyTheAuthorChangesWhatIsSubmittedOrReturned() {
+    Contribution submitted = submitted(nora, newWord());
+    for (Actor other : List.of(ivan, mei)) {
+      refused(
+          NotYoursException.class,
+          () -> services.takeBack().execute(other, submitted.id(), submitted.revision()));
+    }
+    services.returnIt().execute(mei, submitted.id(), 1, "Another spelling, please.");
+    refused(
+        NotYoursException.class,
+        () -> services.revise().execute(ivan, submitted.id(), 1, Content.of(newWord())));
+  }
+
+  @Test
+  void aStaleEditSeesWhatThereIsNow() {
+    Contribution draft = draft(nora, newWord());
+    Content later = Content.of(newWord());
+    services.revise().execute(nora, draft.id(), 1, later);
+    StaleException stale =
+        refused(
+            StaleException.class,
+            () -> services.revise().execute(nora, draft.id(), 1, Content.of(newWord())));
+    assertThat(stale.present().revision()).isEqualTo(2);
+    assertThat(stale.present().content()).isEqualTo(later);
+    refused(StaleException.class, () -> services.submit().execute(nora, draft.id(), 1));
+    refused(
+        StaleException.class,
+        () -> {
+          services.discard().execute(nora, draft.id(), 1);
+          return 0;
+        });
+  }
+
+  @Test
+  void savingTheSameAgainIsNoNewRevision() {
+    Contribution draft = draft(nora, newWord());
+    assertThat(services.revise().execute(nora, draft.id(), 1, draft.content()).revision())
+        .isEqualTo(1);
+  }
+
+  @Test
+  void whatIsTakenBackIsADraftAgain() {
+    Contribution submitted = submitted(nora, newWord());
+    Contribution back = services.takeBack().execute(nora, submitted.id(), 1);
+    assertThat(back.state()).isEqualTo(State.DRAFT);
+    assertThat(seenBy(mei)).isEmpty();
+    services.discard().execute(nora, back.id(), 1);
+    refused(NothingThereException.class, () -> services.reviews().open(nora, back.id()));
+    assertThat(records.audit())
+        .containsExactly(
+            "nora contribution.begun",
+            "nora contribution.submitted",
+            "nora contribution.taken-back",
+            "nora contribution.discarded");
+  }
+
+  @Test
+  void whatReviewersDecidedOnIsNotDiscarded() {
+    Contribution seen = submitted(nora, Proposals.word(0, Proposals.rude()));
+    services.overrule().execute(mei, seen.id(), 1, "not-for-children", "It isn’t rude.");
+    services.takeBack().execute(nora, seen.id(), 1);
+    refused(
+        ConflictException.class,
+        () -> {
+          services.discard().execute(nora, seen.id(), 1);
+          return 0;
+        });
+  }
+
+  @Test
+  void whatWasSubmittedStaysInTheRecord() {
+    NewWord first = newWord();
+    Contribution seen = submitted(nora, first);
+    services.returnIt().execute(mei, seen.id(), 1, "Another, please.");
+    services.revise().execute(nora, seen.id(), 1, Content.of(newWord()));
+    assertThat(records.auditInFull()).contains(first.spelling()).contains("Another, please.");
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "שלום, זו מילה טובה",
+        "كلمة جيدة \u200F(جدًا)",
+        "여기 좋은 단어가 있어요",
+        "ένα 😀 𝒪𝒶 <script>alert('x')</script> \\ \" ' ; --",
+        "two\nlines\tand a tab"
+      })
+  void whatPeopleSayIsKeptInAnyScript(String said) {
+    Contribution draft = services.write().execute(nora, new Content(newWord(), "oa 1", said));
+    services.submit().execute(nora, draft.id(), 1);
+    services.returnIt().execute(mei, draft.id(), 1, said);
+    Reviews.Dossier dossier = services.reviews().open(ivan, draft.id());
+    assertThat(dossier.contribution().content().note()).isEqualTo(said);
+    assertThat(dossier.contribution().author().name()).isEqualTo("Нора Ильина");
+    assertThat(dossier.decisions()).extracting(Decision::comment).containsExactly(said);
+    assertThat(dossier.decisions().get(0).by().name()).isEqualTo("美");
+  }
+
+  @Test
+  void signsThatNobodyCanReadAreLeftOut() {
+    String odd = "a\u0000b\u001Bc\uD800d\r\n";
+    Contribution draft = services.write().execute(nora, new Content(newWord(), "oa 1", odd));
+    assertThat(present(draft).content().note()).isEqualTo("abcd");
+    services.submit().execute(nora, draft.id(), 1);
+    services.decline().execute(mei, draft.id(), 1, odd);
+    assertThat(decisions(draft).get(0).comment()).isEqualTo("abcd");
+    assertThat(services.reviews().find(nora, ContributionQuery.seenBy(1, 10).about("x\u0000")))
+        .isEmpty();
+  }
+
+  @Test
+  void aLongDraftIsKeptAndALongNoteIsNotSubmitted() {
+    String much = "x".repeat(100_000);
+    Contribution draft = draft(nora, new NewWord(much, List.of(), Labels.NONE));
+    assertThat(present(draft).proposal().subject()).isEqualTo(much);
+    Contribution noted = services.write().execute(nora, new Content(newWord(), "zz 9", much));
+    refusedAt(() -> services.submit().execute(nora, noted.id(), 1), "wantedFor", "note");
+  }
+
+  @Test
+  void findsByStateAndAuthorAndSubjectAndValue() {
+    Contribution one = submitted(nora, newWord());
+    Contribution two = submitted(ivan, newWord());
+    Contribution draft = draft(nora, newWord());
+    ContributionQuery mine = ContributionQuery.seenBy(0, 10).by(one.author().accountId());
+    assertThat(services.reviews().find(nora, mine)).containsExactly(present(draft), present(one));
+    assertThat(services.reviews().find(mei, mine.in(Set.of(State.SUBMITTED, State.DRAFT))))
+        .containsExactly(present(one));
+    assertThat(
+            services
+                .reviews()
+                .find(mei, ContributionQuery.seenBy(0, 10).about(two.proposal().subject())))
+        .containsExactly(present(two));
+    assertThat(one.serves()).contains("oa 1");
+    assertThat(services.reviews().find(mei, serving("oa 1"))).hasSize(2);
+    assertThat(services.reviews().find(mei, serving("oa 2"))).isEmpty();
+  }
+
+  private static ContributionQuery serving(String value) {
+    ContributionQuery all = ContributionQuery.seenBy(0, 10);
+    return new ContributionQuery(
+        all.states(),
+        all.kind(),
+        all.authorId(),
+        Optional.of(value),
+        all.about(),
+        all.before(),
+        all.viewerId(),
+        all.limit());
+  }
+}

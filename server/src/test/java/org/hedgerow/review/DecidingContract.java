@@ -1,0 +1,202 @@
+package org.hedgerow.review;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.util.Arrays;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.hedgerow.accounts.Actor;
+import org.hedgerow.accounts.NotAllowedException;
+import org.hedgerow.accounts.NothingThereException;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
+
+/** Who decides, on what, and which verb is possible in which state. */
+public abstract class DecidingContract extends ReviewContract {
+  private static final String WHY = "Because.";
+
+  /** What can be done with a contribution, in the order of the columns of the table below. */
+  private enum Verb {
+    REVISE,
+    SUBMIT,
+    TAKE_BACK,
+    DISCARD,
+    APPROVE,
+    RETURN,
+    DECLINE,
+    OVERRULE,
+    WITHDRAW,
+    REOPEN
+  }
+
+  private Contribution inState(State state) {
+    Contribution draft = draft(nora, rudeWord());
+    int id = draft.id();
+    if (state == State.DRAFT) {
+      return draft;
+    }
+    Contribution sent = services.submit().execute(nora, id, 1);
+    return switch (state) {
+      case DRAFT, SUBMITTED -> sent;
+      case APPROVED -> approve(mei, sent);
+      case RETURNED -> services.returnIt().execute(mei, id, 1, WHY);
+      case DECLINED -> services.decline().execute(mei, id, 1, WHY);
+      case WITHDRAWN -> {
+        approve(mei, sent);
+        yield services.withdraw().execute(mei, id, 1, WHY);
+      }
+    };
+  }
+
+  private NewWord rudeWord() {
+    NewWord plain = newWord();
+    return new NewWord(plain.spelling(), plain.pronunciations(), Proposals.rude());
+  }
+
+  private Object attempt(Verb verb, Contribution on) {
+    int id = on.id();
+    return switch (verb) {
+      case REVISE -> services.revise().execute(nora, id, 1, Content.of(newWord()));
+      case SUBMIT -> services.submit().execute(nora, id, 1);
+      case TAKE_BACK -> services.takeBack().execute(nora, id, 1);
+      case DISCARD -> {
+        services.discard().execute(nora, id, 1);
+        yield id;
+      }
+      case APPROVE -> approve(otto, on);
+      case RETURN -> services.returnIt().execute(otto, id, 1, WHY);
+      case DECLINE -> services.decline().execute(otto, id, 1, WHY);
+      case OVERRULE -> services.overrule().execute(otto, id, 1, "not-for-children", WHY);
+      case WITHDRAW -> services.withdraw().execute(otto, id, 1, WHY);
+      case REOPEN -> services.reopen().execute(otto, id, 1, WHY);
+    };
+  }
+
+  /** What is possible in each state, written down from the design and not from the code. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      textBlock =
+          """
+          DRAFT     | REVISE SUBMIT DISCARD
+          SUBMITTED | TAKE_BACK APPROVE RETURN DECLINE OVERRULE
+          APPROVED  | WITHDRAW
+          RETURNED  | REVISE SUBMIT REOPEN
+          DECLINED  | REOPEN
+          WITHDRAWN |
+          """)
+  void onlyTheseVerbsArePossible(State state, String verbs) {
+    Set<Verb> possible =
+        verbs == null
+            ? EnumSet.noneOf(Verb.class)
+            : Arrays.stream(verbs.split(" ")).map(Verb::valueOf).collect(Collectors.toSet());
+    for (Verb verb : Verb.values()) {
+      Contribution on = inState(state);
+      if (possible.contains(verb)) {
+        int recorded = records.audit().size();
+        attempt(verb, on);
+        assertThat(records.audit()).as("%s %s", verb, state).hasSize(recorded + 1);
+      } else {
+        refused(RuntimeException.class, () -> attempt(verb, on));
+        assertThatThrownBy(() -> attempt(verb, on))
+            .as("%s %s", verb, state)
+            .isInstanceOf(
+                state == State.DRAFT && verb != Verb.TAKE_BACK
+                    ? NothingThereException.class
+                    : ConflictException.class);
+        assertThat(present(on).state()).isEqualTo(state);
+      }
+    }
+  }
+
+  @ParameterizedTest
+  @EnumSource(
+      value = Verb.class,
+      names = {"APPROVE", "RETURN", "DECLINE", "OVERRULE", "WITHDRAW", "REOPEN"})
+  void onlyReviewersDecideAndNobodyOnTheirOwn(Verb verb) {
+    State from =
+        switch (verb) {
+          case WITHDRAW -> State.APPROVED;
+          case REOPEN -> State.DECLINED;
+          case REVISE, SUBMIT, TAKE_BACK, DISCARD, APPROVE, RETURN, DECLINE, OVERRULE ->
+              State.SUBMITTED;
+        };
+    Contribution on = inState(from);
+    Actor decider = otto;
+    for (Actor other : List.of(Actor.VISITOR, ivan, nora)) {
+      otto = other;
+      refused(NotAllowedException.class, () -> attempt(verb, on));
+    }
+    otto = Actor.OPERATOR;
+    refused(NotAllowedException.class, () -> attempt(verb, on));
+    Actor contributor = nora;
+    nora = decider;
+    Contribution own = inState(from);
+    otto = decider;
+    refused(NotYoursException.class, () -> attempt(verb, own));
+    nora = contributor;
+  }
+
+  @Test
+  void reasonsAreGivenWhereTheyAreNeeded() {
+    Contribution seen = submitted(nora, rudeWord());
+    int id = seen.id();
+    refusedAt(() -> services.returnIt().execute(mei, id, 1, " "), "comment");
+    refusedAt(() -> services.decline().execute(mei, id, 1, "\u0000"), "comment");
+    refusedAt(() -> services.overrule().execute(mei, id, 1, "not-for-children", ""), "comment");
+    refusedAt(() -> services.decline().execute(mei, id, 1, "x".repeat(2001)), "comment");
+    approve(mei, seen);
+    refusedAt(() -> services.withdraw().execute(mei, id, 1, ""), "comment");
+  }
+
+  @Test
+  void aReviewerWhoSawAnEarlierRevisionIsTold() {
+    Contribution seen = submitted(nora, newWord());
+    services.takeBack().execute(nora, seen.id(), 1);
+    services.revise().execute(nora, seen.id(), 1, Content.of(newWord()));
+    Contribution again = services.submit().execute(nora, seen.id(), 2);
+    StaleException stale = refused(StaleException.class, () -> approve(mei, seen));
+    assertThat(stale.present()).isEqualTo(present(again));
+    assertThat(stale.present().revision()).isEqualTo(2);
+  }
+
+  @Test
+  void whatItsAuthorIsChangingIsNotReopened() {
+    Contribution seen = submitted(nora, newWord());
+    services.returnIt().execute(mei, seen.id(), 1, WHY);
+    services
+        .revise()
+        .execute(nora, seen.id(), 1, Content.of(new NewWord("", List.of(), Labels.NONE)));
+    refused(ConflictException.class, () -> services.reopen().execute(mei, seen.id(), 2, ""));
+  }
+
+  @Test
+  void everyDecisionIsRecorded() {
+    Contribution seen = submitted(nora, rudeWord());
+    int id = seen.id();
+    services.decline().execute(mei, id, 1, "Not now.");
+    services.reopen().execute(otto, id, 1, "");
+    services.overrule().execute(mei, id, 1, "not-for-children", "Not rude at all.");
+    approve(mei, seen);
+    services.withdraw().execute(otto, id, 1, "Rude after all.");
+    assertThat(records.audit())
+        .containsExactly(
+            "nora contribution.begun",
+            "nora contribution.submitted",
+            "mei contribution.declined",
+            "otto contribution.reopened",
+            "mei contribution.overruled",
+            "mei contribution.approved",
+            "otto contribution.withdrawn");
+    assertThat(decisions(seen))
+        .extracting(each -> each.kind().label() + " " + each.edition().isPresent())
+        .containsExactly(
+            "decline false", "reopen false", "overrule false", "approve true", "withdraw true");
+    assertThat(published).hasSize(2);
+  }
+}

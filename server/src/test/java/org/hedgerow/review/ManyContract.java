@@ -1,0 +1,97 @@
+package org.hedgerow.review;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
+import java.util.stream.IntStream;
+import org.hedgerow.accounts.FieldFault;
+import org.junit.jupiter.api.Test;
+
+/** Many proposals at once. */
+public abstract class ManyContract extends ReviewContract {
+  private static final int TABLE = 1_000;
+
+  private static List<Content> words(int count) {
+    return IntStream.range(0, count).mapToObj(Proposals::word).map(Content::of).toList();
+  }
+
+  @Test
+  void theGoodAreSubmittedAndTheOthersComeBack() {
+    Contribution waiting = submitted(ivan, Proposals.word(2));
+    List<Content> contents =
+        List.of(
+            Content.of(Proposals.word(1)),
+            Content.of(new NewWord("ship", Proposals.word(1).pronunciations(), Labels.NONE)),
+            Content.of(Proposals.word(1)),
+            new Content(Proposals.word(2), "oa 1", "שלום"),
+            Content.of(new NewWord("Ñandú", List.of(), Labels.NONE)));
+    List<SubmitMany.Result> results = services.submitMany().execute(nora, contents);
+    assertThat(results).extracting(SubmitMany.Result::content).isEqualTo(contents);
+    assertThat(results)
+        .extracting(each -> each.faults().stream().map(FieldFault::field).toList())
+        .containsExactly(
+            List.of(),
+            List.of("spelling"),
+            List.of("spelling"),
+            List.of(),
+            List.of("spelling", "pronunciations"));
+    assertThat(results)
+        .extracting(each -> each.submitted().isPresent())
+        .containsExactly(true, false, false, true, false);
+    assertThat(results.get(3).waiting()).containsExactly(waiting);
+    assertThat(results.get(3).submitted().map(Contribution::state))
+        .isEqualTo(Optional.of(State.SUBMITTED));
+    assertThat(services.queue().waiting(mei, ContributionQuery.seenBy(0, 10))).hasSize(3);
+  }
+
+  @Test
+  void judgingKeepsNothing() {
+    List<SubmitMany.Result> results = services.submitMany().judge(nora, words(3));
+    assertThat(results).allMatch(each -> each.submitted().isEmpty());
+    assertThat(results).allMatch(each -> each.examination().isPresent());
+    assertThat(records.audit()).isEmpty();
+    assertThat(services.reviews().find(nora, ContributionQuery.seenBy(0, 10))).isEmpty();
+  }
+
+  @Test
+  void tooManyAreRefused() {
+    List<Content> contents = words(1_001);
+    List<Content> twice =
+        IntStream.range(0, 2_001).mapToObj(number -> contents.get(number % 1_001)).toList();
+    refusedAt(() -> services.submitMany().execute(nora, twice), "");
+  }
+
+  @Test
+  void aTableIsJudgedAndSubmittedSoon() {
+    assertThat(time("judged", () -> services.submitMany().judge(nora, words(TABLE))))
+        .isLessThan(Duration.ofSeconds(10));
+    assertThat(time("submitted", () -> services.submitMany().execute(nora, words(TABLE))))
+        .isLessThan(Duration.ofSeconds(20));
+    assertThat(time("queued", () -> services.queue().waiting(mei, ContributionQuery.seenBy(0, 50))))
+        .isLessThan(Duration.ofSeconds(10));
+    assertThat(records.audit()).hasSize(2 * TABLE);
+  }
+
+  /** Prints it, too, since the limits leave room for slow machines. */
+  private static Duration time(String what, Supplier<List<?>> work) {
+    Instant start = Instant.now();
+    assertThat(work.get()).isNotEmpty();
+    Duration taken = Duration.between(start, Instant.now());
+    System.out.printf("%d words %s in %d ms%n", TABLE, what, taken.toMillis());
+    return taken;
+  }
+
+  @Test
+  void theQueueShowsTheMostWantedOfAllThatWait() {
+    services.submitMany().execute(nora, words(30));
+    List<Queue.Waiting> all = services.queue().waiting(mei, ContributionQuery.seenBy(0, 100));
+    assertThat(all).hasSize(30).isSortedAccordingTo(Comparator.comparing(Queue.Waiting::rank));
+    assertThat(services.queue().waiting(mei, ContributionQuery.seenBy(0, 5)))
+        .isEqualTo(all.subList(0, 5));
+  }
+}

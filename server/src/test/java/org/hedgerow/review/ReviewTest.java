@@ -1,0 +1,62 @@
+package org.hedgerow.review;
+
+import org.junit.jupiter.api.Nested;
+
+/** Review kept in memory. */
+class ReviewTest {
+  @Nested
+  class Contributing extends ContributingContract {
+    @Override
+    protected ReviewRecords records() {
+      return new MemoryReviewBook();
+    }
+  }
+
+  @Nested
+  class Deciding extends DecidingContract {
+    @Override
+    protected ReviewRecords records() {
+      return new MemoryReviewBook();
+    }
+  }
+
+  @Nested
+  class Approving extends ApprovingContract {
+    @Override
+    protected ReviewRecords records() {
+      return new MemoryReviewBook();
+    }
+  }
+
+  @Nested
+  class Life extends LifeContract {
+    @Override
+    protected ReviewRecords records() {
+      return new MemoryReviewBook();
+    }
+  }
+
+  @Nested
+  class Voting extends VotingContract {
+    @Override
+    protected ReviewRecords records() {
+      return new MemoryReviewBook();
+    }
+  }
+
+  @Nested
+  class Race extends RaceContract {
+    @Override
+    protected ReviewRecords records() {
+      return new MemoryReviewBook();
+    }
+  }
+
+  @Nested
+  class Many extends ManyContract {
+    @Override
+    protected ReviewRecords records() {
+      return new MemoryReviewBook();
+    }
+  }
+}

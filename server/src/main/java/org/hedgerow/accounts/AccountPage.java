@@ -15,4 +15,6 @@ public interface AccountPage {
   AuditLog audit();
 
   AuditTrail trail();
+
+  CentreStore centre();
 }

@@ -11,7 +11,8 @@ public record AccountServices(
     FirstAdministrator firstAdministrator,
     Passwords passwords,
     People people,
-    AuditReader audit) {
+    AuditReader audit,
+    CentreSettings centre) {
 
   public static AccountServices of(AccountBook book, PasswordHash hash, InstantSource clock) {
     Secrets secrets = new Secrets();
@@ -25,6 +26,7 @@ public record AccountServices(
         new FirstAdministrator(book, links),
         new Passwords(book, hash, links),
         new People(book, clock),
-        new AuditReader(book));
+        new AuditReader(book),
+        new CentreSettings(book, clock));
   }
 }

@@ -37,12 +37,21 @@ final class NameRules {
 
   /** A name for people, as {@link #normalDisplayName} gives it. */
   static Optional<FieldFault> displayNameFault(String name) {
-    int length = name.codePointCount(0, name.length());
+    return shownFault("displayName", "The name that others see", name);
+  }
+
+  /**
+   * Whatever is shown to people on a line, as {@link #normalDisplayName} gives it.
+   *
+   * @param what it is, at the beginning of a sentence
+   */
+  static Optional<FieldFault> shownFault(String field, String what, String text) {
+    int length = text.codePointCount(0, text.length());
     if (length < 1 || length > LONGEST_DISPLAY_NAME) {
-      return wrong("displayName", "The name that others see needs 1 to 80 characters.");
+      return wrong(field, what + " needs 1 to 80 characters.");
     }
-    return name.codePoints().anyMatch(NameRules::isHidden)
-        ? wrong("displayName", "The name that others see has a sign in it that can't be seen.")
+    return text.codePoints().anyMatch(NameRules::isHidden)
+        ? wrong(field, what + " has a sign in it that can't be seen.")
         : Optional.empty();
   }
 

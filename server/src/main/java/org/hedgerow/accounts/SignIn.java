@@ -33,7 +33,7 @@ public final class SignIn {
    * @param client what the browser says of itself
    */
   public SignInResult signIn(String typedName, String password, String address, String client) {
-    String name = NameRules.normalName(typedName);
+    String name = possible(NameRules.normalName(typedName));
     Entrance entrance = book.inTransaction(page -> enter(page, name, address));
     if (entrance.delay().isPresent()) {
       return new SignInResult.TooEarly(entrance.delay().get());
@@ -44,6 +44,11 @@ public final class SignIn {
     return fits && known.isPresent()
         ? book.inTransaction(page -> open(page, known.get(), address, client))
         : new SignInResult.Wrong();
+  }
+
+  /** No account can have any other name, and PostgreSQL takes no character 0. */
+  private static String possible(String name) {
+    return NameRules.nameFault(name).isPresent() ? "" : name;
   }
 
   /** Nobody's password is longer, and normalising megabytes would take a while. */

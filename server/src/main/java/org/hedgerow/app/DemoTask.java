@@ -21,7 +21,7 @@ final class DemoTask {
     List<DemoCentre.Login> logins =
         new DemoCentre(
                 clock -> Wiring.accounts(bank, clock),
-                clock -> Wiring.reviews(bank, editions, clock),
+                clock -> Wiring.reviews(bank, editions, () -> 1, clock),
                 editions.newest())
             .add(Instant.now());
     if (logins.isEmpty()) {

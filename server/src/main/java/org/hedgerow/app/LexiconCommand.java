@@ -26,6 +26,6 @@ abstract class LexiconCommand extends BankCommand {
     PrintWriter remarks = errors();
     new SeedTask().runIfEmpty(bank, remarks);
     EditionReader reader = new EditionReader(bank);
-    return reader.newest(SeedTask.taught(reader.first().lexicon()));
+    return reader.newest(reader.first().lexicon());
   }
 }

@@ -4,8 +4,8 @@ import java.io.PrintWriter;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Supplier;
-import org.hedgerow.lexicon.Lexicon;
 import org.hedgerow.phonics.AccentCatalogue;
+import org.hedgerow.reading.Teaching;
 import org.hedgerow.seed.SeedCatalogue;
 import org.hedgerow.seed.SeedTeaching;
 import org.hedgerow.seed.SeedWords;
@@ -23,14 +23,18 @@ final class SeedTask implements BankTask {
   private static final String WORK = "Filling the word bank";
 
   /** What the seed makes, before its words are aligned. */
-  private record Seed(List<AccentCatalogue> accents, SeedWords words) {
+  private record Seed(List<AccentCatalogue> accents, SeedWords words, Teaching teaching) {
     static Seed of(SeedLexicon lexicon) {
       List<AccentCatalogue> accents = SeedCatalogue.weighted(lexicon);
-      return new Seed(accents, new SeedWords(lexicon, accents));
+      return new Seed(
+          accents,
+          new SeedWords(lexicon, accents),
+          SeedTeaching.read(lexicon, accents.get(0).catalogue()));
     }
 
     Edition edition(Progress progress) {
-      return new Edition(SeedWords.FIRST_EDITION, accents, words.words(word -> progress.step()));
+      return new Edition(
+          SeedWords.FIRST_EDITION, accents, words.words(word -> progress.step()), teaching);
     }
 
     String count() {
@@ -63,7 +67,9 @@ final class SeedTask implements BankTask {
    */
   boolean runIfEmpty(BankDatabase bank, PrintWriter out) {
     BankFiller filler = new BankFiller(bank);
-    return filler.isEmpty() && fill(filler, out);
+    boolean filled = filler.isEmpty() && fill(filler, out);
+    filler.addTeaching(catalogue -> SeedTeaching.read(source.get(), catalogue));
+    return filled;
   }
 
   private boolean fill(BankFiller filler, PrintWriter out) {
@@ -93,10 +99,5 @@ final class SeedTask implements BankTask {
 
   private static String summary(Seed seed) {
     return "The starter set: %s of the CMU Pronouncing Dictionary.".formatted(seed.count());
-  }
-
-  /** The edition with the rules and sequences that come with the program. */
-  static Lexicon taught(Lexicon lexicon) {
-    return lexicon.with(SeedTeaching.read(SeedLexicon.bundled(), lexicon.catalogue()));
   }
 }

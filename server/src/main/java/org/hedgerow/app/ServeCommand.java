@@ -1,11 +1,14 @@
 package org.hedgerow.app;
 
 import java.io.PrintWriter;
+import java.time.InstantSource;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CompletableFuture;
 import org.hedgerow.accounts.AccountServices;
+import org.hedgerow.accounts.KnownCentre;
 import org.hedgerow.accounts.Secret;
 import org.hedgerow.lexicon.Lexicon;
+import org.hedgerow.review.ReviewServices;
 import org.hedgerow.store.BankDatabase;
 import org.hedgerow.store.EditionReader;
 import org.hedgerow.store.LiveEditions;
@@ -59,11 +62,15 @@ final class ServeCommand implements Callable<Integer> {
       if (demo) {
         new DemoTask(bank, editions).run(spec.commandLine().getOut());
       }
+      KnownCentre centre = resources.add(new KnownCentre(accounts.centre()).watch());
       Clients clients = new Clients(behindTls);
       CompletableFuture<Void> indexed =
           CompletableFuture.runAsync(() -> prepareFirst(editions.newest()));
+      ReviewServices reviews =
+          Wiring.reviews(bank, editions, () -> centre.get().approvals(), InstantSource.system());
       WebServer server =
-          resources.add(Wiring.webServer(address, bank, editions, accounts, clients));
+          resources.add(
+              Wiring.webServer(address, bank, editions, accounts, centre, reviews, clients));
       indexed.join();
       server.start();
       StopSignal stop = StopSignal.listen();
@@ -76,7 +83,7 @@ final class ServeCommand implements Callable<Integer> {
   }
 
   private static Lexicon first(BankDatabase bank) {
-    return SeedTask.taught(new EditionReader(bank).first().lexicon(BundledPictures.read()));
+    return new EditionReader(bank).first().lexicon(BundledPictures.read());
   }
 
   private static void prepareFirst(Lexicon lexicon) {
@@ -110,6 +117,8 @@ final class ServeCommand implements Callable<Integer> {
   private void announce(WebServer server, Secret link) {
     PrintWriter out = spec.commandLine().getOut();
     out.println("Nobody looks after accounts yet. This link makes the first administrator, once:");
-    out.println("  http://%s:%d/welcome/%s".formatted(host, server.port(), link.text()));
+    String origin =
+        behindTls ? "https://YOUR-ADDRESS" : "http://%s:%d".formatted(host, server.port());
+    out.println("  %s/welcome/%s".formatted(origin, link.text()));
   }
 }

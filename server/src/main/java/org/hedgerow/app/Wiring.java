@@ -5,9 +5,12 @@ import io.micrometer.prometheusmetrics.PrometheusMeterRegistry;
 import java.time.InstantSource;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.IntSupplier;
 import org.hedgerow.accounts.AccountServices;
 import org.hedgerow.accounts.Argon2;
+import org.hedgerow.accounts.KnownCentre;
 import org.hedgerow.lexicon.Editions;
+import org.hedgerow.pictures.PictureIntake;
 import org.hedgerow.review.ReviewServices;
 import org.hedgerow.store.BankDatabase;
 import org.hedgerow.store.JdbiAccountBook;
@@ -22,8 +25,12 @@ import org.hedgerow.web.api.AccountRoutes;
 import org.hedgerow.web.api.AdministrationRoutes;
 import org.hedgerow.web.api.ApiRoutes;
 import org.hedgerow.web.api.DocsRoutes;
+import org.hedgerow.web.api.review.ContributionRoutes;
+import org.hedgerow.web.pages.Frame;
 import org.hedgerow.web.pages.Pages;
 import org.hedgerow.web.pages.people.PeopleRoutes;
+import org.hedgerow.web.pages.review.ReviewRoutes;
+import org.hedgerow.web.pages.review.WaitingCount;
 import org.hedgerow.web.problems.ErrorMapping;
 import org.hedgerow.web.problems.JsonProblems;
 import org.hedgerow.web.query.ValueCounts;
@@ -41,11 +48,12 @@ final class Wiring {
   }
 
   /** What can be done about contributions, by a clock. */
-  static ReviewServices reviews(BankDatabase bank, LiveEditions editions, InstantSource clock) {
+  static ReviewServices reviews(
+      BankDatabase bank, LiveEditions editions, IntSupplier votes, InstantSource clock) {
     return ReviewServices.of(
         new JdbiReviewBook(bank, editions.newest().accents()),
         editions::newest,
-        () -> 1,
+        votes,
         editions::catchUp,
         clock);
   }
@@ -59,6 +67,8 @@ final class Wiring {
       BankDatabase bank,
       Editions editions,
       AccountServices accounts,
+      KnownCentre centre,
+      ReviewServices reviews,
       Clients clients) {
     ObjectMapper mapper = JsonMapping.mapper();
     PrometheusMeterRegistry meters = Meters.create();
@@ -67,7 +77,10 @@ final class Wiring {
     SessionCookie cookies = new SessionCookie(clients);
     FormTokens forms = new FormTokens(cookies);
     AccessGuard guard = new AccessGuard(accounts, forms, clients);
-    Pages pages = new Pages(editions::newest, counts, Optional.of(forms));
+    Frame frame =
+        new Frame(
+            Optional.of(forms), centre::name, Optional.of(new WaitingCount(reviews.reviews())));
+    Pages pages = new Pages(editions, counts, frame);
     return new WebServer(
         address,
         mapper,
@@ -78,11 +91,13 @@ final class Wiring {
             guard,
             new HealthRoutes(bank::answers),
             new MetricsRoutes(meters),
-            new ApiRoutes(editions::newest, counts, mapper),
+            new ApiRoutes(editions, counts, mapper),
             new AccountRoutes(accounts, mapper),
-            new AdministrationRoutes(accounts, clients, mapper),
+            new AdministrationRoutes(accounts, centre, clients, mapper),
+            new ContributionRoutes(reviews, editions::newest, new PictureIntake()::take, mapper),
             new DocsRoutes(),
             pages,
-            new PeopleRoutes(accounts, pages.writer(), forms, cookies, clients)));
+            new PeopleRoutes(accounts, centre, pages.writer(), forms, cookies, clients),
+            new ReviewRoutes(reviews, editions::newest, pages.writer(), forms)));
   }
 }

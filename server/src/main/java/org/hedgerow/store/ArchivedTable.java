@@ -44,6 +44,8 @@ record ArchivedTable(String name, String order, Map<String, String> instead) {
             of("word_tags", "word_id, tag"),
             of("pronunciations", "id"),
             of("spans", "pronunciation_id, position"),
+            of("rule_sets", "id"),
+            of("sequences", "id"),
             of("contributions", "id"),
             of("decisions", "id"),
             of("uploads", "id"),

@@ -6,6 +6,7 @@ import org.hedgerow.accounts.AccountPage;
 import org.hedgerow.accounts.AccountStore;
 import org.hedgerow.accounts.AuditLog;
 import org.hedgerow.accounts.AuditTrail;
+import org.hedgerow.accounts.CentreStore;
 import org.hedgerow.accounts.FailureStore;
 import org.hedgerow.accounts.LinkStore;
 import org.hedgerow.accounts.SessionStore;
@@ -16,14 +17,16 @@ import org.jdbi.v3.core.Jdbi;
 /** Keeps everything about accounts in the bank's database. */
 public final class JdbiAccountBook implements AccountBook {
   private final Jdbi jdbi;
+  private final Outage outage;
 
   public JdbiAccountBook(BankDatabase bank) {
     this.jdbi = bank.jdbi();
+    this.outage = bank.outage();
   }
 
   @Override
   public <R> R inTransaction(Function<AccountPage, R> work) {
-    return Outages.told(() -> jdbi.inTransaction(handle -> work.apply(new Page(handle))));
+    return outage.told(() -> jdbi.inTransaction(handle -> work.apply(new Page(handle))));
   }
 
   private record Page(Handle handle) implements AccountPage {
@@ -60,6 +63,11 @@ public final class JdbiAccountBook implements AccountBook {
     @Override
     public AuditTrail trail() {
       return new JdbiAuditTrail(handle);
+    }
+
+    @Override
+    public CentreStore centre() {
+      return new JdbiCentre(handle);
     }
   }
 }

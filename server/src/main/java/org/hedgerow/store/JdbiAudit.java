@@ -2,6 +2,7 @@ package org.hedgerow.store;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.datatype.jdk8.Jdk8Module;
 import java.util.Map;
 import org.hedgerow.accounts.Account;
 import org.hedgerow.accounts.AuditEntry;
@@ -10,7 +11,7 @@ import org.jdbi.v3.core.Handle;
 
 /** Adds to the record of what was done, within somebody's transaction. */
 record JdbiAudit(Handle handle) implements AuditLog {
-  private static final ObjectMapper JSON = new ObjectMapper();
+  private static final ObjectMapper JSON = new ObjectMapper().registerModule(new Jdk8Module());
 
   @Override
   public void add(AuditEntry entry) {

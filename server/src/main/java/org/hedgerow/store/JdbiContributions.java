@@ -1,11 +1,14 @@
 package org.hedgerow.store;
 
+import static java.util.stream.Collectors.groupingBy;
+
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
@@ -48,7 +51,18 @@ record JdbiContributions(Handle handle) implements ContributionStore {
             .bind("now", now)
             .mapTo(Integer.class)
             .one();
-    return find(id).orElseThrow();
+    return new Contribution(
+        id,
+        content,
+        State.DRAFT,
+        1,
+        author,
+        now,
+        now,
+        Optional.empty(),
+        List.of(),
+        List.of(),
+        OptionalInt.empty());
   }
 
   @Override
@@ -65,13 +79,14 @@ record JdbiContributions(Handle handle) implements ContributionStore {
     return handle.createQuery(query).bind("id", id).map(JdbiContributions::read).findOne();
   }
 
+  /** Never back in time: servers' clocks differ a little. */
   @Override
   public void save(Contribution contribution) {
     handle
         .createUpdate(
             """
             update contributions set kind = :kind, subject = :subject, content = :content::jsonb,
-              state = :state, revision = :revision, changed_at = :changed,
+              state = :state, revision = :revision, changed_at = greatest(changed_at, :changed),
               submitted_at = :submitted, serves = :serves, remarks = :remarks::jsonb,
               edition = :edition
             where id = :id
@@ -104,7 +119,7 @@ record JdbiContributions(Handle handle) implements ContributionStore {
     }
     query.kind().ifPresent(kind -> conditions.add("c.kind = :kind"));
     query.authorId().ifPresent(id -> conditions.add("c.author_id = :author"));
-    query.serves().ifPresent(value -> conditions.add(":serves = any(c.serves)"));
+    query.serves().ifPresent(value -> conditions.add("c.serves @> array[:serves]::text[]"));
     query.about().ifPresent(subject -> conditions.add("c.subject = :about"));
     query.before().ifPresent(id -> conditions.add("c.id < :before"));
     Query sql =
@@ -132,12 +147,13 @@ record JdbiContributions(Handle handle) implements ContributionStore {
   }
 
   @Override
-  public List<Contribution> waitingAbout(String subject) {
+  public Map<String, List<Contribution>> waitingAbout(Set<String> subjects) {
     return handle
-        .createQuery(SELECT + " where c.subject = :subject and c.state = 'submitted' order by c.id")
-        .bind("subject", subject)
+        .createQuery(
+            SELECT + " where c.subject = any(:subjects) and c.state = 'submitted' order by c.id")
+        .bindArray("subjects", String.class, subjects)
         .map(JdbiContributions::read)
-        .list();
+        .collect(groupingBy(each -> each.proposal().subject()));
   }
 
   private static Contribution read(ResultSet row, StatementContext context) throws SQLException {

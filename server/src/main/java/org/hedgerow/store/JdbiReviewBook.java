@@ -16,6 +16,7 @@ import org.jdbi.v3.core.Jdbi;
 /** Keeps contributions and decisions in the bank's database. */
 public final class JdbiReviewBook implements ReviewBook {
   private final Jdbi jdbi;
+  private final Outage outage;
   private final List<AccentCatalogue> accents;
 
   /**
@@ -23,12 +24,13 @@ public final class JdbiReviewBook implements ReviewBook {
    */
   public JdbiReviewBook(BankDatabase bank, List<AccentCatalogue> accents) {
     this.jdbi = bank.jdbi();
+    this.outage = bank.outage();
     this.accents = List.copyOf(accents);
   }
 
   @Override
   public <R> R inTransaction(Function<ReviewPage, R> work) {
-    return Outages.told(() -> jdbi.inTransaction(handle -> work.apply(new Page(handle, accents))));
+    return outage.told(() -> jdbi.inTransaction(handle -> work.apply(new Page(handle, accents))));
   }
 
   private record Page(Handle handle, List<AccentCatalogue> accents) implements ReviewPage {

@@ -35,6 +35,16 @@ record Versions(String words, String tags, String pronunciations, String spans) 
             .formatted(after, edition));
   }
 
+  /** Those that an edition brought; none for the first. */
+  static Versions begunIn(int edition) {
+    return where("w.since_edition = %d and w.since_edition > %d".formatted(edition, Edition.FIRST));
+  }
+
+  /** Those that an edition ended. */
+  static Versions endedIn(int edition) {
+    return where("w.until_edition = " + edition);
+  }
+
   /** Only one, by its id. */
   static Versions only(int id) {
     return where("w.id = " + id);

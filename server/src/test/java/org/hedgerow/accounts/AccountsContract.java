@@ -188,6 +188,14 @@ public abstract class AccountsContract {
   }
 
   @Test
+  void aNameThatNobodyCanHaveIsWrong() {
+    for (String name : List.of("", "\u0000", "ro\u0000sa", "a b", "x".repeat(3_000))) {
+      clock.goOn(Duration.ofDays(2));
+      assertThat(signIn(name, "a guess")).as(name).isEqualTo(new Wrong());
+    }
+  }
+
+  @Test
   void makesThoseWaitWhoFailAgainAndAgain() {
     account("rosa", Role.CONTRIBUTOR);
     for (String name : List.of("rosa", "nobody")) {

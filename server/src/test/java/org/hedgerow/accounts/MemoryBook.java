@@ -72,6 +72,7 @@ public final class MemoryBook implements AccountBook {
   private final Rows<ApiToken> tokens = new Rows<>();
   private final Map<String, Failures> failures = new LinkedHashMap<>();
   private final List<AuditEntry> audit = new ArrayList<>();
+  private Centre centre = Centre.UNNAMED;
 
   @Override
   public synchronized <R> R inTransaction(Function<AccountPage, R> work) {
@@ -80,6 +81,7 @@ public final class MemoryBook implements AccountBook {
     Rows<Session> oldSessions = sessions.copy();
     Rows<ApiToken> oldTokens = tokens.copy();
     int oldAudit = audit.size();
+    Centre oldCentre = centre;
     try {
       return work.apply(new Page());
     } catch (RuntimeException failure) {
@@ -87,6 +89,7 @@ public final class MemoryBook implements AccountBook {
       links.become(oldLinks);
       sessions.become(oldSessions);
       tokens.become(oldTokens);
+      centre = oldCentre;
       audit.subList(oldAudit, audit.size()).clear();
       throw failure;
     }
@@ -126,6 +129,28 @@ public final class MemoryBook implements AccountBook {
     @Override
     public AuditTrail trail() {
       return new MemoryTrail(List.copyOf(audit));
+    }
+
+    @Override
+    public CentreStore centre() {
+      return new OneCentre();
+    }
+  }
+
+  private final class OneCentre implements CentreStore {
+    @Override
+    public Centre read() {
+      return centre;
+    }
+
+    @Override
+    public Centre lock() {
+      return centre;
+    }
+
+    @Override
+    public void save(Centre changed) {
+      centre = changed;
     }
   }
 

@@ -20,6 +20,35 @@ class PasswordRulesTest {
     assertThat(PasswordRules.fault(password, "rosamunde")).isEmpty();
   }
 
+  /** From memory, each often met in published lists; and what people of a place like ours try. */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "Iloveyou",
+        " 123456789 ",
+        "qwertyuiop",
+        "1q2w3e4r",
+        "trustno1",
+        "PassW0rd",
+        "ｐａｓｓｗｏｒｄ",
+        "football1",
+        "michelle",
+        "hedgerow123",
+        "Phonics2026",
+        "teacher1!"
+      })
+  void refusesWhatIsTriedFirst(String password) {
+    assertThat(PasswordRules.fault(password, "rosamunde"))
+        .hasValueSatisfying(fault -> assertThat(fault.message()).contains("tried first"));
+  }
+
+  /** OWASP ASVS 4.0.3, 2.1.7 wants three thousand of them at least. */
+  @Test
+  void knowsManyCommonPasswords() {
+    assertThat(CommonPasswords.bundled().size()).isGreaterThan(10_000);
+    assertThat(CommonPasswords.bundled().contains("")).isFalse();
+  }
+
   /** In code points: a picture counts once, though it takes two chars. */
   @Test
   void countsWhatPeopleSee() {

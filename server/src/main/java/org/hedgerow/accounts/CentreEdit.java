@@ -1,0 +1,28 @@
+package org.hedgerow.accounts;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What is to change about the centre.
+ *
+ * @param name none if it stays
+ * @param approvals none if they stay
+ */
+public record CentreEdit(Optional<String> name, Optional<Integer> approvals) {
+  public CentreEdit {
+    name = name.map(NameRules::normalDisplayName);
+  }
+
+  List<FieldFault> faults() {
+    List<FieldFault> faults = new ArrayList<>();
+    name.flatMap(text -> NameRules.shownFault("name", "The name of a centre", text))
+        .ifPresent(faults::add);
+    approvals
+        .filter(number -> number != 1 && number != 2)
+        .ifPresent(
+            number -> faults.add(new FieldFault("approvals", "One or two reviewers approve.")));
+    return List.copyOf(faults);
+  }
+}

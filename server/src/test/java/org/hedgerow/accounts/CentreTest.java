@@ -1,0 +1,42 @@
+package org.hedgerow.accounts;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.time.InstantSource;
+import java.util.Optional;
+import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.function.Function;
+import org.junit.jupiter.api.Test;
+
+/** A centre's choices kept in memory. */
+class CentreTest extends CentreContract {
+  @Override
+  protected AccountBook book() {
+    return new MemoryBook();
+  }
+
+  @Test
+  void keepsToWhatItKnewWhileTheRecordsCannotBeReached() {
+    MemoryBook book = new MemoryBook();
+    AtomicBoolean broken = new AtomicBoolean();
+    AccountBook fragile =
+        new AccountBook() {
+          @Override
+          public <R> R inTransaction(Function<AccountPage, R> work) {
+            if (broken.get()) {
+              throw new UnavailableException("The database doesn't answer.");
+            }
+            return book.inTransaction(work);
+          }
+        };
+    CentreSettings settings = new CentreSettings(fragile, InstantSource.system());
+    settings.change(
+        Actor.OPERATOR, new CentreEdit(Optional.of("Hawthorn"), Optional.empty()), x -> true);
+    try (KnownCentre known = new KnownCentre(settings)) {
+      known.look();
+      broken.set(true);
+      known.look();
+      assertThat(known.name()).isEqualTo("Hawthorn");
+    }
+  }
+}

@@ -1,0 +1,205 @@
+package org.hedgerow.app;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.net.CookieManager;
+import java.net.URI;
+import java.net.URLEncoder;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpRequest.BodyPublishers;
+import java.net.http.HttpResponse;
+import java.net.http.HttpResponse.BodyHandlers;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.time.InstantSource;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.IntStream;
+import org.hedgerow.accounts.AccountServices;
+import org.hedgerow.accounts.Actor;
+import org.hedgerow.accounts.CentreEdit;
+import org.hedgerow.accounts.KnownCentre;
+import org.hedgerow.accounts.NewAccount;
+import org.hedgerow.accounts.Role;
+import org.hedgerow.lexicon.Editions;
+import org.hedgerow.review.ReviewServices;
+import org.hedgerow.seed.SeededLexicon;
+import org.hedgerow.store.JdbiReviewBook;
+import org.hedgerow.store.StoppableDatabase;
+import org.hedgerow.web.ListeningAddress;
+import org.hedgerow.web.WebServer;
+import org.hedgerow.web.contract.Exchange;
+import org.hedgerow.web.contract.OpenApiContract;
+import org.hedgerow.web.security.Clients;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The database stops under a running server, and comes back. */
+class DatabaseDownIT {
+  private static final String PASSWORD = "wild cherry and hazel";
+  private static final Pattern TOKEN = Pattern.compile("name=\"form-token\" value=\"([^\"]+)\"");
+  private static final List<String> READS =
+      List.of(
+          "/",
+          "/?phonogram=oa&value=1",
+          "/words/boat",
+          "/needs",
+          "/api/v1/words?phonogram=sh",
+          "/api/v1/words/boat",
+          "/api/v1/centre",
+          "/health/live");
+
+  @TempDir private Path folder;
+
+  private StoppableDatabase database;
+  private KnownCentre centre;
+  private WebServer server;
+  private String token;
+  private int ada;
+  private final HttpClient adas =
+      HttpClient.newBuilder().cookieHandler(new CookieManager()).build();
+
+  @BeforeEach
+  void start() throws Exception {
+    database = StoppableDatabase.start(folder);
+    AccountServices accounts = Wiring.accounts(database.bank());
+    var link = accounts.invitations().make(Actor.OPERATOR, Role.ADMINISTRATOR, 7);
+    Actor actor =
+        Actor.of(accounts.invitations().accept(link, new NewAccount("ada", "Ada", PASSWORD)));
+    ada = actor.requireAccount().id();
+    token = accounts.tokens().make(actor, "a program", Role.ADMINISTRATOR, 1).text();
+    centre = new KnownCentre(accounts.centre()).watch();
+    centre.change(actor, new CentreEdit(Optional.of("Hawthorn"), Optional.empty()), x -> true);
+    server =
+        Wiring.webServer(
+            new ListeningAddress("127.0.0.1", 0),
+            database.bank(),
+            Editions.only(SeededLexicon.get()),
+            accounts,
+            centre,
+            ReviewServices.of(
+                new JdbiReviewBook(database.bank(), SeededLexicon.get().accents()),
+                SeededLexicon::get,
+                () -> 1,
+                edition -> {},
+                InstantSource.system()),
+            new Clients(false));
+    server.start();
+    assertThat(signIn(adas)).isEqualTo(303);
+    assertThat(get(adas, "/people").statusCode()).isEqualTo(200);
+    assertThat(get(adas, "/health/ready").statusCode()).isEqualTo(200);
+  }
+
+  @AfterEach
+  void stop() {
+    server.close();
+    centre.close();
+    database.close();
+  }
+
+  @Test
+  void readsGoOnAndEverythingComesBack() throws Exception {
+    HttpClient visitor = HttpClient.newHttpClient();
+    database.stop();
+
+    assertThat(get(visitor, "/health/ready").statusCode()).isEqualTo(503);
+    for (String read : READS) {
+      assertThat(get(visitor, read).statusCode()).as(read).isEqualTo(200);
+      assertThat(get(adas, read).statusCode()).as(read + ", signed in").isEqualTo(200);
+    }
+    assertThat(get(visitor, "/sign-in").statusCode()).isEqualTo(200);
+    assertThat(get(visitor, "/").body()).contains("<bdi>Hawthorn</bdi>");
+
+    HttpClient late = HttpClient.newBuilder().cookieHandler(new CookieManager()).build();
+    assertThat(signIn(late)).isEqualTo(503);
+    HttpResponse<String> page = get(adas, "/people");
+    assertThat(page.statusCode()).isEqualTo(503);
+    assertThat(page.body()).contains("Try again in a moment", "Hawthorn");
+    for (String method : List.of("GET", "PATCH")) {
+      HttpResponse<String> answer = program(method, "/api/v1/people/" + ada);
+      assertThat(answer.statusCode()).isEqualTo(503);
+      assertThat(answer.body()).contains("/docs/problems#unavailable").doesNotContain("database");
+    }
+    assertThat(program("GET", "/api/v1/audit").statusCode()).isEqualTo(503);
+
+    database.startAgain();
+    awaitReady(visitor);
+    assertThat(get(adas, "/people").statusCode()).as("the same session").isEqualTo(200);
+    assertThat(program("GET", "/api/v1/people/" + ada).statusCode()).isEqualTo(200);
+    assertThat(signIn(late)).isEqualTo(303);
+  }
+
+  /** Whoever is signed in mustn't wait for the database on every page that needs none. */
+  @Test
+  void manyWhoAreSignedInReadOnWithoutWaiting() throws Exception {
+    database.stop();
+    get(adas, "/words/boat");
+    long start = System.nanoTime();
+    List<CompletableFuture<HttpResponse<String>>> answers =
+        IntStream.range(0, 100)
+            .mapToObj(
+                number -> adas.sendAsync(request("/words/boat").build(), BodyHandlers.ofString()))
+            .toList();
+    for (CompletableFuture<HttpResponse<String>> answer : answers) {
+      assertThat(answer.get().statusCode()).isEqualTo(200);
+    }
+    assertThat(Duration.ofNanos(System.nanoTime() - start)).isLessThan(Duration.ofSeconds(8));
+  }
+
+  private void awaitReady(HttpClient client) throws Exception {
+    for (int i = 0; i < 300; i++) {
+      if (get(client, "/health/ready").statusCode() == 200) {
+        return;
+      }
+      Thread.sleep(100);
+    }
+    throw new AssertionError("It isn't ready again.");
+  }
+
+  private int signIn(HttpClient client) throws Exception {
+    Matcher form = TOKEN.matcher(get(client, "/sign-in").body());
+    assertThat(form.find()).isTrue();
+    String body =
+        "name=ada&password=%s&form-token=%s"
+            .formatted(URLEncoder.encode(PASSWORD, StandardCharsets.UTF_8), form.group(1));
+    return client
+        .send(
+            request("/sign-in")
+                .header("Content-Type", "application/x-www-form-urlencoded")
+                .POST(BodyPublishers.ofString(body))
+                .build(),
+            BodyHandlers.ofString())
+        .statusCode();
+  }
+
+  private HttpResponse<String> program(String method, String path) throws Exception {
+    String body = method.equals("PATCH") ? "{\"active\": true}" : "";
+    HttpResponse<String> response =
+        HttpClient.newHttpClient()
+            .send(
+                request(path)
+                    .method(method, BodyPublishers.ofString(body))
+                    .header("Content-Type", "application/json")
+                    .header("Authorization", "Bearer " + token)
+                    .build(),
+                BodyHandlers.ofString());
+    OpenApiContract.published().require(Exchange.of(body, response));
+    return response;
+  }
+
+  private HttpResponse<String> get(HttpClient client, String path) throws Exception {
+    return client.send(request(path).build(), BodyHandlers.ofString());
+  }
+
+  private HttpRequest.Builder request(String path) {
+    return HttpRequest.newBuilder(URI.create("http://127.0.0.1:" + server.port() + path))
+        .header("Accept", "text/html,application/json;q=0.9");
+  }
+}

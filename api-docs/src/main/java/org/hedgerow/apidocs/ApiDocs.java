@@ -19,6 +19,11 @@ public final class ApiDocs {
     return bytes("guide.md");
   }
 
+  /** How a server is protected: Markdown in UTF-8. */
+  public static byte[] security() {
+    return bytes("security.md");
+  }
+
   private static byte[] bytes(String name) {
     try (@Nullable InputStream stream = ApiDocs.class.getResourceAsStream("/openapi/" + name)) {
       if (stream == null) {

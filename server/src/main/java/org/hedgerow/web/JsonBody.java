@@ -1,18 +1,22 @@
 package org.hedgerow.web;
 
+import com.fasterxml.jackson.annotation.JsonSubTypes;
 import com.fasterxml.jackson.core.JsonLocation;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonMappingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.exc.InvalidTypeIdException;
 import com.fasterxml.jackson.databind.exc.MismatchedInputException;
 import com.fasterxml.jackson.databind.exc.UnrecognizedPropertyException;
 import io.javalin.http.Context;
 import io.javalin.http.HttpResponseException;
 import java.io.IOException;
+import java.util.Arrays;
 import java.util.Collection;
 import java.util.Locale;
 import java.util.Map;
+import java.util.stream.Collectors;
 import org.hedgerow.web.problems.Problem;
 import org.hedgerow.web.problems.ProblemException;
 import org.hedgerow.web.problems.ProblemType;
@@ -25,10 +29,23 @@ public final class JsonBody {
   /** How Jackson's message begins where strict detection of duplicates finds one. */
   private static final String DUPLICATE = "Duplicate field";
 
+  private static final String KIND = "kind";
+
   private final ObjectMapper mapper;
+  private final boolean kept;
 
   public JsonBody(ObjectMapper mapper) {
+    this(mapper, /* kept= */ false);
+  }
+
+  private JsonBody(ObjectMapper mapper, boolean kept) {
     this.mapper = mapper;
+    this.kept = kept;
+  }
+
+  /** For bodies that are written down: they hold nothing but text. */
+  public static JsonBody toKeep(ObjectMapper mapper) {
+    return new JsonBody(mapper, /* kept= */ true);
   }
 
   /**
@@ -66,6 +83,9 @@ public final class JsonBody {
     try {
       JsonNode tree = mapper.readTree(body);
       refuseNulls(tree, "");
+      if (kept) {
+        refuseOtherThanText(tree, "");
+      }
       return mapper.treeToValue(tree, type);
     } catch (JsonMappingException problem) {
       throw unexpected(problem).exception();
@@ -86,6 +106,28 @@ public final class JsonBody {
     }
     node.properties()
         .forEach(field -> refuseNulls(field.getValue(), joined(place, field.getKey())));
+  }
+
+  private static void refuseOtherThanText(JsonNode node, String place) {
+    if (node.isTextual() && !isText(node.textValue())) {
+      throw Problem.at(
+              ProblemType.INVALID_BODY,
+              place.isEmpty() ? "body" : place,
+              "%s has a character in it that isn't text.".formatted(place))
+          .exception();
+    }
+    for (int i = 0; node.isArray() && i < node.size(); i++) {
+      refuseOtherThanText(node.path(i), "%s[%d]".formatted(place, i));
+    }
+    node.properties()
+        .forEach(field -> refuseOtherThanText(field.getValue(), joined(place, field.getKey())));
+  }
+
+  /** Neither a null character nor half of a pair can be written down anywhere. */
+  private static boolean isText(String text) {
+    return text.codePoints()
+        .noneMatch(
+            character -> character == 0 || Character.getType(character) == Character.SURROGATE);
   }
 
   private static Problem nothing(JsonNode node, String place) {
@@ -119,10 +161,27 @@ public final class JsonBody {
 
   private static Problem unexpected(JsonMappingException problem) {
     String place = place(problem);
+    if (problem instanceof InvalidTypeIdException unknown) {
+      return unknownKind(unknown, place);
+    }
     if (place.isEmpty()) {
       return Problem.of(ProblemType.INVALID_BODY, "The body must be one JSON object.");
     }
     return Problem.at(ProblemType.INVALID_BODY, place, message(problem, place));
+  }
+
+  /** Of an object that comes in several kinds, told apart by one field. */
+  private static Problem unknownKind(InvalidTypeIdException unknown, String place) {
+    JsonSubTypes kinds = unknown.getBaseType().getRawClass().getAnnotation(JsonSubTypes.class);
+    String names =
+        kinds == null
+            ? ""
+            : Arrays.stream(kinds.value())
+                .map(JsonSubTypes.Type::name)
+                .collect(Collectors.joining(", "));
+    String field = joined(place, KIND);
+    return Problem.at(
+        ProblemType.INVALID_BODY, field, "%s must be one of %s.".formatted(field, names));
   }
 
   private static String message(JsonMappingException problem, String place) {

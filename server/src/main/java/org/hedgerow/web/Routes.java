@@ -36,6 +36,10 @@ public final class Routes {
     add(HandlerType.POST, Route.of("POST", path, role), handler);
   }
 
+  public void put(String path, Role role, Handler handler) {
+    add(HandlerType.PUT, Route.of("PUT", path, role), handler);
+  }
+
   public void patch(String path, Role role, Handler handler) {
     add(HandlerType.PATCH, Route.of("PATCH", path, role), handler);
   }

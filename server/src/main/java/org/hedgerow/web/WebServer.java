@@ -3,6 +3,7 @@ package org.hedgerow.web;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import io.javalin.Javalin;
 import io.javalin.config.JavalinConfig;
+import io.javalin.config.SizeUnit;
 import io.javalin.json.JavalinJackson;
 import io.javalin.util.JavalinException;
 import io.micrometer.core.instrument.MeterRegistry;
@@ -23,6 +24,11 @@ public final class WebServer implements AutoCloseable {
   private static final int THREADS = 32;
 
   private static final int IDLE_THREADS = 8;
+
+  /** More than any picture may have, so that whoever reads it can say kindly how much that is. */
+  private static final int LARGEST_FILE_MEGABYTES = 12;
+
+  private static final int LARGEST_FORM_MEGABYTES = 14;
 
   private final ListeningAddress address;
   private final Javalin javalin;
@@ -65,6 +71,8 @@ public final class WebServer implements AutoCloseable {
     config.startup.startupWatcherEnabled = false;
     config.jetty.host = address.host();
     config.jetty.port = address.port();
+    config.jetty.multipartConfig.maxFileSize(LARGEST_FILE_MEGABYTES, SizeUnit.MB);
+    config.jetty.multipartConfig.maxTotalRequestSize(LARGEST_FORM_MEGABYTES, SizeUnit.MB);
     config.jetty.threadPool = new QueuedThreadPool(THREADS, IDLE_THREADS);
     config.jetty.modifyServer(server -> server.setStopTimeout(STOP_TIME.toMillis()));
   }

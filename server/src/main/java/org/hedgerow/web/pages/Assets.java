@@ -34,6 +34,8 @@ public final class Assets {
   private static final Map<String, String> FILES =
       Map.of(
           "hedgerow.js", "text/javascript; charset=utf-8",
+          "review.js", "text/javascript; charset=utf-8",
+          "review.css", "text/css; charset=utf-8",
           "hedge.svg", "image/svg+xml",
           "leaf.svg", "image/svg+xml",
           "andika-latin-400-normal.woff2", "font/woff2",
@@ -52,7 +54,7 @@ public final class Assets {
   }
 
   Assets() {
-    this(new LinkedHashMap<>(), PageHeader.VISITOR);
+    this(new LinkedHashMap<>(), PageHeader.ofVisitor(""));
     FILES.forEach((name, mediaType) -> add(name, mediaType, read(FOLDER + folder(name) + name)));
     add("hedgerow.css", "text/css; charset=utf-8", style());
     add("htmx.js", "text/javascript; charset=utf-8", read(HTMX_SCRIPT.formatted(htmxVersion())));

@@ -10,7 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.Supplier;
+import org.hedgerow.lexicon.Editions;
 import org.hedgerow.lexicon.Lexicon;
 import org.hedgerow.lexicon.Word;
 import org.hedgerow.phonics.Accent;
@@ -18,6 +18,7 @@ import org.hedgerow.phonics.Correspondence;
 import org.hedgerow.reading.Check;
 import org.hedgerow.reading.FindingCode;
 import org.hedgerow.reading.WordChecker;
+import org.hedgerow.web.query.EditionChoice;
 import org.hedgerow.web.query.Parameters;
 import org.hedgerow.web.query.QueryString;
 import org.hedgerow.web.query.WordQueryReader;
@@ -31,11 +32,11 @@ final class ComparePages {
   private static final int MOST_REASONS = 2;
   private static final Map<String, String> USUAL = Map.of("phonogram", "ar", "value", "1");
 
-  private final Supplier<Lexicon> lexicons;
+  private final Editions editions;
   private final PageWriter writer;
 
-  ComparePages(Supplier<Lexicon> lexicons, PageWriter writer) {
-    this.lexicons = lexicons;
+  ComparePages(Editions editions, PageWriter writer) {
+    this.editions = editions;
     this.writer = writer;
   }
 
@@ -50,10 +51,10 @@ final class ComparePages {
   }
 
   void show(Context context) {
-    Lexicon lexicon = lexicons.get();
     List<String> names = new ArrayList<>(WordQueryReader.PARAMETERS);
     names.add(WITH);
     Parameters parameters = AccentQuestion.read(context, names);
+    Lexicon lexicon = EditionChoice.of(editions, parameters);
     ChosenAccents all = AccentQuestion.accents(lexicon, parameters, ACCENT);
     Accent left = all.first();
     Accent right =

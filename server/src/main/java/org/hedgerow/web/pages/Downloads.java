@@ -6,10 +6,10 @@ import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.util.List;
-import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
+import org.hedgerow.lexicon.Editions;
 import org.hedgerow.lexicon.Lexicon;
 import org.hedgerow.lexicon.Word;
 import org.hedgerow.phonics.Alignment;
@@ -30,15 +30,16 @@ final class Downloads {
           .setHeader("word", "phonogram", "letters", "sounds", "syllables", "commonness")
           .get();
 
-  private final Supplier<Lexicon> lexicons;
+  private final Editions editions;
 
-  Downloads(Supplier<Lexicon> lexicons) {
-    this.lexicons = lexicons;
+  Downloads(Editions editions) {
+    this.editions = editions;
   }
 
   void text(Context context) {
-    Lexicon lexicon = lexicons.get();
-    WordRequest request = request(context, lexicon);
+    PageQuestion question = PageQuestion.of(context.queryParamMap());
+    Lexicon lexicon = question.edition(editions);
+    WordRequest request = new WordQueryReader(lexicon).read(question.list());
     String lines =
         WholeList.of(lexicon, request).stream()
             .map(word -> word.spelling() + "\n")
@@ -47,8 +48,9 @@ final class Downloads {
   }
 
   void table(Context context) {
-    Lexicon lexicon = lexicons.get();
-    WordRequest request = request(context, lexicon);
+    PageQuestion question = PageQuestion.of(context.queryParamMap());
+    Lexicon lexicon = question.edition(editions);
+    WordRequest request = new WordQueryReader(lexicon).read(question.list());
     StringWriter text = new StringWriter();
     try (CSVPrinter printer = TABLE.print(text)) {
       for (Word word : WholeList.of(lexicon, request)) {
@@ -58,11 +60,6 @@ final class Downloads {
       throw new UncheckedIOException(impossible);
     }
     answer(context, "text/csv; charset=utf-8", name(request) + ".csv", BYTE_ORDER_MARK + text);
-  }
-
-  private static WordRequest request(Context context, Lexicon lexicon) {
-    PageQuestion question = PageQuestion.of(context.queryParamMap());
-    return new WordQueryReader(lexicon).read(question.list());
   }
 
   private static List<Object> cells(Word word, WordRequest request) {

@@ -3,7 +3,7 @@ package org.hedgerow.web.pages;
 import io.javalin.http.Context;
 import java.util.List;
 import java.util.Map;
-import java.util.function.Supplier;
+import org.hedgerow.lexicon.Editions;
 import org.hedgerow.lexicon.Lexicon;
 import org.hedgerow.web.query.InvalidQueryException;
 import org.hedgerow.web.query.Parameters;
@@ -11,12 +11,12 @@ import org.hedgerow.web.query.Parameters;
 /** The chart of all phonograms, and the list for one of them, at {@code /}. */
 final class FirstPage {
 
-  private final Supplier<Lexicon> lexicons;
+  private final Editions editions;
   private final ChartMaker charts;
   private final PageWriter writer;
 
-  FirstPage(Supplier<Lexicon> lexicons, ChartMaker charts, PageWriter writer) {
-    this.lexicons = lexicons;
+  FirstPage(Editions editions, ChartMaker charts, PageWriter writer) {
+    this.editions = editions;
     this.charts = charts;
     this.writer = writer;
   }
@@ -33,7 +33,7 @@ final class FirstPage {
   }
 
   private void showChart(Context context, PageQuestion question) {
-    Lexicon lexicon = lexicons.get();
+    Lexicon lexicon = editions.newest();
     String find = question.find().orElse("");
     Parameters parameters = new Parameters(question.list(), List.of(ChosenAccents.PARAMETER));
     ChosenAccents accents = AccentQuestion.accents(lexicon, parameters, ChosenAccents.PARAMETER);
@@ -44,9 +44,8 @@ final class FirstPage {
   }
 
   private void showList(Context context, PageQuestion question) {
-    Lexicon lexicon = lexicons.get();
     try {
-      ListPageMaker maker = new ListPageMaker(lexicon, charts, question);
+      ListPageMaker maker = maker(question);
       if (Canonical.is(context, maker.address())) {
         ListPage page = maker.page();
         context.status(page.look().error().isEmpty() ? 200 : 400);
@@ -57,7 +56,7 @@ final class FirstPage {
       if (isAboutTaught(invalid)) {
         showListWithError(context, question, invalid.problem().detail());
       } else {
-        ProblemPage page = new QueryProblem(usual(lexicon), question).page(invalid);
+        ProblemPage page = new QueryProblem(usual(editions.newest()), question).page(invalid);
         writer.write(context, "problem.jte", Map.of("page", page));
       }
     }
@@ -65,12 +64,15 @@ final class FirstPage {
 
   /** What people write, unlike what they choose, is told beside the field it stands in. */
   private void showListWithError(Context context, PageQuestion question, String error) {
-    Lexicon lexicon = lexicons.get();
     PageQuestion rest =
         new PageQuestion(question.find(), question.word(), question.listWithout(Narrowing.TAUGHT));
     String typed = question.list().getOrDefault(Narrowing.TAUGHT, List.of("")).get(0);
-    ListPageMaker maker = new ListPageMaker(lexicon, charts, rest);
+    ListPageMaker maker = maker(rest);
     writer.write(context, "list.jte", Map.of("page", maker.page(typed, error)));
+  }
+
+  private ListPageMaker maker(PageQuestion question) {
+    return new ListPageMaker(question.edition(editions), editions.newest(), charts, question);
   }
 
   private Chart usual(Lexicon lexicon) {

@@ -3,6 +3,7 @@ package org.hedgerow.web.pages;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
 import java.util.Map;
+import java.util.Optional;
 import org.hedgerow.phonics.Correspondence;
 import org.hedgerow.web.query.QueryString;
 
@@ -40,6 +41,17 @@ final class ListAddress {
   /** A list, or the chart where there are no parameters. */
   static String ofList(QueryString list) {
     return list.parameters().isEmpty() ? "/" : "/?" + list;
+  }
+
+  /**
+   * An address of a list or a word in an edition, if one is named.
+   *
+   * @param edition as it stands in addresses
+   */
+  static String inEdition(String address, Optional<String> edition) {
+    return edition
+        .map(number -> address + (address.contains("?") ? "&" : "?") + "edition=" + number)
+        .orElse(address);
   }
 
   private static String before(String accents) {

@@ -19,6 +19,7 @@ import java.util.Optional;
  * @param query the parameters of the list, for downloads
  * @param accents the accents and rules that count, and the form to choose others
  * @param chart the address of the chart for these accents
+ * @param old where it is a list of an old edition
  */
 record ListPage(
     Topic topic,
@@ -40,7 +41,8 @@ record ListPage(
     String query,
     Look look,
     AccentForm accents,
-    String chart) {
+    String chart,
+    Optional<OldEdition> old) {
 
   String count() {
     return total == 1 ? "1 word" : total + " words";

@@ -14,6 +14,7 @@ import org.hedgerow.lexicon.Word;
 import org.hedgerow.reading.ReadingRules;
 import org.hedgerow.reading.RuleSet;
 import org.hedgerow.reading.RuleSets;
+import org.hedgerow.web.query.EditionChoice;
 import org.hedgerow.web.query.QueryString;
 import org.hedgerow.web.query.WordList;
 import org.hedgerow.web.query.WordQueryReader;
@@ -26,6 +27,7 @@ final class ListPageMaker {
   private static final int MOST = 500;
 
   private final Lexicon lexicon;
+  private final Lexicon newest;
   private final ChosenAccents accents;
   private final Chart chart;
   private final PageQuestion question;
@@ -37,10 +39,12 @@ final class ListPageMaker {
   private final List<Word> all;
 
   /**
+   * @param lexicon the edition that the question is asked of
    * @throws org.hedgerow.web.query.InvalidQueryException if something is wrong with the question
    */
-  ListPageMaker(Lexicon lexicon, ChartMaker charts, PageQuestion question) {
+  ListPageMaker(Lexicon lexicon, Lexicon newest, ChartMaker charts, PageQuestion question) {
     this.lexicon = lexicon;
+    this.newest = newest;
     this.question = question;
     WordQueryReader reader = new WordQueryReader(lexicon);
     this.request = reader.read(question.list());
@@ -105,7 +109,8 @@ final class ListPageMaker {
         list.toString(),
         look(),
         accentForm(),
-        ListAddress.ofChart(accents.parameter()));
+        ListAddress.ofChart(accents.parameter()),
+        OldEdition.of(lexicon, newest, ListAddress.ofList(list.without(EditionChoice.PARAMETER))));
   }
 
   private Optional<String> allAtOnce(WordList found) {

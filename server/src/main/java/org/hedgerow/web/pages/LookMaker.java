@@ -11,6 +11,7 @@ import org.hedgerow.reading.Standard;
 import org.hedgerow.reading.Subject;
 import org.hedgerow.reading.Verdict;
 import org.hedgerow.reading.WordChecker;
+import org.hedgerow.web.query.EditionChoice;
 import org.hedgerow.web.query.Faults;
 import org.hedgerow.web.query.InvalidQueryException;
 import org.hedgerow.web.query.NearbyWords;
@@ -73,20 +74,28 @@ final class LookMaker {
         Said.all(subject, lexicon, accent, standard, concerned),
         check.verdict() == Verdict.PASS ? List.of() : fits(subject, here),
         check.guessed() ? near(spelling, here) : List.of(),
-        lexicon.word(spelling).map(word -> ListAddress.ofWord(word.spelling(), accents())));
+        lexicon.word(spelling).map(word -> address(word)));
   }
 
   /** Other lists that the word fits, or this one later. */
   private List<Fit> fits(Subject subject, QueryString here) {
     List<Fit> fits = new Fits(lexicon, request.query().accents()).of(subject);
     Optional<Fit> later = new OnceTaught(lexicon, request).of(subject, here);
-    return Stream.concat(fits.stream(), later.stream()).toList();
+    return Stream.concat(fits.stream().map(fit -> fit.in(edition())), later.stream()).toList();
   }
 
   private List<Fit> near(String spelling, QueryString here) {
     return NearbyWords.to(spelling, lexicon).stream()
         .map(near -> new Fit(near, ListAddress.ofList(here.with(PageQuestion.WORD, near))))
         .toList();
+  }
+
+  private String address(Word word) {
+    return ListAddress.inEdition(ListAddress.ofWord(word.spelling(), accents()), edition());
+  }
+
+  private Optional<String> edition() {
+    return request.resolved().get(EditionChoice.PARAMETER);
   }
 
   private String accents() {

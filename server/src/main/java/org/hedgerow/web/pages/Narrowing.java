@@ -26,7 +26,8 @@ final class Narrowing {
   static final String AFTER = "after";
 
   /** What a list is about; taking one of these away would make another list of it. */
-  private static final List<String> TOPIC = List.of("phonogram", "value", "sound", "accent");
+  private static final List<String> TOPIC =
+      List.of("phonogram", "value", "sound", "accent", "edition");
 
   private static final List<String> FIELDS =
       List.of(

@@ -5,7 +5,11 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import org.hedgerow.lexicon.Editions;
+import org.hedgerow.lexicon.Lexicon;
+import org.hedgerow.web.query.EditionChoice;
 import org.hedgerow.web.query.Parameters;
+import org.hedgerow.web.query.WordQueryReader;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -44,6 +48,18 @@ record PageQuestion(Optional<String> find, Optional<String> word, Map<String, Li
   /** Whether only accents are chosen, and nothing that makes a list. */
   boolean isAboutChart() {
     return listWithout(ChosenAccents.PARAMETER).isEmpty();
+  }
+
+  /**
+   * The edition that the list is asked of.
+   *
+   * @throws org.hedgerow.web.query.InvalidQueryException if there is no such edition
+   */
+  Lexicon edition(Editions editions) {
+    Parameters parameters = new Parameters(list, WordQueryReader.PARAMETERS);
+    Lexicon chosen = EditionChoice.of(editions, parameters);
+    parameters.faults().throwIfAny();
+    return chosen;
   }
 
   /** The parameters of the list without one of them. */

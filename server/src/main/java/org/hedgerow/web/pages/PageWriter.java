@@ -7,10 +7,8 @@ import io.javalin.http.Context;
 import io.javalin.http.Header;
 import java.util.LinkedHashMap;
 import java.util.Map;
-import java.util.Optional;
 import org.hedgerow.accounts.UnavailableException;
 import org.hedgerow.web.problems.ProblemException;
-import org.hedgerow.web.security.FormTokens;
 
 /** Answers with pages made from templates. Safe for many threads. */
 public final class PageWriter {
@@ -27,14 +25,11 @@ public final class PageWriter {
           PageWriter.class.getClassLoader(),
           PageWriter.class.getPackageName());
   private final Assets assets;
-  private final Optional<FormTokens> forms;
+  private final Frame frame;
 
-  /**
-   * @param forms where people can sign in
-   */
-  PageWriter(Assets assets, Optional<FormTokens> forms) {
+  PageWriter(Assets assets, Frame frame) {
     this.assets = assets;
-    this.forms = forms;
+    this.frame = frame;
   }
 
   /** With the status that the context has. */
@@ -55,10 +50,14 @@ public final class PageWriter {
 
   /** Without the records of accounts a page can still be shown as visitors see it. */
   private PageHeader header(Context context) {
+    String centre = frame.centre().get();
     try {
-      return forms.map(tokens -> PageHeader.of(context, tokens)).orElse(PageHeader.VISITOR);
+      return frame
+          .forms()
+          .map(tokens -> PageHeader.of(context, tokens, frame))
+          .orElseGet(() -> PageHeader.ofVisitor(centre));
     } catch (UnavailableException | ProblemException unknown) {
-      return PageHeader.VISITOR;
+      return PageHeader.ofVisitor(centre);
     }
   }
 }

@@ -1,14 +1,11 @@
 package org.hedgerow.web.pages;
 
 import io.javalin.http.Context;
-import java.util.Optional;
-import java.util.function.Supplier;
-import org.hedgerow.lexicon.Lexicon;
+import org.hedgerow.lexicon.Editions;
 import org.hedgerow.web.RouteGroup;
 import org.hedgerow.web.Routes;
 import org.hedgerow.web.problems.ProblemWriter;
 import org.hedgerow.web.query.ValueCounts;
-import org.hedgerow.web.security.FormTokens;
 
 /** The pages for teachers, and the files that pages need. */
 public final class Pages implements RouteGroup {
@@ -20,26 +17,24 @@ public final class Pages implements RouteGroup {
   private final Downloads downloads;
   private final ComparePages comparePages;
   private final PlanPages planPages;
+  private final EditionPages editionPages;
 
   /**
-   * @param lexicons gives the edition to read from, at any time
    * @param counts shared with whoever counts lists too
    */
-  public Pages(Supplier<Lexicon> lexicons, ValueCounts counts) {
-    this(lexicons, counts, Optional.empty());
+  public Pages(Editions editions, ValueCounts counts) {
+    this(editions, counts, Frame.OF_READERS);
   }
 
-  /**
-   * @param forms where people can sign in
-   */
-  public Pages(Supplier<Lexicon> lexicons, ValueCounts counts, Optional<FormTokens> forms) {
-    this.writer = new PageWriter(assets, forms);
+  public Pages(Editions editions, ValueCounts counts, Frame frame) {
+    this.writer = new PageWriter(assets, frame);
     ChartMaker charts = new ChartMaker(counts);
-    this.firstPage = new FirstPage(lexicons, charts, writer);
-    this.wordPages = new WordPages(lexicons, writer);
-    this.downloads = new Downloads(lexicons);
-    this.comparePages = new ComparePages(lexicons, writer);
-    this.planPages = new PlanPages(lexicons, writer);
+    this.firstPage = new FirstPage(editions, charts, writer);
+    this.wordPages = new WordPages(editions, writer);
+    this.downloads = new Downloads(editions);
+    this.comparePages = new ComparePages(editions, writer);
+    this.planPages = new PlanPages(editions, writer);
+    this.editionPages = new EditionPages(editions, writer);
   }
 
   @Override
@@ -51,6 +46,8 @@ public final class Pages implements RouteGroup {
     routes.get("/compare", comparePages::show);
     routes.get("/sequences", planPages::sequences);
     routes.get("/needs", planPages::needs);
+    routes.get("/editions", editionPages::all);
+    routes.get("/editions/{edition}", editionPages::one);
     routes.get("/assets/{name}", assets::serve);
     routes.get("/favicon.ico", this::icon);
   }

@@ -3,7 +3,7 @@ package org.hedgerow.web.pages;
 import io.javalin.http.Context;
 import java.util.List;
 import java.util.Map;
-import java.util.function.Supplier;
+import org.hedgerow.lexicon.Editions;
 import org.hedgerow.lexicon.Lexicon;
 import org.hedgerow.lexicon.Needs;
 import org.hedgerow.lexicon.StepFigures;
@@ -15,16 +15,16 @@ final class PlanPages {
 
   private static final String SEQUENCE = "sequence";
 
-  private final Supplier<Lexicon> lexicons;
+  private final Editions editions;
   private final PageWriter writer;
 
-  PlanPages(Supplier<Lexicon> lexicons, PageWriter writer) {
-    this.lexicons = lexicons;
+  PlanPages(Editions editions, PageWriter writer) {
+    this.editions = editions;
     this.writer = writer;
   }
 
   void sequences(Context context) {
-    Lexicon lexicon = lexicons.get();
+    Lexicon lexicon = editions.newest();
     Parameters parameters =
         AccentQuestion.read(context, List.of(ChosenAccents.PARAMETER, SEQUENCE));
     ChosenAccents accents = AccentQuestion.accents(lexicon, parameters, ChosenAccents.PARAMETER);
@@ -50,7 +50,7 @@ final class PlanPages {
   }
 
   void needs(Context context) {
-    Lexicon lexicon = lexicons.get();
+    Lexicon lexicon = editions.newest();
     Parameters parameters = AccentQuestion.read(context, List.of(ChosenAccents.PARAMETER));
     ChosenAccents accents = AccentQuestion.accents(lexicon, parameters, ChosenAccents.PARAMETER);
     NeedsPage page = NeedsPage.of(Needs.in(lexicon, accents.first().tag()), accents);

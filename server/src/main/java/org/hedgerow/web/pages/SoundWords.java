@@ -11,7 +11,7 @@ import org.hedgerow.phonics.Sound;
  * ear beside the key word, not a notation: several sounds may share one (common practice, no
  * source).
  */
-final class SoundWords {
+public final class SoundWords {
 
   private static final Map<String, String> WORDS =
       Map.ofEntries(
@@ -105,13 +105,13 @@ final class SoundWords {
   private SoundWords() {}
 
   /** As in an accent, where it matters. */
-  static String of(String accent, List<Sound> sounds) {
+  public static String of(String accent, List<Sound> sounds) {
     String word = ELSEWHERE.getOrDefault(accent, Map.of()).get(Sound.joined(sounds));
     return word == null ? of(sounds) : word;
   }
 
   /** As in {@code “oh”} or {@code short a}; the phonetic symbols where there is nothing better. */
-  static String of(List<Sound> sounds) {
+  public static String of(List<Sound> sounds) {
     String ipa = Sound.joined(sounds);
     if (ipa.isEmpty()) {
       return "silent";

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Supplier;
+import org.hedgerow.lexicon.Editions;
 import org.hedgerow.lexicon.Lexicon;
 import org.hedgerow.lexicon.Status;
 import org.hedgerow.lexicon.Tag;
@@ -15,34 +15,37 @@ import org.hedgerow.reading.Check;
 import org.hedgerow.reading.Standard;
 import org.hedgerow.reading.Subject;
 import org.hedgerow.reading.WordChecker;
+import org.hedgerow.web.query.EditionChoice;
 import org.hedgerow.web.query.Faults;
 import org.hedgerow.web.query.NearbyWords;
+import org.hedgerow.web.query.Parameters;
 import org.hedgerow.web.query.SpellingReader;
 
 /** The pages of single words. */
 final class WordPages {
 
-  private final Supplier<Lexicon> lexicons;
+  private final Editions editions;
   private final PageWriter writer;
 
-  WordPages(Supplier<Lexicon> lexicons, PageWriter writer) {
-    this.lexicons = lexicons;
+  WordPages(Editions editions, PageWriter writer) {
+    this.editions = editions;
     this.writer = writer;
   }
 
   void show(Context context) {
-    Lexicon lexicon = lexicons.get();
-    ChosenAccents accents =
-        AccentQuestion.accents(
-            lexicon,
-            AccentQuestion.read(context, List.of(ChosenAccents.PARAMETER)),
-            ChosenAccents.PARAMETER);
+    Parameters parameters =
+        AccentQuestion.read(context, List.of(ChosenAccents.PARAMETER, EditionChoice.PARAMETER));
+    Lexicon lexicon = EditionChoice.of(editions, parameters);
+    Optional<String> edition = parameters.text(EditionChoice.PARAMETER);
+    ChosenAccents accents = AccentQuestion.accents(lexicon, parameters, ChosenAccents.PARAMETER);
     String spelling = spelling(context.pathParam("spelling"));
     if (!spelling.equals(context.pathParam("spelling"))) {
-      Canonical.redirect(context, ListAddress.ofWord(spelling, accents.parameter()));
+      Canonical.redirect(
+          context,
+          ListAddress.inEdition(ListAddress.ofWord(spelling, accents.parameter()), edition));
       return;
     }
-    WordPage page = page(lexicon, spelling, accents);
+    WordPage page = page(lexicon, spelling, accents, edition);
     context.status(lexicon.word(spelling).isPresent() ? 200 : 404);
     writer.write(context, "word.jte", Map.of("page", page));
   }
@@ -54,21 +57,41 @@ final class WordPages {
     return spelling.orElseThrow();
   }
 
-  private static WordPage page(Lexicon lexicon, String spelling, ChosenAccents accents) {
+  private WordPage page(
+      Lexicon lexicon, String spelling, ChosenAccents accents, Optional<String> edition) {
     Subject subject = lexicon.subject(spelling);
     Check check =
         new WordChecker(lexicon.catalogue()).check(subject, Standard.basic(), accents.tags());
     return new WordPage(
         spelling,
         subject.known(),
-        subject.known() ? List.of() : near(spelling, lexicon),
+        subject.known() ? List.of() : in(edition, near(spelling, lexicon)),
         accents.names(),
-        others(spelling, accents),
+        accents.first().tag(),
+        in(edition, others(spelling, accents)),
         Said.all(subject, lexicon, accents.first().tag(), Standard.basic(), List.of()),
         lexicon.word(spelling).flatMap(lexicon.pictures()::of).map(ShownPicture::of),
         lexicon.word(spelling).map(WordPages::facts).orElse(List.of()),
-        new Fits(lexicon, accents.tags()).of(subject),
-        check.findings().stream().map(finding -> Reason.of(spelling, finding)).toList());
+        in(edition, new Fits(lexicon, accents.tags()).of(subject)),
+        check.findings().stream().map(finding -> Reason.of(spelling, finding)).toList(),
+        history(lexicon, spelling),
+        OldEdition.of(
+            lexicon, editions.newest(), ListAddress.ofWord(spelling, accents.parameter())));
+  }
+
+  private static List<Fit> in(Optional<String> edition, List<Fit> fits) {
+    return fits.stream().map(fit -> fit.in(edition)).toList();
+  }
+
+  private List<EditionLine> history(Lexicon lexicon, String spelling) {
+    return lexicon
+        .word(spelling)
+        .filter(word -> word.since() > lexicon.firstEdition())
+        .map(word -> editions.log().ofWord(spelling, lexicon.edition()))
+        .orElse(List.of())
+        .stream()
+        .map(EditionLine::of)
+        .toList();
   }
 
   /** The same word in each other accent. */

@@ -30,7 +30,7 @@ public final class AccessGuard implements Guard, RouteGroup {
   private final Clients clients;
 
   public AccessGuard(AccountServices accounts, FormTokens forms, Clients clients) {
-    this.authenticator = new Authenticator(accounts);
+    this.authenticator = new Authenticator(accounts, new SessionCookie(clients));
     this.forms = forms;
     this.clients = clients;
   }
@@ -39,8 +39,18 @@ public final class AccessGuard implements Guard, RouteGroup {
   @Override
   public void addTo(Routes routes) {
     routes.before(
-        context ->
-            context.attribute(LookUp.ATTRIBUTE, new LookUp(() -> authenticator.identify(context))));
+        context -> {
+          protect(context);
+          context.attribute(LookUp.ATTRIBUTE, new LookUp(() -> authenticator.identify(context)));
+        });
+  }
+
+  /** What holds of every answer; pages say more. */
+  private static void protect(Context context) {
+    context
+        .header(Header.X_CONTENT_TYPE_OPTIONS, "nosniff")
+        .header(Header.CONTENT_SECURITY_POLICY, "frame-ancestors 'none'")
+        .header("Referrer-Policy", "same-origin");
   }
 
   @Override

@@ -16,15 +16,17 @@ final class Authenticator {
   private static final String SCHEME = "bearer ";
 
   private final AccountServices accounts;
+  private final SessionCookie cookies;
 
-  Authenticator(AccountServices accounts) {
+  Authenticator(AccountServices accounts, SessionCookie cookies) {
     this.accounts = accounts;
+    this.cookies = cookies;
   }
 
   Identity identify(Context context) {
     return bearer(context)
         .map(this::ofToken)
-        .or(() -> SessionCookie.read(context).flatMap(this::ofSession))
+        .or(() -> cookies.read(context).flatMap(this::ofSession))
         .orElse(Identity.VISITOR);
   }
 

@@ -45,11 +45,11 @@ public final class FormTokens {
     return secret;
   }
 
-  private static Optional<Secret> key(Context context) {
+  private Optional<Secret> key(Context context) {
     return Identity.of(context)
         .session()
         .map(Identity.Login::cookie)
-        .or(() -> SessionCookie.read(context, VISITORS_COOKIE));
+        .or(() -> cookies.read(context, VISITORS_COOKIE));
   }
 
   boolean isOurs(Context context) {

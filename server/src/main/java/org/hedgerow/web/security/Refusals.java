@@ -8,16 +8,20 @@ import org.hedgerow.accounts.NothingThereException;
 import org.hedgerow.accounts.RefusedException;
 import org.hedgerow.accounts.SpentLinkException;
 import org.hedgerow.accounts.UnavailableException;
+import org.hedgerow.review.ConflictException;
+import org.hedgerow.review.NotYoursException;
+import org.hedgerow.review.StaleException;
 import org.hedgerow.web.problems.ParameterError;
 import org.hedgerow.web.problems.Problem;
 import org.hedgerow.web.problems.ProblemException;
 import org.hedgerow.web.problems.ProblemType;
 
 /** What services refuse, as problems. */
-final class Refusals {
+public final class Refusals {
   private Refusals() {}
 
-  static Optional<RuntimeException> problem(RuntimeException thrown) {
+  /** The problem that something thrown stands for, if it does. */
+  public static Optional<RuntimeException> problem(RuntimeException thrown) {
     return found(thrown).map(RuntimeException.class::cast);
   }
 
@@ -40,6 +44,15 @@ final class Refusals {
     }
     if (thrown instanceof RefusedException refused) {
       return Optional.of(problem(refused).exception());
+    }
+    if (thrown instanceof NotYoursException) {
+      return problem(ProblemType.NOT_YOURS, thrown.getMessage() + ".");
+    }
+    if (thrown instanceof StaleException) {
+      return problem(ProblemType.STALE, thrown.getMessage() + ". Read it again.");
+    }
+    if (thrown instanceof ConflictException) {
+      return problem(ProblemType.CONFLICT, thrown.getMessage() + ".");
     }
     return Optional.empty();
   }

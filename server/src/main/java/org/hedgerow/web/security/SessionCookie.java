@@ -19,12 +19,12 @@ public final class SessionCookie {
     this.clients = clients;
   }
 
-  static Optional<Secret> read(Context context) {
+  Optional<Secret> read(Context context) {
     return read(context, NAME);
   }
 
-  static Optional<Secret> read(Context context, String name) {
-    return Optional.ofNullable(context.cookie(name))
+  Optional<Secret> read(Context context, String name) {
+    return Optional.ofNullable(context.cookie(fullName(context, name)))
         .filter(text -> !text.isEmpty() && text.length() <= LONGEST)
         .map(Secret::new);
   }
@@ -37,9 +37,14 @@ public final class SessionCookie {
     context.cookie(cookie(context, NAME, "", 0));
   }
 
+  /** So named, a browser takes it from this very server only, and only by TLS (RFC 6265bis). */
+  private String fullName(Context context, String name) {
+    return clients.isSecure(context) ? "__Host-" + name : name;
+  }
+
   /** Hidden from scripts, and not sent along when another site's page sends a form. */
   Cookie cookie(Context context, String name, String value, int seconds) {
-    Cookie cookie = new Cookie(name, value);
+    Cookie cookie = new Cookie(fullName(context, name), value);
     cookie.setPath("/");
     cookie.setMaxAge(seconds);
     cookie.setHttpOnly(true);

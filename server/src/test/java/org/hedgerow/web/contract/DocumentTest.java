@@ -23,6 +23,9 @@ import org.hedgerow.reading.FindingCode;
 import org.hedgerow.reading.ReadingRules;
 import org.hedgerow.reading.Switch;
 import org.hedgerow.reading.Verdict;
+import org.hedgerow.review.DecisionKind;
+import org.hedgerow.review.Kind;
+import org.hedgerow.review.State;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import tools.jackson.databind.JsonNode;
@@ -210,6 +213,9 @@ class DocumentTest {
     assertThat(words("FindingCode")).isEqualTo(labels(FindingCode.values()));
     assertThat(words("CorrespondenceClass")).isEqualTo(labels(CorrespondenceClass.values()));
     assertThat(words("Status")).isEqualTo(labels(Status.values()));
+    assertThat(words("ContributionState")).isEqualTo(labels(State.values()));
+    assertThat(words("ContributionKind")).isEqualTo(labels(Kind.values()));
+    assertThat(words("DecisionKind")).isEqualTo(labels(DecisionKind.values()));
     assertThat(words("Position")).isEqualTo(labels(Position.values()));
     assertThat(words("Sort")).isEqualTo(labels(Order.values()));
     assertThat(Set.copyOf(texts(verdicts()))).isEqualTo(Set.copyOf(labels(Verdict.values())));
@@ -219,7 +225,7 @@ class DocumentTest {
   void listsEveryRuleOnAndOff() {
     List<String> rules =
         labels(Switch.values()).stream().flatMap(rule -> Stream.of(rule, "no-" + rule)).toList();
-    assertThat(words("Rule")).endsWith(rules.toArray(String[]::new));
+    assertThat(words("RuleSwitch")).isEqualTo(rules);
   }
 
   @Test

@@ -48,11 +48,15 @@ class AccessTest {
   @Test
   void theCookieIsHiddenFromScriptsAndOtherSites() throws Exception {
     assertThat(signInCookie(server))
+        .startsWith("hedgerow-session=")
         .contains("HttpOnly", "SameSite=Lax", "Path=/")
         .doesNotContain("Secure");
     try (PeopleServer behindTls = PeopleServer.start(true)) {
       behindTls.person("rosa", Role.REVIEWER);
-      assertThat(signInCookie(behindTls)).contains("HttpOnly", "SameSite=Lax", "Secure");
+      assertThat(signInCookie(behindTls))
+          .startsWith("__Host-hedgerow-session=")
+          .contains("HttpOnly", "SameSite=Lax", "Secure", "Path=/")
+          .doesNotContain("Domain");
     }
   }
 
@@ -75,9 +79,82 @@ class AccessTest {
                 "application/x-www-form-urlencoded");
     assertThat(answer.statusCode()).isEqualTo(303);
     return answer.headers().allValues("Set-Cookie").stream()
-        .filter(cookie -> cookie.startsWith("hedgerow-session="))
+        .filter(cookie -> cookie.contains("hedgerow-session="))
         .findFirst()
         .orElseThrow();
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {"/", "/sign-in", "/nowhere", "/api/v1/words?phonogram=oa", "/api/v1/x", "/docs"})
+  void everyAnswerSaysWhatItIsAndStaysOutOfFrames(String path) throws Exception {
+    var headers = server.client().get(path).headers();
+    assertThat(headers.firstValue("X-Content-Type-Options")).contains("nosniff");
+    assertThat(headers.firstValue("Referrer-Policy")).contains("same-origin");
+    assertThat(headers.firstValue("Content-Security-Policy").orElse(""))
+        .contains("frame-ancestors 'none'");
+  }
+
+  @Test
+  void otherSitesGetNoMoreThanVisitors() throws Exception {
+    Client client = server.client().signIn("rosa");
+    HttpResponse<String> answer = client.get("/api/v1/account", "Origin", "http://other.example");
+    assertThat(answer.headers().firstValue("Access-Control-Allow-Origin")).contains("*");
+    assertThat(answer.headers().firstValue("Access-Control-Allow-Credentials"))
+        .as("browsers keep the answer from the page, since the cookie went along")
+        .isEmpty();
+    HttpResponse<String> preflight =
+        client.send("OPTIONS", "/api/v1/centre", "", "Origin", "http://other.example");
+    assertThat(preflight.headers().firstValue("Access-Control-Allow-Headers").orElse(""))
+        .doesNotContain("Authorization");
+    assertThat(preflight.headers().firstValue("Access-Control-Allow-Methods")).contains("GET");
+  }
+
+  /** Whoever could say where they are would never have to wait. */
+  @Test
+  void believesTheServerBeforeItOnlyIfThereIsOne() throws Exception {
+    assertThat(statusOfTheLastOfManyAttempts(server)).isEqualTo(429);
+    try (PeopleServer behindTls = PeopleServer.start(true)) {
+      assertThat(statusOfTheLastOfManyAttempts(behindTls)).isNotEqualTo(429);
+    }
+  }
+
+  /** Each for another name, and as if from another address. */
+  private static int statusOfTheLastOfManyAttempts(PeopleServer server) throws Exception {
+    int status = 0;
+    for (int i = 0; i <= 30; i++) {
+      status = attempt(server, "name" + i, "192.0.2." + i).statusCode();
+    }
+    return status;
+  }
+
+  private static HttpResponse<String> attempt(PeopleServer server, String name, String address)
+      throws Exception {
+    HttpResponse<String> page = server.client().get("/sign-in");
+    String form = page.headers().firstValue("Set-Cookie").orElseThrow().replaceAll(";.*", "");
+    String token = page.body().replaceAll("(?s).*name=\"form-token\" value=\"([^\"]+)\".*", "$1");
+    return server
+        .client()
+        .send(
+            "POST",
+            "/sign-in",
+            "name=%s&password=guess&form-token=%s".formatted(name, token),
+            "Cookie",
+            form,
+            "X-Forwarded-For",
+            "203.0.113.9, " + address,
+            "Content-Type",
+            "application/x-www-form-urlencoded");
+  }
+
+  @Test
+  void aNameWithASignThatDatabasesDoNotTakeIsWrong() throws Exception {
+    Client client = server.client();
+    for (String name : new String[] {"ro\u0000sa", "\u0000", "x".repeat(3000)}) {
+      assertThat(
+              client.form("/sign-in", "/sign-in", "name", name, "password", "guess").statusCode())
+          .isEqualTo(401);
+    }
   }
 
   @Test

@@ -17,11 +17,14 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.hedgerow.accounts.AccountServices;
 import org.hedgerow.accounts.Actor;
+import org.hedgerow.accounts.KnownCentre;
 import org.hedgerow.accounts.MemoryBook;
 import org.hedgerow.accounts.NewAccount;
 import org.hedgerow.accounts.PlainHash;
 import org.hedgerow.accounts.Role;
 import org.hedgerow.accounts.SettableClock;
+import org.hedgerow.pictures.PictureIntake;
+import org.hedgerow.review.ReviewServices;
 import org.hedgerow.seed.SeededLexicon;
 import org.hedgerow.web.HealthRoutes;
 import org.hedgerow.web.JsonMapping;
@@ -32,10 +35,15 @@ import org.hedgerow.web.api.AccountRoutes;
 import org.hedgerow.web.api.AdministrationRoutes;
 import org.hedgerow.web.api.ApiRoutes;
 import org.hedgerow.web.api.DocsRoutes;
+import org.hedgerow.web.api.review.ContributionRoutes;
+import org.hedgerow.web.api.review.ReviewMemory;
 import org.hedgerow.web.contract.Exchange;
 import org.hedgerow.web.contract.OpenApiContract;
+import org.hedgerow.web.pages.Frame;
 import org.hedgerow.web.pages.Pages;
 import org.hedgerow.web.pages.people.PeopleRoutes;
+import org.hedgerow.web.pages.review.ReviewRoutes;
+import org.hedgerow.web.pages.review.WaitingCount;
 import org.hedgerow.web.problems.ErrorMapping;
 import org.hedgerow.web.problems.JsonProblems;
 import org.hedgerow.web.query.ValueCounts;
@@ -49,6 +57,12 @@ public final class PeopleServer implements AutoCloseable {
   private final SettableClock clock = new SettableClock();
   private final AccountServices accounts =
       AccountServices.of(new MemoryBook(), new PlainHash(), clock);
+  private final KnownCentre centre = new KnownCentre(accounts.centre());
+  private final ReviewMemory memory = new ReviewMemory(SeededLexicon::get);
+  private final ReviewServices reviews =
+      ReviewServices.of(
+          memory, memory::newest, () -> centre.get().approvals(), edition -> {}, clock);
+  private final PictureIntake pictures = new PictureIntake();
   private final WebServer server;
 
   private PeopleServer(boolean behindTls) {
@@ -59,7 +73,10 @@ public final class PeopleServer implements AutoCloseable {
     FormTokens forms = new FormTokens(cookies);
     AccessGuard guard = new AccessGuard(accounts, forms, clients);
     ValueCounts counts = new ValueCounts();
-    Pages pages = new Pages(SeededLexicon::get, counts, Optional.of(forms));
+    Frame frame =
+        new Frame(
+            Optional.of(forms), centre::name, Optional.of(new WaitingCount(reviews.reviews())));
+    Pages pages = new Pages(memory, counts, frame);
     this.server =
         new WebServer(
             new ListeningAddress("127.0.0.1", 0),
@@ -70,12 +87,14 @@ public final class PeopleServer implements AutoCloseable {
             List.of(
                 guard,
                 new HealthRoutes(() -> true),
-                new ApiRoutes(SeededLexicon::get, counts, mapper),
+                new ApiRoutes(memory, counts, mapper),
                 new AccountRoutes(accounts, mapper),
-                new AdministrationRoutes(accounts, clients, mapper),
+                new AdministrationRoutes(accounts, centre, clients, mapper),
+                new ContributionRoutes(reviews, memory::newest, pictures::take, mapper),
                 new DocsRoutes(),
                 pages,
-                new PeopleRoutes(accounts, pages.writer(), forms, cookies, clients)));
+                new PeopleRoutes(accounts, centre, pages.writer(), forms, cookies, clients),
+                new ReviewRoutes(reviews, memory::newest, pages.writer(), forms)));
   }
 
   public static PeopleServer start() {
@@ -106,8 +125,17 @@ public final class PeopleServer implements AutoCloseable {
 
   /** Makes an account. */
   public Actor person(String name, Role role) {
+    return person(name, name, role);
+  }
+
+  public Actor person(String name, String displayName, Role role) {
     var link = accounts.invitations().make(Actor.OPERATOR, role, 7);
-    return Actor.of(accounts.invitations().accept(link, new NewAccount(name, name, PASSWORD)));
+    return Actor.of(
+        accounts.invitations().accept(link, new NewAccount(name, displayName, PASSWORD)));
+  }
+
+  public ReviewServices reviews() {
+    return reviews;
   }
 
   public Client client() {
@@ -222,6 +250,7 @@ public final class PeopleServer implements AutoCloseable {
 
   @Override
   public void close() {
+    centre.close();
     server.close();
   }
 }

@@ -90,7 +90,41 @@ class RolesTest {
       server.clock().goOn(Duration.ofHours(1));
       return client.post(path, client.token("/sign-in"));
     }
-    return client.send(route.method(), path, "");
+    return route.isSafe() || role == Role.VISITOR
+        ? client.send(route.method(), path, "")
+        : client.send(route.method(), path, "", FormTokens.HEADER, client.token("/account"));
+  }
+
+  @Test
+  void whatABrowserChangesMustComeFromOurPages() throws Exception {
+    Client client = server.client().signIn(Role.ADMINISTRATOR.label());
+    List<Route> changing =
+        server.routes().stream()
+            .filter(route -> !route.isSafe() && route.role() != Role.VISITOR)
+            .toList();
+    assertThat(changing).hasSizeGreaterThan(15);
+    for (Route route : changing) {
+      String path = route.path().replaceAll("\\{\\w+}", "4711");
+      HttpResponse<String> answer = client.send(route.method(), path, "");
+      assertThat(answer.statusCode()).as(route.toString()).isEqualTo(403);
+    }
+  }
+
+  @Test
+  void onlyReviewersDecide() {
+    assertThat(
+            server.routes().stream()
+                .filter(route -> route.path().matches("/api/v1/.*(decisions|review-queue)")))
+        .hasSize(4)
+        .allMatch(route -> route.role() == Role.REVIEWER);
+    assertThat(
+            server.routes().stream()
+                .filter(
+                    route ->
+                        route.path().startsWith("/api/v1/contribution")
+                            && !route.path().endsWith("decisions")))
+        .hasSizeGreaterThan(8)
+        .allMatch(route -> route.role() == Role.CONTRIBUTOR);
   }
 
   /** Whoever adds a route must say who may; this keeps the table from changing unseen. */

@@ -6,6 +6,7 @@ import io.javalin.http.HttpStatus;
 import java.util.Map;
 import org.hedgerow.accounts.AccountServices;
 import org.hedgerow.accounts.Actor;
+import org.hedgerow.accounts.KnownCentre;
 import org.hedgerow.web.pages.PageWriter;
 import org.hedgerow.web.security.Clients;
 import org.hedgerow.web.security.FormTokens;
@@ -15,6 +16,7 @@ import org.hedgerow.web.security.SessionCookie;
 /** What all pages about accounts need. */
 record Desk(
     AccountServices accounts,
+    KnownCentre centre,
     PageWriter writer,
     FormTokens forms,
     SessionCookie cookies,

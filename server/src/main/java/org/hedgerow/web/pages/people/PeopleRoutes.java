@@ -5,6 +5,7 @@ import static org.hedgerow.accounts.Role.CONTRIBUTOR;
 import static org.hedgerow.accounts.Role.VISITOR;
 
 import org.hedgerow.accounts.AccountServices;
+import org.hedgerow.accounts.KnownCentre;
 import org.hedgerow.web.RouteGroup;
 import org.hedgerow.web.Routes;
 import org.hedgerow.web.pages.PageWriter;
@@ -19,19 +20,22 @@ public final class PeopleRoutes implements RouteGroup {
   private final OwnAccountPages own;
   private final AdministrationPages administration;
   private final AuditPages audit;
+  private final CentrePages centrePages;
 
   public PeopleRoutes(
       AccountServices accounts,
+      KnownCentre centre,
       PageWriter writer,
       FormTokens forms,
       SessionCookie cookies,
       Clients clients) {
-    Desk desk = new Desk(accounts, writer, forms, cookies, clients);
+    Desk desk = new Desk(accounts, centre, writer, forms, cookies, clients);
     this.signIn = new SignInPages(desk);
     this.welcome = new WelcomePages(desk, signIn);
     this.own = new OwnAccountPages(desk);
     this.administration = new AdministrationPages(desk);
     this.audit = new AuditPages(desk);
+    this.centrePages = new CentrePages(desk);
   }
 
   @Override
@@ -58,5 +62,7 @@ public final class PeopleRoutes implements RouteGroup {
     routes.form("/people/{id}/sessions/end", ADMINISTRATOR, administration::endSession);
     routes.form("/people/{id}/tokens/revoke", ADMINISTRATOR, administration::revokeToken);
     routes.get("/audit", ADMINISTRATOR, audit::show);
+    routes.get("/centre", ADMINISTRATOR, centrePages::show);
+    routes.form("/centre", ADMINISTRATOR, centrePages::change);
   }
 }

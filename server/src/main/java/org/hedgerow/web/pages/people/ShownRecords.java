@@ -3,6 +3,7 @@ package org.hedgerow.web.pages.people;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.TreeSet;
@@ -28,7 +29,7 @@ final class ShownRecords {
         record.id(),
         Dates.of(record.at()),
         record.actor(),
-        inWords(record.action()),
+        capital(inWords(record.action())),
         record.subject(),
         address(record.subject()),
         !record.before().isEmpty(),
@@ -38,6 +39,10 @@ final class ShownRecords {
   /** As in “account made”. */
   static String inWords(String action) {
     return action.replace('.', ' ').replace('-', ' ');
+  }
+
+  private static String capital(String words) {
+    return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
   }
 
   private static String address(String subject) {
@@ -60,7 +65,7 @@ final class ShownRecords {
 
   /** As in “display name”. */
   private static String words(String name) {
-    return name.replaceAll("(\\p{Ll})(\\p{Lu})", "$1 $2").toLowerCase(java.util.Locale.ROOT);
+    return name.replaceAll("(\\p{Ll})(\\p{Lu})", "$1 $2").toLowerCase(Locale.ROOT);
   }
 
   private static String text(@Nullable Object value) {

@@ -1,0 +1,12 @@
+package org.hedgerow.web.pages;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The page of what one edition changed.
+ *
+ * @param more the address of the words after those shown; empty at the end
+ */
+record EditionPage(
+    EditionLine edition, int newest, List<WordDifference> words, Optional<String> more) {}

@@ -57,6 +57,6 @@ public record NewPicture(
 
   @Override
   public String summary() {
-    return "Picture of " + spelling;
+    return "Picture of %s.".formatted(spelling);
   }
 }

@@ -69,6 +69,6 @@ public record NewPronunciation(String spelling, Saying saying, boolean instead)
 
   @Override
   public String summary() {
-    return "%s said /%s/ in %s".formatted(spelling, saying.sounds(), saying.accent());
+    return "%s said /%s/ in %s.".formatted(spelling, saying.sounds(), saying.accent());
   }
 }

@@ -74,6 +74,6 @@ public record NewSentence(String text, String phonogram, int value, List<String>
 
   @Override
   public String summary() {
-    return "New sentence for %s %d".formatted(phonogram, value);
+    return "New sentence for %s %d.".formatted(phonogram, value);
   }
 }

@@ -93,6 +93,6 @@ public record NewWord(String spelling, List<Saying> pronunciations, Labels label
 
   @Override
   public String summary() {
-    return "New word: " + spelling;
+    return "New word: %s.".formatted(spelling);
   }
 }

@@ -69,6 +69,6 @@ public record Realignment(String spelling, Saying saying) implements Proposal {
 
   @Override
   public String summary() {
-    return "Letters and sounds of %s in %s".formatted(spelling, saying.accent());
+    return "Letters and sounds of %s in %s.".formatted(spelling, saying.accent());
   }
 }

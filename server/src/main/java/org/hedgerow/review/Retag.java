@@ -42,6 +42,6 @@ public record Retag(String spelling, Labels labels) implements Proposal {
 
   @Override
   public String summary() {
-    return "What is known of " + spelling;
+    return "What is known of %s.".formatted(spelling);
   }
 }

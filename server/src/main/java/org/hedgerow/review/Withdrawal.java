@@ -53,6 +53,6 @@ public record Withdrawal(String spelling, String sentence, String reason) implem
 
   @Override
   public String summary() {
-    return isOfSentence() ? "A sentence withdrawn" : "Withdrawn: " + spelling;
+    return isOfSentence() ? "A sentence withdrawn." : "Withdrawn: %s.".formatted(spelling);
   }
 }

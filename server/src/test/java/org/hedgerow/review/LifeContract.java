@@ -44,7 +44,7 @@ public abstract class LifeContract extends ReviewContract {
             bank -> bank.word(Proposals.word(1).spelling()).filter(LifeContract::ours).isPresent()),
         new Life(
             new NewPronunciation("cat", Proposals.saying("en-GB", "k ɑː t"), false),
-            new NewPronunciation("cat", Proposals.saying("en-GB", "K AA T"), false),
+            new NewPronunciation("cat", Proposals.saying("en-GB", "k ɑː t"), false),
             bank -> said(bank, "cat").anyMatch("k ɑː t"::equals)),
         new Life(wool(), wool(), bank -> bank.word("wool").filter(LifeContract::ours).isPresent()),
         new Life(

@@ -6,16 +6,19 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Function;
 import org.hedgerow.accounts.Account;
 import org.hedgerow.accounts.AccountServices;
 import org.hedgerow.accounts.Actor;
+import org.hedgerow.accounts.CentreEdit;
 import org.hedgerow.accounts.NewAccount;
 import org.hedgerow.lexicon.Lexicon;
 import org.hedgerow.review.ReviewServices;
 
 /** Adds the invented centre to a bank in which nobody has an account yet. */
 public final class DemoCentre {
+  private static final String NAME = "Quillmere Training Centre";
   private static final int FOUNDED_HOURS_AGO = 8 * 24;
 
   /**
@@ -63,8 +66,17 @@ public final class DemoCentre {
       members.put(member.name(), account(services, member, login.password()));
       logins.add(login);
     }
+    nameCentre(services, members);
     new DemoWeek(reviews.apply(clock), clock, members).play(DemoScript.entries());
     return List.copyOf(logins);
+  }
+
+  private static void nameCentre(AccountServices services, Map<String, Account> members) {
+    Account first = members.values().iterator().next();
+    services
+        .centre()
+        .change(
+            Actor.of(first), new CentreEdit(Optional.of(NAME), Optional.empty()), present -> true);
   }
 
   private static Account account(

@@ -31,6 +31,7 @@ import org.hedgerow.web.pages.Pages;
 import org.hedgerow.web.pages.people.PeopleRoutes;
 import org.hedgerow.web.pages.review.ReviewRoutes;
 import org.hedgerow.web.pages.review.WaitingCount;
+import org.hedgerow.web.pages.teaching.TeachingRoutes;
 import org.hedgerow.web.problems.ErrorMapping;
 import org.hedgerow.web.problems.JsonProblems;
 import org.hedgerow.web.query.ValueCounts;
@@ -98,6 +99,7 @@ final class Wiring {
             new DocsRoutes(),
             pages,
             new PeopleRoutes(accounts, centre, pages.writer(), forms, cookies, clients),
+            new TeachingRoutes(reviews.teaching(), editions::newest, pages.writer(), forms),
             new ReviewRoutes(reviews, editions::newest, pages.writer(), forms)));
   }
 }

@@ -1,12 +1,59 @@
 package org.hedgerow.reading;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Predicate;
 
 /** What centres choose from: reading rules, and orders in which phonograms are taught. */
 public record Teaching(RuleSets rules, List<Sequence> sequences) {
 
   /** Where nobody has said anything. */
   public static final Teaching NONE = new Teaching(RuleSets.USUAL_ONLY, List.of());
+
+  /** The sequence of this name, if there is one. */
+  public Optional<Sequence> sequence(String name) {
+    return sequences.stream().filter(each -> each.name().equals(name)).findFirst();
+  }
+
+  /** The same with a set of rules: in the place of the one of its name, or last. */
+  public Teaching with(RuleSet set) {
+    return new Teaching(
+        new RuleSets(placed(rules.all(), set, each -> each.name().equals(set.name()))), sequences);
+  }
+
+  /** The same without the set of rules of this name. */
+  public Teaching withoutRules(String name) {
+    return new Teaching(
+        new RuleSets(rules.all().stream().filter(each -> !each.name().equals(name)).toList()),
+        sequences);
+  }
+
+  /** The same with a sequence: in the place of the one of its name, or last. */
+  public Teaching with(Sequence sequence) {
+    return new Teaching(
+        rules, placed(sequences, sequence, each -> each.name().equals(sequence.name())));
+  }
+
+  /** The same without the sequence of this name. */
+  public Teaching withoutSequence(String name) {
+    return new Teaching(
+        rules, sequences.stream().filter(each -> !each.name().equals(name)).toList());
+  }
+
+  private static <T> List<T> placed(List<T> all, T one, Predicate<T> place) {
+    List<T> placed = new ArrayList<>(all);
+    int index = 0;
+    while (index < placed.size() && !place.test(placed.get(index))) {
+      index++;
+    }
+    if (index < placed.size()) {
+      placed.set(index, one);
+    } else {
+      placed.add(one);
+    }
+    return placed;
+  }
 
   public Teaching {
     sequences = List.copyOf(sequences);

@@ -12,5 +12,7 @@ public interface ReviewPage {
 
   BankStore bank();
 
+  TeachingStore teaching();
+
   AuditLog audit();
 }

@@ -22,7 +22,8 @@ public record ReviewServices(
     Decline decline,
     Overrule overrule,
     WithdrawIt withdraw,
-    Reopen reopen) {
+    Reopen reopen,
+    TeachingServices teaching) {
 
   /**
    * @param newest the newest edition in memory
@@ -51,6 +52,7 @@ public record ReviewServices(
         new Decline(room),
         new Overrule(room),
         new WithdrawIt(room),
-        new Reopen(room));
+        new Reopen(room),
+        TeachingServices.of(room));
   }
 }

@@ -9,6 +9,7 @@ import org.hedgerow.review.ContributionStore;
 import org.hedgerow.review.DecisionStore;
 import org.hedgerow.review.ReviewBook;
 import org.hedgerow.review.ReviewPage;
+import org.hedgerow.review.TeachingStore;
 import org.hedgerow.review.UploadStore;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
@@ -52,6 +53,11 @@ public final class JdbiReviewBook implements ReviewBook {
     @Override
     public BankStore bank() {
       return new JdbiBank(handle, accents);
+    }
+
+    @Override
+    public TeachingStore teaching() {
+      return new JdbiTeaching(handle, accents);
     }
 
     @Override

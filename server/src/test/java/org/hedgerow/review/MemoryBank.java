@@ -9,6 +9,7 @@ import java.util.TreeMap;
 import org.hedgerow.accounts.Actor;
 import org.hedgerow.lexicon.Sentence;
 import org.hedgerow.lexicon.Word;
+import org.hedgerow.reading.Teaching;
 import org.hedgerow.seed.SeededLexicon;
 
 /** The words and sentences of a bank in memory, by the editions that changed them. */
@@ -33,12 +34,30 @@ final class MemoryBank implements BankStore {
 
   private final Versions<Word> words = new Versions<>(new HashMap<>());
   private final Versions<Sentence> sentences = new Versions<>(new HashMap<>());
+  private final TreeMap<Integer, Teaching> teachings =
+      new TreeMap<>(Map.of(1, SeededLexicon.teaching()));
   private int newest = 1;
 
   MemoryBank() {
     for (String spelling : ReviewRecords.WORDS) {
       words.put(spelling, 1, SeededLexicon.get().word(spelling));
     }
+  }
+
+  /** The rules and sequences of the same editions. */
+  TeachingStore teaching() {
+    return new TeachingStore() {
+      @Override
+      public Teaching current() {
+        return teachings.lastEntry().getValue();
+      }
+
+      @Override
+      public int publish(Teaching changed, String summary, Actor by, Instant at) {
+        teachings.put(++newest, changed);
+        return newest;
+      }
+    };
   }
 
   int newest() {
@@ -49,6 +68,7 @@ final class MemoryBank implements BankStore {
   void returnTo(int edition) {
     words.forget(edition);
     sentences.forget(edition);
+    teachings.tailMap(edition, false).clear();
     newest = edition;
   }
 

@@ -92,6 +92,11 @@ final class MemoryReviewBook implements ReviewRecords, ReviewBook {
     }
 
     @Override
+    public TeachingStore teaching() {
+      return bank.teaching();
+    }
+
+    @Override
     public AuditLog audit() {
       return audit::add;
     }

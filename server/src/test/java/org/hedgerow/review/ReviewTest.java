@@ -5,6 +5,14 @@ import org.junit.jupiter.api.Nested;
 /** Review kept in memory. */
 class ReviewTest {
   @Nested
+  class RulesAndSequences extends TeachingContract {
+    @Override
+    protected ReviewRecords records() {
+      return new MemoryReviewBook();
+    }
+  }
+
+  @Nested
   class Contributing extends ContributingContract {
     @Override
     protected ReviewRecords records() {

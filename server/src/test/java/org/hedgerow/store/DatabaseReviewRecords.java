@@ -32,6 +32,10 @@ final class DatabaseReviewRecords implements ReviewRecords, AutoCloseable {
         "delete from pronunciations where word_id in (select id from words where since_edition > 1)");
     execute("delete from words where since_edition > 1");
     execute("update words set until_edition = null");
+    execute("delete from rule_sets where since_edition > 1");
+    execute("delete from sequences where since_edition > 1");
+    execute("update rule_sets set until_edition = null");
+    execute("update sequences set until_edition = null");
     execute("delete from pictures");
     execute("delete from sentences");
     execute("delete from uploads");

@@ -11,6 +11,7 @@ import org.hedgerow.review.LifeContract;
 import org.hedgerow.review.ManyContract;
 import org.hedgerow.review.RaceContract;
 import org.hedgerow.review.ReviewRecords;
+import org.hedgerow.review.TeachingContract;
 import org.hedgerow.review.VotingContract;
 import org.jdbi.v3.core.JdbiException;
 import org.junit.jupiter.api.AfterAll;
@@ -33,6 +34,14 @@ class ReviewIT {
   @AfterAll
   static void drop() {
     records.close();
+  }
+
+  @Nested
+  class RulesAndSequences extends TeachingContract {
+    @Override
+    protected ReviewRecords records() {
+      return records.emptied();
+    }
   }
 
   @Nested

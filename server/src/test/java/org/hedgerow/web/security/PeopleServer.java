@@ -44,6 +44,7 @@ import org.hedgerow.web.pages.Pages;
 import org.hedgerow.web.pages.people.PeopleRoutes;
 import org.hedgerow.web.pages.review.ReviewRoutes;
 import org.hedgerow.web.pages.review.WaitingCount;
+import org.hedgerow.web.pages.teaching.TeachingRoutes;
 import org.hedgerow.web.problems.ErrorMapping;
 import org.hedgerow.web.problems.JsonProblems;
 import org.hedgerow.web.query.ValueCounts;
@@ -94,6 +95,7 @@ public final class PeopleServer implements AutoCloseable {
                 new DocsRoutes(),
                 pages,
                 new PeopleRoutes(accounts, centre, pages.writer(), forms, cookies, clients),
+                new TeachingRoutes(reviews.teaching(), memory::newest, pages.writer(), forms),
                 new ReviewRoutes(reviews, memory::newest, pages.writer(), forms)));
   }
 

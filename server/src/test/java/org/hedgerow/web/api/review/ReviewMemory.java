@@ -21,6 +21,7 @@ import org.hedgerow.lexicon.Lexicon;
 import org.hedgerow.lexicon.Sentence;
 import org.hedgerow.lexicon.Sentences;
 import org.hedgerow.lexicon.Word;
+import org.hedgerow.reading.Teaching;
 import org.hedgerow.review.BankStore;
 import org.hedgerow.review.Change;
 import org.hedgerow.review.Content;
@@ -34,8 +35,10 @@ import org.hedgerow.review.Person;
 import org.hedgerow.review.ReviewBook;
 import org.hedgerow.review.ReviewPage;
 import org.hedgerow.review.State;
+import org.hedgerow.review.TeachingStore;
 import org.hedgerow.review.Upload;
 import org.hedgerow.review.UploadStore;
+import org.hedgerow.seed.SeededLexicon;
 
 /** Contributions in memory, over an edition that grows; one transaction after the other. */
 public final class ReviewMemory implements ReviewBook, Editions {
@@ -125,6 +128,27 @@ public final class ReviewMemory implements ReviewBook, Editions {
     @Override
     public BankStore bank() {
       return this;
+    }
+
+    @Override
+    public TeachingStore teaching() {
+      return new TeachingStore() {
+        @Override
+        public Teaching current() {
+          return shelf.changes.teaching().orElseGet(SeededLexicon::teaching);
+        }
+
+        @Override
+        public int publish(Teaching changed, String summary, Actor by, Instant at) {
+          int edition = newest().edition() + 1;
+          shelf.changes =
+              shelf.changes.and(
+                  new Changes(
+                      List.of(), Set.of(), Optional.of(changed), List.of(), Optional.empty()));
+          shelf.editions.add(first.get().edition(edition, shelf.changes));
+          return edition;
+        }
+      };
     }
 
     @Override

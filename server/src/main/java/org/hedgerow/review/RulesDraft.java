@@ -1,0 +1,62 @@
+package org.hedgerow.review;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.hedgerow.accounts.FieldFault;
+import org.hedgerow.reading.ReadingRules;
+import org.hedgerow.reading.RuleSet;
+import org.hedgerow.reading.Switch;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A set of reading rules as somebody writes it.
+ *
+ * @param switches labels of those that are on; all others are off
+ */
+public record RulesDraft(String name, String title, String note, List<String> switches) {
+  public RulesDraft(
+      @Nullable String name,
+      @Nullable String title,
+      @Nullable String note,
+      @Nullable List<String> switches) {
+    this.name = Given.text(name);
+    this.title = Given.text(title);
+    this.note = Given.text(note);
+    this.switches = Given.list(switches);
+  }
+
+  public static RulesDraft of(RuleSet set) {
+    return new RulesDraft(
+        set.name(),
+        set.title(),
+        set.note(),
+        set.rules().on().stream().map(Switch::label).sorted().toList());
+  }
+
+  List<FieldFault> faults() {
+    List<FieldFault> faults = new ArrayList<>(NamedSets.faults(name, title, note));
+    if (Switch.labelled(name).isPresent()) {
+      faults.add(new FieldFault("name", "One of the rules is called so. Take another name."));
+    }
+    for (String each : switches) {
+      if (Switch.labelled(each).isEmpty()) {
+        faults.add(new FieldFault("switches", "There is no rule “%s”.".formatted(each)));
+      }
+    }
+    return faults;
+  }
+
+  RuleSet set() {
+    ReadingRules rules = ReadingRules.DEFAULT;
+    for (Switch each : Switch.values()) {
+      rules = rules.with(each, switches.contains(each.label()));
+    }
+    return new RuleSet(name, title, rules, note);
+  }
+
+  /** Another for every other content, so that nobody overwrites what they haven't seen. */
+  public static String mark(Optional<RuleSet> set) {
+    return set.map(RulesDraft::of).map(NamedSets::mark).orElse("");
+  }
+}

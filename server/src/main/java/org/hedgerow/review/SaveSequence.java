@@ -1,0 +1,54 @@
+package org.hedgerow.review;
+
+import java.util.Map;
+import java.util.Optional;
+import org.hedgerow.accounts.Actor;
+import org.hedgerow.accounts.RefusedException;
+import org.hedgerow.phonics.Catalogue;
+import org.hedgerow.reading.Sequence;
+import org.hedgerow.reading.Teaching;
+
+/** Makes or changes an order of teaching, in a new edition. */
+public final class SaveSequence {
+  private final TeachingDesk desk;
+  private final Workroom room;
+
+  SaveSequence(Workroom room) {
+    this.room = room;
+    this.desk = new TeachingDesk(room);
+  }
+
+  /**
+   * @param seen the {@link SequenceDraft#mark} of what stood there; empty if it doesn't matter
+   * @return the number of the edition
+   * @throws RefusedException with all that is wrong
+   * @throws org.hedgerow.accounts.ChangedMeanwhileException if it isn't so any more
+   */
+  public int execute(Actor actor, SequenceDraft draft, Optional<String> seen) {
+    Catalogue catalogue = room.newest().get().catalogue();
+    RefusedException.throwIfAny(draft.faults(catalogue));
+    return desk.change(actor, seen, present -> edit(present, draft.sequence(catalogue)));
+  }
+
+  private static TeachingDesk.Edited edit(Teaching present, Sequence sequence) {
+    Optional<Sequence> before = present.sequence(sequence.name());
+    return new TeachingDesk.Edited(
+        present.with(sequence),
+        SequenceDraft.mark(before),
+        "sequence.saved",
+        "sequence " + sequence.name(),
+        "Order of teaching: %s.".formatted(sequence.title()),
+        before.map(SaveSequence::record).orElse(Map.of()),
+        record(sequence));
+  }
+
+  static Map<String, Object> record(Sequence sequence) {
+    return Map.of(
+        "title",
+        sequence.title(),
+        "note",
+        sequence.note(),
+        "steps",
+        SequenceDraft.of(sequence).stepsInLines());
+  }
+}

@@ -1,0 +1,66 @@
+package org.hedgerow.store;
+
+import java.time.Instant;
+import java.util.List;
+import java.util.OptionalInt;
+import org.hedgerow.accounts.Account;
+import org.hedgerow.accounts.Actor;
+import org.hedgerow.phonics.AccentCatalogue;
+import org.hedgerow.reading.RuleSet;
+import org.hedgerow.reading.Sequence;
+import org.hedgerow.reading.Teaching;
+import org.hedgerow.review.TeachingStore;
+import org.jdbi.v3.core.Handle;
+
+/** Rules and sequences as somebody's transaction sees and changes them. */
+record JdbiTeaching(Handle handle, List<AccentCatalogue> accents) implements TeachingStore {
+  private TeachingWriter writer() {
+    return new TeachingWriter(handle, accents.get(0).catalogue());
+  }
+
+  @Override
+  public Teaching current() {
+    return writer().current();
+  }
+
+  @Override
+  public int publish(Teaching changed, String summary, Actor by, Instant at) {
+    Teaching before = current();
+    int edition =
+        new EditionWriter(handle, accents)
+            .publish(
+                summary,
+                by.account().map(Account::id).map(OptionalInt::of).orElseGet(OptionalInt::empty),
+                OptionalInt.empty(),
+                at);
+    publishRules(before, changed, edition);
+    publishSequences(before, changed, edition);
+    return edition;
+  }
+
+  private void publishRules(Teaching before, Teaching after, int edition) {
+    for (RuleSet set : after.rules().all()) {
+      if (!before.rules().all().contains(set)) {
+        writer().replace(set, edition);
+      }
+    }
+    for (RuleSet set : before.rules().all()) {
+      if (after.rules().named(set.name()).isEmpty()) {
+        writer().withdrawRules(set.name(), edition);
+      }
+    }
+  }
+
+  private void publishSequences(Teaching before, Teaching after, int edition) {
+    for (Sequence sequence : after.sequences()) {
+      if (!before.sequences().contains(sequence)) {
+        writer().replace(sequence, edition);
+      }
+    }
+    for (Sequence sequence : before.sequences()) {
+      if (after.sequence(sequence.name()).isEmpty()) {
+        writer().withdrawSequence(sequence.name(), edition);
+      }
+    }
+  }
+}

@@ -1,0 +1,121 @@
+package org.hedgerow.web.pages.teaching;
+
+import io.javalin.http.Context;
+import io.javalin.http.NotFoundResponse;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.hedgerow.accounts.ChangedMeanwhileException;
+import org.hedgerow.accounts.RefusedException;
+import org.hedgerow.reading.RuleSet;
+import org.hedgerow.reading.RuleSets;
+import org.hedgerow.reading.Switch;
+import org.hedgerow.review.RulesDraft;
+import org.hedgerow.review.TeachingServices;
+import org.hedgerow.web.security.Identity;
+
+/** The sets of reading rules that a centre chooses from. */
+final class RulesPages {
+  static final String PATH = "/centre/rules";
+
+  private final TeachingDesk desk;
+  private final TeachingServices services;
+
+  RulesPages(TeachingDesk desk, TeachingServices services) {
+    this.desk = desk;
+    this.services = services;
+  }
+
+  private RuleSets present() {
+    return desk.newest().get().plans().rules();
+  }
+
+  void list(Context context) {
+    List<SetsPage.Row> rows = present().all().stream().map(this::row).toList();
+    desk.show(
+        context, "rules.jte", new SetsPage(desk.token(context), TeachingDesk.done(context), rows));
+  }
+
+  private SetsPage.Row row(RuleSet set) {
+    boolean usual = set.equals(present().all().get(0));
+    return new SetsPage.Row(
+        set.name(),
+        set.title(),
+        set.note(),
+        RulesDraft.mark(Optional.of(set)),
+        usual ? "They count where nothing is chosen, and stay as they are." : "");
+  }
+
+  void edit(Context context) {
+    String name = TeachingDesk.asked(context, "name");
+    String model = TeachingDesk.asked(context, "copy");
+    RulesDraft draft =
+        name.isEmpty()
+            ? present().named(model).map(RulesPages::copy).orElseGet(this::usual)
+            : RulesDraft.of(present().named(name).orElseThrow(NotFoundResponse::new));
+    show(context, draft, RulesDraft.mark(present().named(name)), name.isEmpty(), "", Map.of());
+  }
+
+  private RulesDraft usual() {
+    return copy(present().all().get(0));
+  }
+
+  private static RulesDraft copy(RuleSet model) {
+    return new RulesDraft("", "", "", RulesDraft.of(model).switches());
+  }
+
+  private void show(
+      Context context,
+      RulesDraft draft,
+      String seen,
+      boolean isNew,
+      String conflict,
+      Map<String, String> errors) {
+    List<RulesForm.Choice> choices =
+        Arrays.stream(Switch.values())
+            .map(
+                each ->
+                    new RulesForm.Choice(
+                        each.label(), each.meaning(), draft.switches().contains(each.label())))
+            .toList();
+    desk.show(
+        context,
+        "rulesform.jte",
+        new RulesForm(desk.token(context), draft, seen, isNew, conflict, errors, choices));
+  }
+
+  void save(Context context) {
+    RulesDraft draft =
+        new RulesDraft(
+            TeachingDesk.sent(context, "name"),
+            TeachingDesk.sent(context, "title"),
+            TeachingDesk.sent(context, "note"),
+            context.formParams("switch"));
+    String seen = TeachingDesk.sent(context, "seen");
+    boolean isNew = seen.isEmpty();
+    try {
+      int edition =
+          services.saveRules().execute(Identity.of(context).actor(), draft, Optional.of(seen));
+      desk.goOn(context, PATH, edition);
+    } catch (RefusedException refused) {
+      context.status(400);
+      show(context, draft, seen, isNew, "", TeachingDesk.errors(refused));
+    } catch (ChangedMeanwhileException late) {
+      context.status(412);
+      String now = RulesDraft.mark(present().named(draft.name()));
+      show(context, draft, isNew ? seen : now, isNew, String.valueOf(late.getMessage()), Map.of());
+    }
+  }
+
+  void withdraw(Context context) {
+    int edition =
+        services
+            .withdrawRules()
+            .execute(
+                Identity.of(context).actor(),
+                TeachingDesk.sent(context, "name"),
+                Optional.of(TeachingDesk.sent(context, "seen")));
+    desk.goOn(context, PATH, edition);
+  }
+}

@@ -1,0 +1,39 @@
+package org.hedgerow.web.pages.teaching;
+
+import static org.hedgerow.accounts.Role.ADMINISTRATOR;
+
+import java.util.function.Supplier;
+import org.hedgerow.lexicon.Lexicon;
+import org.hedgerow.review.TeachingServices;
+import org.hedgerow.web.RouteGroup;
+import org.hedgerow.web.Routes;
+import org.hedgerow.web.pages.PageWriter;
+import org.hedgerow.web.security.FormTokens;
+
+/** The table of routes about reading rules and orders of teaching. */
+public final class TeachingRoutes implements RouteGroup {
+  private final RulesPages rules;
+  private final SequencesPages sequences;
+
+  /**
+   * @param newest the newest edition
+   */
+  public TeachingRoutes(
+      TeachingServices services, Supplier<Lexicon> newest, PageWriter writer, FormTokens forms) {
+    TeachingDesk desk = new TeachingDesk(newest, writer, forms);
+    this.rules = new RulesPages(desk, services);
+    this.sequences = new SequencesPages(desk, services);
+  }
+
+  @Override
+  public void addTo(Routes routes) {
+    routes.get(RulesPages.PATH, ADMINISTRATOR, rules::list);
+    routes.get(RulesPages.PATH + "/edit", ADMINISTRATOR, rules::edit);
+    routes.form(RulesPages.PATH + "/edit", ADMINISTRATOR, rules::save);
+    routes.form(RulesPages.PATH + "/withdraw", ADMINISTRATOR, rules::withdraw);
+    routes.get(SequencesPages.PATH, ADMINISTRATOR, sequences::list);
+    routes.get(SequencesPages.PATH + "/edit", ADMINISTRATOR, sequences::edit);
+    routes.form(SequencesPages.PATH + "/edit", ADMINISTRATOR, sequences::save);
+    routes.form(SequencesPages.PATH + "/withdraw", ADMINISTRATOR, sequences::withdraw);
+  }
+}

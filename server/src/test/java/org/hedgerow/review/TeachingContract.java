@@ -1,0 +1,157 @@
+package org.hedgerow.review;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.util.List;
+import java.util.Optional;
+import org.hedgerow.accounts.Actor;
+import org.hedgerow.accounts.ChangedMeanwhileException;
+import org.hedgerow.accounts.FieldFault;
+import org.hedgerow.accounts.NotAllowedException;
+import org.hedgerow.accounts.NothingThereException;
+import org.hedgerow.accounts.RefusedException;
+import org.hedgerow.accounts.Role;
+import org.hedgerow.reading.RuleSet;
+import org.hedgerow.reading.Sequence;
+import org.hedgerow.reading.Switch;
+import org.hedgerow.reading.Teaching;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Reading rules and orders of teaching, changed by administrators. */
+public abstract class TeachingContract extends ReviewContract {
+  private static final RulesDraft PLAIN =
+      new RulesDraft("plain", "Plain words — כללים", "No doubled letters.", List.of("x"));
+  private static final SequenceDraft SHORT =
+      new SequenceDraft(
+          "brief", "A brief order", "", List.of(List.of("sh", "ch 1"), List.of("oo 2")));
+
+  private Actor administrator;
+
+  @BeforeEach
+  void appoint() {
+    administrator = Actor.of(records.account("ada", "Ada", Role.ADMINISTRATOR));
+  }
+
+  private TeachingServices teaching() {
+    return services.teaching();
+  }
+
+  private Teaching present() {
+    return records.book().inTransaction(page -> page.teaching().current());
+  }
+
+  private RuleSet plain() {
+    return present().rules().named("plain").orElseThrow();
+  }
+
+  private int savePlain() {
+    return teaching().saveRules().execute(administrator, PLAIN, Optional.of(""));
+  }
+
+  @Test
+  void aNewSetOfRulesIsAnEditionWithItsRecord() {
+    int before = records.newestEdition();
+    assertThat(savePlain()).isEqualTo(before + 1).isEqualTo(records.newestEdition());
+    assertThat(plain().title()).isEqualTo("Plain words — כללים");
+    assertThat(plain().rules().on()).containsExactly(Switch.X);
+    assertThat(published).contains(before + 1);
+    assertThat(records.audit()).contains("ada rules.saved");
+  }
+
+  @Test
+  void aSequenceKeepsItsStepsAndItsPlace() {
+    teaching().saveSequence().execute(administrator, SHORT, Optional.of(""));
+    Sequence saved = present().sequence("brief").orElseThrow();
+    assertThat(SequenceDraft.of(saved).stepsInLines()).isEqualTo("sh 1, ch 1\noo 2");
+    List<String> names = present().sequences().stream().map(Sequence::name).toList();
+    SequenceDraft changed = new SequenceDraft("brief", "Briefer", "", List.of(List.of("sh")));
+    String seen = SequenceDraft.mark(Optional.of(saved));
+    teaching().saveSequence().execute(administrator, changed, Optional.of(seen));
+    assertThat(present().sequences()).extracting(Sequence::name).isEqualTo(names);
+    assertThat(present().sequence("brief").orElseThrow().title()).isEqualTo("Briefer");
+  }
+
+  @Test
+  void whatIsWithdrawnIsNoLongerToChooseFrom() {
+    savePlain();
+    teaching().withdrawRules().execute(administrator, "plain", Optional.empty());
+    assertThat(present().rules().named("plain")).isEmpty();
+    assertThat(records.audit()).contains("ada rules.withdrawn");
+    teaching().saveSequence().execute(administrator, SHORT, Optional.empty());
+    teaching().withdrawSequence().execute(administrator, "brief", Optional.empty());
+    assertThat(present().sequence("brief")).isEmpty();
+    assertThatThrownBy(
+            () -> teaching().withdrawSequence().execute(administrator, "brief", Optional.empty()))
+        .isInstanceOf(NothingThereException.class);
+  }
+
+  @Test
+  void nobodyOverwritesWhatTheyHaveNotSeen() {
+    savePlain();
+    int edition = records.newestEdition();
+    RulesDraft mine = new RulesDraft("plain", "Mine", "", List.of());
+    for (String seen : List.of("", "stale")) {
+      assertThatThrownBy(
+              () -> teaching().saveRules().execute(administrator, mine, Optional.of(seen)))
+          .isInstanceOf(ChangedMeanwhileException.class);
+    }
+    assertThat(plain().title()).isEqualTo("Plain words — כללים");
+    assertThat(records.newestEdition()).isEqualTo(edition);
+  }
+
+  @Test
+  void onlyAdministratorsMay() {
+    for (Actor other : List.of(Actor.VISITOR, nora, mei)) {
+      assertThatThrownBy(() -> teaching().saveRules().execute(other, PLAIN, Optional.empty()))
+          .isInstanceOf(NotAllowedException.class);
+      assertThatThrownBy(
+              () -> teaching().withdrawSequence().execute(other, "pairs", Optional.empty()))
+          .isInstanceOf(NotAllowedException.class);
+    }
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "usual, Ours, x, name",
+    "x, Ours, x, name",
+    "Plain, Ours, x, name",
+    "plain, '', x, title",
+    "plain, Ours, loud, switches",
+    "ck, Ours, x, name",
+  })
+  void refusesRulesThatMakeNoSense(String name, String title, String rule, String field) {
+    RulesDraft draft = new RulesDraft(name, title, "", List.of(rule));
+    assertRefused(
+        () -> teaching().saveRules().execute(administrator, draft, Optional.empty()), field);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "ours, sh, name",
+    "brief, zz, steps",
+    "brief, oo 9, steps",
+    "brief, SH, steps",
+    "brief, <script>, steps",
+    "brief, 'ch,ch 1', steps",
+    "brief, '', steps",
+  })
+  void refusesSequencesThatMakeNoSense(String name, String line, String field) {
+    SequenceDraft draft = new SequenceDraft(name, "Ours", "", SequenceDraft.steps(line));
+    assertRefused(
+        () -> teaching().saveSequence().execute(administrator, draft, Optional.empty()), field);
+  }
+
+  private void assertRefused(Runnable attempt, String field) {
+    int edition = records.newestEdition();
+    assertThatThrownBy(attempt::run)
+        .isInstanceOfSatisfying(
+            RefusedException.class,
+            refused -> assertThat(refused.faults()).extracting(FieldFault::field).contains(field));
+    assertThat(records.newestEdition()).isEqualTo(edition);
+    assertThat(records.audit()).noneMatch(line -> line.startsWith("ada"));
+  }
+}

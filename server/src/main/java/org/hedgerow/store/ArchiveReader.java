@@ -79,6 +79,7 @@ public final class ArchiveReader {
       Handle handle, ZipFile zip, ArchiveManifest manifest, Consumer<String> told) {
     requireEmpty(handle);
     handle.execute("set constraints all deferred");
+    handle.execute("delete from centre");
     handle.execute("create temporary table archived (line text not null) on commit drop");
     long rows = 0;
     for (ArchivedTable table : ArchivedTable.all(manifest.people())) {

@@ -33,9 +33,11 @@ record ArchivedTable(String name, String order, Map<String, String> instead) {
    */
   static List<ArchivedTable> all(boolean people) {
     Map<String, String> accounts = people ? Map.of("password_hash", NO_PASSWORD) : NAMELESS;
+    Map<String, String> centre = people ? Map.of() : Map.of("name", "null::text");
     List<ArchivedTable> tables =
         List.of(
             new ArchivedTable("accounts", "id", accounts),
+            new ArchivedTable("centre", "only_one", centre),
             of("editions", "number"),
             of("accents", "place"),
             of("correspondences", "id"),

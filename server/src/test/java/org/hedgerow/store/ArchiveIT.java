@@ -38,6 +38,20 @@ class ArchiveIT {
   private static Path whole;
   private static Path nameless;
 
+  /** A centre with a name, and a word that came by a contribution. */
+  private static final List<String> SHARED =
+      List.of(
+          "update centre set name = 'אלה', approvals = 2, version = 2",
+          "insert into contributions (kind, subject, content, state, revision, author_id, made_at,"
+              + " changed_at, submitted_at, serves, remarks, edition) select 'word', 'boat',"
+              + " jsonb_build_object('note', 'שלום \\ \"so\"'), 'approved', 2, id, now(), now(), now(),"
+              + " '{oa 1,oa 2}', '[]', 1 from accounts",
+          "insert into decisions (contribution_id, revision, kind, account_id, at, comment, edition)"
+              + " select c.id, 2, 'approve', a.id, now(), 'two\nlines', 1"
+              + " from contributions c, accounts a",
+          "update editions set contribution_id = (select id from contributions)",
+          "insert into uploads select 'sent-1', 'image/png', '\\x00ff5c', 3, 2, id, now() from accounts");
+
   @BeforeAll
   static void write() {
     bank = TestDatabase.open();
@@ -62,6 +76,7 @@ class ArchiveIT {
                           Map.of("displayName", NAME)));
               return account;
             });
+    bank.bank().jdbi().useHandle(handle -> SHARED.forEach(handle::execute));
     whole = folder.resolve("whole.zip");
     nameless = folder.resolve("nameless.zip");
     new ArchiveWriter(bank.bank()).write(whole, true, NOW, table -> {});
@@ -111,7 +126,7 @@ class ArchiveIT {
 
   @Test
   void leavesOutWhoPeopleAreUnlessAsked() throws IOException {
-    assertThat(content(nameless).toString()).doesNotContain("sara", "שרה");
+    assertThat(content(nameless).toString()).doesNotContain("sara", "שרה", "אלה");
     assertThat(content(whole).toString()).contains("sara", "שרה").doesNotContain("secret");
   }
 

@@ -11,8 +11,10 @@ final class EmptyAccounts {
   static AccountBook in(TestDatabase database) {
     List.of(
             "alter table audit disable trigger audit_stays",
+            "alter table decisions disable trigger decisions_stay",
             "truncate accounts, links, sessions, api_tokens, sign_in_failures, audit cascade",
             "alter table audit enable trigger audit_stays",
+            "alter table decisions enable trigger decisions_stay",
             "update centre set name = null, approvals = 1, version = 1")
         .forEach(
             statement -> database.bank().jdbi().useHandle(handle -> handle.execute(statement)));

@@ -5,6 +5,7 @@ import static org.hedgerow.accounts.Role.ADMINISTRATOR;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import org.hedgerow.accounts.AccountServices;
 import org.hedgerow.accounts.KnownCentre;
+import org.hedgerow.review.TeachingServices;
 import org.hedgerow.web.JsonBody;
 import org.hedgerow.web.RouteGroup;
 import org.hedgerow.web.Routes;
@@ -21,14 +22,20 @@ public final class AdministrationRoutes implements RouteGroup {
   private final InvitationHandlers invitations;
   private final AuditHandler audit;
   private final CentreHandlers centre;
+  private final TeachingHandlers teaching;
 
   public AdministrationRoutes(
-      AccountServices accounts, KnownCentre centre, Clients clients, ObjectMapper mapper) {
+      AccountServices accounts,
+      KnownCentre centre,
+      TeachingServices teaching,
+      Clients clients,
+      ObjectMapper mapper) {
     Json json = new Json(mapper);
     JsonBody bodies = new JsonBody(mapper);
     this.people = new PeopleHandlers(accounts, bodies, json);
     this.invitations = new InvitationHandlers(accounts.invitations(), clients, bodies);
     this.centre = new CentreHandlers(centre, bodies, json);
+    this.teaching = new TeachingHandlers(teaching, JsonBody.toKeep(mapper), json);
     this.audit = new AuditHandler(accounts.audit(), json);
   }
 
@@ -48,6 +55,10 @@ public final class AdministrationRoutes implements RouteGroup {
     routes.get(CENTRE, centre::show);
     Cors.allow(routes, CENTRE, "GET");
     routes.patch(CENTRE, ADMINISTRATOR, centre::change);
+    routes.put("/api/v1/rules/{name}", ADMINISTRATOR, teaching::saveRules);
+    routes.delete("/api/v1/rules/{name}", ADMINISTRATOR, teaching::withdrawRules);
+    routes.put("/api/v1/sequences/{name}", ADMINISTRATOR, teaching::saveSequence);
+    routes.delete("/api/v1/sequences/{name}", ADMINISTRATOR, teaching::withdrawSequence);
     routes.get(AuditHandler.PATH, ADMINISTRATOR, audit);
   }
 }

@@ -1,5 +1,6 @@
 package org.hedgerow.web.api;
 
+import java.util.List;
 import java.util.Optional;
 import org.hedgerow.accounts.Role;
 import org.hedgerow.web.query.Faults;
@@ -23,6 +24,22 @@ final class Bodies {
       return name == null && approvals == null;
     }
   }
+
+  /**
+   * A set of reading rules.
+   *
+   * @param switches labels of those that are on
+   */
+  record RulesEdit(
+      @Nullable String title, @Nullable String note, @Nullable List<String> switches) {}
+
+  /**
+   * An order of teaching.
+   *
+   * @param steps in each the values that are taught together, as in {@code oo 2}
+   */
+  record SequenceEdit(
+      @Nullable String title, @Nullable String note, @Nullable List<List<String>> steps) {}
 
   /**
    * An invitation.

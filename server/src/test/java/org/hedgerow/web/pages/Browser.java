@@ -258,7 +258,8 @@ final class Browser implements AutoCloseable {
   /** The text of a file that has been downloaded. */
   String download(String name) {
     Path file = downloads.resolve(name);
-    await(browser -> Files.exists(file));
+    // The browser takes the name first, and writes the file afterwards.
+    await(browser -> file.toFile().length() > 0);
     try {
       return Files.readString(file);
     } catch (IOException problem) {

@@ -90,7 +90,7 @@ public final class PeopleServer implements AutoCloseable {
                 new HealthRoutes(() -> true),
                 new ApiRoutes(memory, counts, mapper),
                 new AccountRoutes(accounts, mapper),
-                new AdministrationRoutes(accounts, centre, clients, mapper),
+                new AdministrationRoutes(accounts, centre, reviews.teaching(), clients, mapper),
                 new ContributionRoutes(reviews, memory::newest, pictures::take, mapper),
                 new DocsRoutes(),
                 pages,

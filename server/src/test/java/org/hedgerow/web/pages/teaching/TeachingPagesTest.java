@@ -1,0 +1,134 @@
+package org.hedgerow.web.pages.teaching;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.net.http.HttpResponse;
+import org.hedgerow.accounts.Role;
+import org.hedgerow.web.security.PeopleServer;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+
+/** An administrator keeps the reading rules and the orders of teaching, on pages and over HTTP. */
+class TeachingPagesTest {
+  private static final String RULES = "/centre/rules/edit";
+  private static final String SEQUENCES = "/centre/sequences/edit";
+
+  private PeopleServer server;
+  private PeopleServer.Client ada;
+
+  @BeforeEach
+  void start() throws Exception {
+    server = PeopleServer.start();
+    server.person("ada", Role.ADMINISTRATOR);
+    ada = server.client().signIn("ada");
+  }
+
+  @AfterEach
+  void stop() {
+    server.close();
+  }
+
+  private HttpResponse<String> saveRules(String name, String title, String seen, String... others)
+      throws Exception {
+    String[] fields = new String[6 + others.length];
+    System.arraycopy(new String[] {"name", name, "title", title, "seen", seen}, 0, fields, 0, 6);
+    System.arraycopy(others, 0, fields, 6, others.length);
+    return ada.form(RULES, RULES, fields);
+  }
+
+  @Test
+  void aNewSetCanBeChosenAtOnceAndNotInTheEditionBefore() throws Exception {
+    HttpResponse<String> saved = saveRules("gentle", "Gentle <b>rules</b>", "", "switch", "x");
+    assertThat(saved.statusCode()).isEqualTo(303);
+    assertThat(saved.headers().firstValue("Location")).contains("/centre/rules?edition=2");
+    assertThat(ada.get("/centre/rules?edition=2").body())
+        .contains("Edition 2 has it", "Gentle &lt;b&gt;rules&lt;/b&gt;")
+        .doesNotContain("<b>rules");
+    assertThat(ada.get("/api/v1/rules").body()).contains("\"name\":\"gentle\"");
+    assertThat(ada.get("/api/v1/rules?edition=1").body()).doesNotContain("gentle");
+    assertThat(ada.get("/api/v1/words?phonogram=sh&rules=gentle&limit=1").statusCode())
+        .isEqualTo(200);
+  }
+
+  @Test
+  void whatWasTypedStaysWhenSomethingIsWrong() throws Exception {
+    HttpResponse<String> refused =
+        ada.form(
+            SEQUENCES,
+            SEQUENCES,
+            "name",
+            "autumn",
+            "title",
+            "Autumn",
+            "seen",
+            "",
+            "steps",
+            "sh, ch\nzz 4\noo");
+    assertThat(refused.statusCode()).isEqualTo(400);
+    assertThat(refused.body())
+        .contains("Step 2: “zz 4” is no phonogram that we know", "sh, ch\nzz 4\noo", "Autumn");
+    assertThat(ada.get("/api/v1/sequences").body()).doesNotContain("\"name\":\"autumn\"");
+  }
+
+  @Test
+  void ofTwoWhoChangeTheSameTheSecondSeesItAndLosesNothing() throws Exception {
+    saveRules("gentle", "Gentle", "", "switch", "x");
+    HttpResponse<String> late = saveRules("gentle", "Mine", "", "switch", "ck");
+    assertThat(late.statusCode()).isEqualTo(412);
+    assertThat(late.body()).contains("Somebody else has changed it", "value=\"Mine\"");
+    assertThat(ada.get("/api/v1/rules").body()).contains("\"Gentle\"").doesNotContain("Mine");
+  }
+
+  @Test
+  void anOrderIsChangedAndWithdrawn() throws Exception {
+    assertThat(ada.get(SEQUENCES + "?name=pairs").body()).contains("th 1, th 2");
+    assertThat(ada.get(SEQUENCES + "?name=ours").statusCode()).isEqualTo(404);
+    assertThat(ada.get(SEQUENCES + "?name=nowhere").statusCode()).isEqualTo(404);
+    HttpResponse<String> saved =
+        ada.form(
+            SEQUENCES, SEQUENCES, "name", "autumn", "title", "Autumn", "seen", "", "steps", "sh");
+    assertThat(saved.statusCode()).isEqualTo(303);
+    assertThat(ada.get("/sequences?sequence=autumn").body()).contains("<h2>Autumn</h2>");
+    String page = ada.get("/centre/sequences").body();
+    String mark =
+        page.replaceAll(
+            "(?s).*name=\"name\" value=\"autumn\">\\s*<input type=\"hidden\" name=\"seen\" value=\"([0-9a-f]+)\".*",
+            "$1");
+    HttpResponse<String> gone =
+        ada.form("/centre/sequences", "/centre/sequences/withdraw", "name", "autumn", "seen", mark);
+    assertThat(gone.statusCode()).isEqualTo(303);
+    assertThat(ada.get("/api/v1/sequences").body()).doesNotContain("\"name\":\"autumn\"");
+    assertThat(ada.get("/api/v1/sequences?edition=2").body()).contains("\"name\":\"autumn\"");
+  }
+
+  @Test
+  void programsDoTheSame() throws Exception {
+    PeopleServer.Program program = server.program(server.person("pia", Role.ADMINISTRATOR));
+    HttpResponse<String> saved =
+        program.send(
+            "PUT", "/api/v1/rules/gentle", "{\"title\": \"Gentle\", \"switches\": [\"x\"]}");
+    assertThat(saved.statusCode()).isEqualTo(200);
+    assertThat(saved.body()).isEqualTo("{\"edition\":2,\"name\":\"gentle\"}");
+    assertThat(
+            program
+                .send("PUT", "/api/v1/rules/usual", "{\"title\": \"No\", \"switches\": []}")
+                .body())
+        .contains("The usual rules stay as they are");
+    assertThat(
+            program
+                .send("PUT", "/api/v1/sequences/brief", "{\"title\": \"B\", \"steps\": [[\"qq\"]]}")
+                .body())
+        .contains("Step 1: “qq” is no phonogram");
+    assertThat(
+            program
+                .send("PUT", "/api/v1/sequences/brief", "{\"title\": \"B\", \"steps\": [[\"sh\"]]}")
+                .statusCode())
+        .isEqualTo(200);
+    assertThat(program.delete("/api/v1/sequences/brief").statusCode()).isEqualTo(200);
+    assertThat(program.delete("/api/v1/sequences/brief").statusCode()).isEqualTo(404);
+    assertThat(program.send("PUT", "/api/v1/rules/gentle", "{\"title\": 7}").statusCode())
+        .isEqualTo(400);
+    assertThat(program.send("PUT", "/api/v1/rules/gentle", "null").statusCode()).isEqualTo(400);
+  }
+}

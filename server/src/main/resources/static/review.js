@@ -108,11 +108,43 @@
     }
   });
 
-  document.addEventListener("submit", (event) => {
-    if (event.target.matches("form[data-autosave]")) {
-      unsaved = false;
-      window.clearTimeout(timer);
+  // While something is being saved, the form holds a revision that is about to be old: what is sent
+  // by hand waits until it holds the new one.
+  let saving = 0;
+  let held = null;
+
+  document.addEventListener("htmx:beforeSend", (event) => {
+    if (ours(event)) {
+      saving += 1;
     }
+  });
+
+  document.addEventListener("htmx:afterRequest", (event) => {
+    if (!ours(event)) {
+      return;
+    }
+    saving = Math.max(0, saving - 1);
+    if (saving === 0 && held) {
+      const { form, name, value } = held;
+      held = null;
+      const button = name && form.querySelector(`button[name="${name}"][value="${value}"]`);
+      window.setTimeout(() => form.requestSubmit(button || undefined), 0);
+    }
+  });
+
+  document.addEventListener("submit", (event) => {
+    const form = event.target;
+    if (!form.matches("form[data-autosave]")) {
+      return;
+    }
+    window.clearTimeout(timer);
+    if (saving > 0) {
+      event.preventDefault();
+      const pressed = event.submitter;
+      held = { form, name: pressed && pressed.name, value: pressed && pressed.value };
+      return;
+    }
+    unsaved = false;
   });
 
   window.addEventListener("beforeunload", (event) => {

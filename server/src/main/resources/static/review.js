@@ -110,25 +110,24 @@
 
   // While something is being saved, the form holds a revision that is about to be old: what is sent
   // by hand waits until it holds the new one.
-  let saving = 0;
+  const saving = new Set();
   let held = null;
 
   document.addEventListener("htmx:beforeSend", (event) => {
     if (ours(event)) {
-      saving += 1;
+      saving.add(event.detail.xhr);
     }
   });
 
   document.addEventListener("htmx:afterRequest", (event) => {
-    if (!ours(event)) {
-      return;
-    }
-    saving = Math.max(0, saving - 1);
-    if (saving === 0 && held) {
-      const { form, name, value } = held;
+    // Known by the request: what sent it may have been taken off the page by the answer.
+    if (saving.delete(event.detail.xhr) && saving.size === 0 && held) {
+      const { name, value } = held;
+      const form = document.querySelector("form[data-autosave]");
       held = null;
-      const button = name && form.querySelector(`button[name="${name}"][value="${value}"]`);
-      window.setTimeout(() => form.requestSubmit(button || undefined), 0);
+      const button =
+        form && name && form.querySelector(`button[name="${name}"][value="${value}"]`);
+      window.setTimeout(() => form && form.requestSubmit(button || undefined), 0);
     }
   });
 
@@ -138,10 +137,10 @@
       return;
     }
     window.clearTimeout(timer);
-    if (saving > 0) {
+    if (saving.size > 0) {
       event.preventDefault();
       const pressed = event.submitter;
-      held = { form, name: pressed && pressed.name, value: pressed && pressed.value };
+      held = { name: pressed && pressed.name, value: pressed && pressed.value };
       return;
     }
     unsaved = false;

@@ -1,0 +1,217 @@
+package org.hedgerow.sentences.compose;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Predicate;
+
+/** Clauses in which somebody does something: <em>The goat sat on the boat.</em> */
+final class Actions {
+
+  private static final double PLACED = 0.6;
+  private static final double ENDED = 0.25;
+  private static final double CLOSED = 0.04;
+  private static final int CHILD = 4;
+
+  /** How often statements use a mode. */
+  private static final List<Mode> MODES =
+      List.of(
+          Mode.PAST,
+          Mode.PAST,
+          Mode.PAST,
+          Mode.PAST,
+          Mode.PAST,
+          Mode.CAN,
+          Mode.CAN,
+          Mode.ING,
+          Mode.ING,
+          Mode.PRESENT,
+          Mode.PRESENT,
+          Mode.WANT);
+
+  private static final List<Mode> ASKED = List.of(Mode.PAST, Mode.CAN, Mode.CAN, Mode.ING);
+
+  private final Pantry pantry;
+  private final NounPhrases phrases;
+  private final Being being;
+  private final Chance chance;
+
+  Actions(Pantry pantry, NounPhrases phrases, Being being, Chance chance) {
+    this.pantry = pantry;
+    this.phrases = phrases;
+    this.being = being;
+    this.chance = chance;
+  }
+
+  /** The goat sat on the boat. */
+  Optional<Phrase> statement() {
+    return chance.among(MODES).flatMap(this::statement);
+  }
+
+  /** A statement of what happened. */
+  Optional<Phrase> told() {
+    return statement(Mode.PAST);
+  }
+
+  private Optional<Phrase> statement(Mode mode) {
+    return switch (mode) {
+      case PAST -> stated(mode, Shape.PAST, subject -> Optional.of(Phrase.EMPTY));
+      case PRESENT -> present();
+      case ING -> stated(mode, Shape.ING, subject -> being.form(subject).map(Phrase::of));
+      case CAN -> stated(mode, Shape.BASE, subject -> pantry.words("can"));
+      case WANT ->
+          stated(
+              mode,
+              Shape.BASE,
+              subject -> pantry.words(subject == Agreement.THIRD ? "wants to" : "want to"));
+      case COMMAND -> Optional.empty();
+    };
+  }
+
+  private Optional<Phrase> present() {
+    Shape shape = chance.of(0.5) ? Shape.THIRD : Shape.BASE;
+    return stated(
+        Mode.PRESENT,
+        shape,
+        subject ->
+            (subject == Agreement.THIRD) == (shape == Shape.THIRD)
+                ? Optional.of(Phrase.EMPTY)
+                : Optional.empty());
+  }
+
+  private interface Helper {
+    /** The words between the subject and the verb; empty if they can't be read or don't agree. */
+    Optional<Phrase> before(Agreement subject);
+  }
+
+  private Optional<Phrase> stated(Mode mode, Shape shape, Helper helper) {
+    return pantry
+        .actions(mode, shape)
+        .draw(chance, any -> true)
+        .flatMap(
+            action ->
+                subject(action)
+                    .flatMap(
+                        subject ->
+                            helper
+                                .before(subject.agreement())
+                                .flatMap(
+                                    help ->
+                                        rest(action, subject)
+                                            .map(
+                                                rest ->
+                                                    subject
+                                                        .phrase()
+                                                        .then(help)
+                                                        .then(action.verb())
+                                                        .then(rest)))));
+  }
+
+  /** Did the goat sit on the boat? */
+  Optional<Phrase> question() {
+    return chance
+        .among(ASKED)
+        .flatMap(
+            mode ->
+                switch (mode) {
+                  case ING -> asked(mode, Shape.ING, being::form);
+                  case CAN -> asked(mode, Shape.BASE, subject -> pantry.word("can"));
+                  case PAST, PRESENT, COMMAND, WANT ->
+                      asked(mode, Shape.BASE, subject -> pantry.word("did"));
+                });
+  }
+
+  private interface Opener {
+    Optional<Piece> before(Agreement subject);
+  }
+
+  private Optional<Phrase> asked(Mode mode, Shape shape, Opener opener) {
+    return pantry
+        .actions(mode, shape)
+        .draw(chance, any -> true)
+        .flatMap(
+            action ->
+                subject(action)
+                    .flatMap(
+                        subject ->
+                            opener
+                                .before(subject.agreement())
+                                .flatMap(
+                                    open ->
+                                        rest(action, subject)
+                                            .map(
+                                                rest ->
+                                                    Phrase.of(open)
+                                                        .then(subject.phrase())
+                                                        .then(action.verb())
+                                                        .then(rest)))));
+  }
+
+  /** Put the soap on the boat. */
+  Optional<Phrase> command() {
+    return pantry
+        .actions(Mode.COMMAND, Shape.BASE)
+        .draw(chance, any -> true)
+        .flatMap(
+            action ->
+                rest(action, List.of(), CHILD).map(rest -> Phrase.of(action.verb()).then(rest)));
+  }
+
+  private Optional<NounPhrase> subject(Action action) {
+    return phrases.subject(action.subjects(), action.frame().subject().allowsPeople());
+  }
+
+  private Optional<Phrase> rest(Action action, NounPhrase subject) {
+    return rest(action, subject.nouns(), subject.size());
+  }
+
+  /** All that follows the verb. */
+  private Optional<Phrase> rest(Action action, List<Noun> subjects, int size) {
+    if (action.frame().object().isEmpty()) {
+      return surroundings(action, subjects, size);
+    }
+    Predicate<Noun> fits =
+        noun -> !subjects.contains(noun) && (!action.frame().smaller() || noun.size() < size);
+    return phrases
+        .object(action.objects(), false, fits)
+        .flatMap(
+            object ->
+                surroundings(action, object.nouns(), object.size())
+                    .map(rest -> object.phrase().then(rest)));
+  }
+
+  private Optional<Phrase> surroundings(Action action, List<Noun> things, int size) {
+    boolean placed = action.frame().placeNeeded() || chance.of(PLACED);
+    Optional<Phrase> place = placed ? place(action, things, size) : Optional.of(Phrase.EMPTY);
+    if (place.isEmpty() && !action.frame().placeNeeded()) {
+      place = Optional.of(Phrase.EMPTY);
+    }
+    return place.flatMap(where -> ending(action, where));
+  }
+
+  private Optional<Phrase> place(Action action, List<Noun> things, int size) {
+    return chance
+        .among(action.places())
+        .flatMap(
+            place ->
+                phrases
+                    .landmark(
+                        place.nouns(),
+                        noun ->
+                            !things.contains(noun)
+                                && Room.isAt(place.preposition().text(), noun, size))
+                    .map(landmark -> Phrase.of(place.preposition()).then(landmark.phrase())));
+  }
+
+  private Optional<Phrase> ending(Action action, Phrase where) {
+    if (action.frame().restNeeded() || (where.length() == 0 && chance.of(ENDED))) {
+      Optional<Phrase> rest = chance.among(action.rests());
+      return rest.isEmpty() && !action.frame().restNeeded()
+          ? Optional.of(where)
+          : rest.map(words -> words.then(where));
+    }
+    return Optional.of(
+        chance.of(CLOSED)
+            ? where.then(chance.among(pantry.closings()).orElse(Phrase.EMPTY))
+            : where);
+  }
+}

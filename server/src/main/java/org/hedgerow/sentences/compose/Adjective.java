@@ -1,0 +1,26 @@
+package org.hedgerow.sentences.compose;
+
+import java.util.Set;
+
+/**
+ * @param nouns that it may describe
+ * @param kind what it says: <em>size, colour, taste…</em>
+ * @param before whether it stands before its noun
+ * @param after whether it stands after <em>is</em>
+ * @param against adjectives that it can't stand beside
+ */
+public record Adjective(
+    String text, Selection nouns, String kind, boolean before, boolean after, Set<String> against) {
+
+  public Adjective {
+    against = Set.copyOf(against);
+  }
+
+  /** Whether both can be said of one thing. */
+  public boolean goesWith(Adjective other) {
+    return !text.equals(other.text)
+        && !kind.equals(other.kind)
+        && !against.contains(other.text)
+        && !other.against.contains(text);
+  }
+}

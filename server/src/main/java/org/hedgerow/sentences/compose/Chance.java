@@ -1,0 +1,26 @@
+package org.hedgerow.sentences.compose;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.SplittableRandom;
+
+/** Chance that comes out the same from the same seed. For one thread. */
+final class Chance {
+
+  private final SplittableRandom random;
+
+  Chance(long seed) {
+    this.random = new SplittableRandom(seed);
+  }
+
+  boolean of(double probability) {
+    return random.nextDouble() < probability;
+  }
+
+  /** One of them, each as likely as any other; none of none. */
+  <T> Optional<T> among(List<T> choices) {
+    return choices.isEmpty()
+        ? Optional.empty()
+        : Optional.of(choices.get(random.nextInt(choices.size())));
+  }
+}

@@ -1,0 +1,18 @@
+package org.hedgerow.sentences.compose;
+
+import java.util.List;
+import java.util.Set;
+
+/**
+ * What came of an order.
+ *
+ * @param sentences the best first; fewer than were wanted where English has no more
+ * @param targets the words with the phonogram that could be used, as a dictionary has them
+ */
+public record Drafts(List<Draft> sentences, Set<String> targets) {
+
+  public Drafts {
+    sentences = List.copyOf(sentences);
+    targets = Set.copyOf(targets);
+  }
+}

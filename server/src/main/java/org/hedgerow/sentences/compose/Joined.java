@@ -1,0 +1,31 @@
+package org.hedgerow.sentences.compose;
+
+import java.util.List;
+import java.util.Optional;
+
+/** Two short statements in one: <em>The goat ran and the toad hid.</em> */
+final class Joined implements Pattern {
+
+  private static final List<String> JOINTS = List.of("and", "and", "and", "but");
+
+  private final Pantry pantry;
+  private final Actions actions;
+  private final Chance chance;
+
+  Joined(Pantry pantry, Actions actions, Chance chance) {
+    this.pantry = pantry;
+    this.actions = actions;
+    this.chance = chance;
+  }
+
+  @Override
+  public Optional<Phrase> make() {
+    return chance.among(JOINTS).flatMap(pantry::word).flatMap(this::make);
+  }
+
+  private Optional<Phrase> make(Piece joint) {
+    return actions
+        .told()
+        .flatMap(first -> actions.told().map(second -> first.then(joint).then(second)));
+  }
+}

@@ -1,0 +1,20 @@
+package org.hedgerow.sentences.compose;
+
+import java.util.List;
+
+/**
+ * What is known of words and of the world of a child: which nouns stand for what, who can do what
+ * to what, what can be said of what.
+ *
+ * @param closings adverbs that may end any sentence in which something happened
+ */
+public record Knowledge(
+    List<Noun> nouns, List<Frame> frames, List<Adjective> adjectives, List<String> closings) {
+
+  public Knowledge {
+    nouns = List.copyOf(nouns);
+    frames = List.copyOf(frames);
+    adjectives = List.copyOf(adjectives);
+    closings = List.copyOf(closings);
+  }
+}

@@ -1,0 +1,233 @@
+package org.hedgerow.sentences.compose;
+
+import static java.util.stream.Collectors.toUnmodifiableSet;
+
+import java.util.EnumMap;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Stream;
+import org.hedgerow.sentences.compose.NounForm.Form;
+
+/**
+ * All that can be read in sentences for one phonogram value, laid out for the composer: which nouns
+ * fit each place of each verb, which adjectives each noun. Made once for a question; immutable.
+ */
+final class Pantry {
+
+  private final Knowledge knowledge;
+  private final Function<String, Use> uses;
+  private final Set<String> wanted;
+  private final Stock<NounForm> nouns;
+  private final Stock<Description> descriptions;
+  private final Map<Shape, Map<Mode, Stock<Action>>> actions;
+  private final Map<Noun, Stock<Description>> describing = new HashMap<>();
+  private final Map<Adjective, Stock<NounForm>> described = new HashMap<>();
+  private final Stock<NounPhrase> subjects;
+  private final Stock<NounPhrase> objects;
+  private final Map<String, Stock<NounForm>> landmarks = new HashMap<>();
+  private final Map<Selection, Stock<NounForm>> selected = new HashMap<>();
+
+  /**
+   * @param uses what a word in lower case is good for
+   * @param wanted words that sentences should hold, as they stand or in another form
+   */
+  Pantry(Knowledge knowledge, Function<String, Use> uses, Set<String> wanted) {
+    this.knowledge = knowledge;
+    this.uses = uses;
+    this.wanted = Set.copyOf(wanted);
+    this.nouns = stock(knowledge.nouns().stream().flatMap(this::forms).toList(), NounForm::piece);
+    this.descriptions =
+        stock(
+            knowledge.adjectives().stream().flatMap(this::description).toList(),
+            Description::piece);
+    nouns.all().map(NounForm::noun).forEach(this::layOut);
+    descriptions
+        .all()
+        .map(Description::adjective)
+        .forEach(each -> described.put(each, select(each.nouns())));
+    this.subjects = pronouns(Pronoun::subject);
+    this.objects = pronouns(Pronoun::object);
+    this.actions = layOutActions();
+  }
+
+  private Stock<NounPhrase> pronouns(Function<Pronoun, String> text) {
+    return stock(
+        Pronoun.ALL.stream().flatMap(each -> pronoun(each, text.apply(each))).toList(),
+        phrase -> phrase.phrase().pieces().get(0));
+  }
+
+  private void layOut(Noun noun) {
+    describing.computeIfAbsent(
+        noun, key -> descriptions.where(each -> each.adjective().nouns().allows(key)));
+    noun.landmarks()
+        .forEach(
+            preposition ->
+                landmarks.computeIfAbsent(
+                    preposition,
+                    key -> nouns.where(form -> form.noun().landmarks().contains(key))));
+  }
+
+  private Stream<NounForm> forms(Noun noun) {
+    Form first = noun.countability() == Countability.COUNT ? Form.ONE : Form.SOME;
+    Form only = noun.countability() == Countability.PAIR ? Form.SEVERAL : first;
+    return Stream.concat(
+        form(noun, noun.singular(), only), form(noun, noun.plural(), Form.SEVERAL));
+  }
+
+  private Stream<NounForm> form(Noun noun, String text, Form form) {
+    return content(text, noun.singular()).map(piece -> new NounForm(noun, piece, form)).stream();
+  }
+
+  private Stream<Description> description(Adjective adjective) {
+    return content(adjective.text(), adjective.text())
+        .map(piece -> new Description(adjective, piece))
+        .stream();
+  }
+
+  private Map<Shape, Map<Mode, Stock<Action>>> layOutActions() {
+    Map<Shape, Map<Mode, Stock<Action>>> all = new EnumMap<>(Shape.class);
+    for (Shape shape : Shape.values()) {
+      List<Action> whole =
+          knowledge.frames().stream().flatMap(frame -> action(frame, shape)).toList();
+      Map<Mode, Stock<Action>> byMode = new EnumMap<>(Mode.class);
+      for (Mode mode : Mode.values()) {
+        byMode.put(
+            mode,
+            stock(
+                whole.stream().filter(each -> each.frame().modes().contains(mode)).toList(),
+                Action::verb));
+      }
+      all.put(shape, byMode);
+    }
+    return all;
+  }
+
+  private Stream<Action> action(Frame frame, Shape shape) {
+    return content(shape.of(frame.verb()), frame.verb().base())
+        .map(verb -> action(frame, verb))
+        .filter(Action::isWhole)
+        .stream();
+  }
+
+  private Action action(Frame frame, Piece verb) {
+    return new Action(
+        frame,
+        verb,
+        select(frame.subject()),
+        frame.object().map(this::select).orElseGet(Stock::empty),
+        frame.places().stream().flatMap(this::place).toList(),
+        frame.rests().stream().flatMap(rest -> words(rest).stream()).toList());
+  }
+
+  private Stream<Action.PlaceStock> place(Place place) {
+    Stock<NounForm> fitting =
+        place.nouns().map(this::select).orElseGet(() -> landmarks(place.preposition()));
+    return fitting.isEmpty()
+        ? Stream.empty()
+        : word(place.preposition())
+            .map(preposition -> new Action.PlaceStock(preposition, fitting))
+            .stream();
+  }
+
+  private Stock<NounForm> select(Selection selection) {
+    return selected.computeIfAbsent(
+        selection, key -> nouns.where(form -> selection.allows(form.noun())));
+  }
+
+  /** The nouns that make a place with a preposition. */
+  Stock<NounForm> landmarks(String preposition) {
+    return landmarks.getOrDefault(preposition, Stock.empty());
+  }
+
+  /** All nouns. */
+  Stock<NounForm> nouns() {
+    return nouns;
+  }
+
+  /** The adjectives that can be said of a noun. */
+  Stock<Description> describing(Noun noun) {
+    return describing.getOrDefault(noun, Stock.empty());
+  }
+
+  /** All adjectives. */
+  Stock<Description> descriptions() {
+    return descriptions;
+  }
+
+  /** What can be done, with the verb in one of its forms. */
+  Stock<Action> actions(Mode mode, Shape shape) {
+    return actions.getOrDefault(shape, Map.of()).getOrDefault(mode, NOTHING_DONE);
+  }
+
+  private static final Stock<Action> NOTHING_DONE = Stock.empty();
+
+  /** Adverbs that may end a sentence in which something happened. */
+  List<Phrase> closings() {
+    return knowledge.closings().stream().flatMap(text -> words(text).stream()).toList();
+  }
+
+  /** A word that only holds the sentence together; empty if it can't be read. */
+  Optional<Piece> word(String text) {
+    return piece(text, "");
+  }
+
+  /** Such words, with spaces between; empty if one of them can't be read. */
+  Optional<Phrase> words(String text) {
+    List<Piece> pieces =
+        Stream.of(text.split(" ")).map(this::word).flatMap(Optional::stream).toList();
+    return pieces.size() < text.split(" ").length
+        ? Optional.empty()
+        : Optional.of(new Phrase(pieces));
+  }
+
+  private Optional<Piece> content(String text, String lemma) {
+    return text.isEmpty() ? Optional.empty() : piece(text, lemma);
+  }
+
+  private Optional<Piece> piece(String text, String lemma) {
+    Use use = uses.apply(text.toLowerCase(Locale.ROOT));
+    return use.isAllowed()
+        ? Optional.of(new Piece(text, lemma, use == Use.TARGET, use == Use.SIGHT))
+        : Optional.empty();
+  }
+
+  private <T> Stock<T> stock(List<T> all, Function<T, Piece> piece) {
+    return Stock.of(
+        all, piece, word -> wanted.contains(word.text()) || wanted.contains(word.lemma()));
+  }
+
+  /** The nouns that an adjective can be said of. */
+  Stock<NounForm> describedBy(Adjective adjective) {
+    return described.getOrDefault(adjective, Stock.empty());
+  }
+
+  /** Pronouns, as subject or as object. */
+  Stock<NounPhrase> pronouns(Role role) {
+    return role == Role.SUBJECT ? subjects : objects;
+  }
+
+  private Stream<NounPhrase> pronoun(Pronoun pronoun, String text) {
+    return word(text)
+        .map(word -> new NounPhrase(Phrase.of(word), pronoun.agreement(), List.of(), List.of()))
+        .stream();
+  }
+
+  /** The words with the phonogram that the composer knows how to use, as a dictionary has them. */
+  Set<String> targetLemmas() {
+    return Stream.concat(
+            Stream.concat(
+                nouns.targets().stream().map(NounForm::piece),
+                descriptions.targets().stream().map(Description::piece)),
+            actions.values().stream()
+                .flatMap(byMode -> byMode.values().stream())
+                .flatMap(stock -> stock.targets().stream())
+                .map(Action::verb))
+        .map(Piece::lemma)
+        .collect(toUnmodifiableSet());
+  }
+}

@@ -1,0 +1,57 @@
+package org.hedgerow.sentences.compose;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Predicate;
+
+/** The ways to build sentences, each as often as it should be tried. */
+final class Patterns {
+
+  private record Weighted(String name, SentenceKind kind, int weight, Pattern pattern) {}
+
+  private final Chance chance;
+  private final List<Weighted> lots;
+
+  Patterns(
+      Pantry pantry, Predicate<String> startsWithVowel, Chance chance, Set<SentenceKind> kinds) {
+    this.chance = chance;
+    NounPhrases phrases = new NounPhrases(pantry, startsWithVowel, chance);
+    Being being = new Being(pantry, chance);
+    Actions actions = new Actions(pantry, phrases, being, chance);
+    States states = new States(pantry, phrases, being, chance);
+    Joined joined = new Joined(pantry, actions, chance);
+    this.lots =
+        lots(
+            List.of(
+                new Weighted("action", SentenceKind.STATEMENT, 10, actions::statement),
+                new Weighted("quality", SentenceKind.STATEMENT, 3, states::quality),
+                new Weighted("place", SentenceKind.STATEMENT, 2, states::place),
+                new Weighted("joined", SentenceKind.STATEMENT, 2, joined),
+                new Weighted("action asked", SentenceKind.QUESTION, 3, actions::question),
+                new Weighted("quality asked", SentenceKind.QUESTION, 1, states::qualityAsked),
+                new Weighted("place asked", SentenceKind.QUESTION, 1, states::placeAsked),
+                new Weighted("command", SentenceKind.COMMAND, 3, actions::command)),
+            kinds);
+  }
+
+  private static List<Weighted> lots(List<Weighted> all, Set<SentenceKind> kinds) {
+    List<Weighted> lots = new ArrayList<>();
+    for (Weighted each : all) {
+      for (int lot = 0; lot < each.weight() && kinds.contains(each.kind()); lot++) {
+        lots.add(each);
+      }
+    }
+    return List.copyOf(lots);
+  }
+
+  /** One more sentence, or none when chance leads nowhere. */
+  Optional<Candidate> next() {
+    return chance
+        .among(lots)
+        .flatMap(
+            lot ->
+                lot.pattern().make().map(phrase -> new Candidate(phrase, lot.kind(), lot.name())));
+  }
+}

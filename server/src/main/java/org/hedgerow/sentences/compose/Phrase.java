@@ -1,0 +1,55 @@
+package org.hedgerow.sentences.compose;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+
+/** Words that follow each other. Immutable. */
+record Phrase(List<Piece> pieces) {
+
+  static final Phrase EMPTY = new Phrase(List.of());
+
+  Phrase {
+    pieces = List.copyOf(pieces);
+  }
+
+  static Phrase of(Piece... pieces) {
+    return new Phrase(List.of(pieces));
+  }
+
+  Phrase then(Phrase next) {
+    if (pieces.isEmpty() || next.pieces.isEmpty()) {
+      return pieces.isEmpty() ? next : this;
+    }
+    List<Piece> all = new ArrayList<>(pieces.size() + next.pieces.size());
+    all.addAll(pieces);
+    all.addAll(next.pieces);
+    return new Phrase(all);
+  }
+
+  Phrase then(Piece next) {
+    return then(of(next));
+  }
+
+  int length() {
+    return pieces.size();
+  }
+
+  int targets() {
+    return (int) pieces.stream().filter(Piece::target).count();
+  }
+
+  /** The words that mean something, as they stand in a dictionary. */
+  List<String> lemmas() {
+    return content().map(Piece::lemma).toList();
+  }
+
+  /** Whether it says a word twice, which reads like a slip. */
+  boolean repeats() {
+    return content().map(Piece::lemma).distinct().count() < content().count();
+  }
+
+  private Stream<Piece> content() {
+    return pieces.stream().filter(Piece::isContent);
+  }
+}

@@ -71,6 +71,31 @@ public final class SeedLexicon {
     return read("starter/starter.tsv", StarterRow::from);
   }
 
+  /** The classes of nouns. */
+  public List<NounClassRow> nounClasses() {
+    return read("sentences/classes.tsv", NounClassRow::from);
+  }
+
+  /** What nouns stand for; one that is used in two ways has two rows. */
+  public List<NounRow> nouns() {
+    return read("sentences/nouns.tsv", NounRow::from);
+  }
+
+  /** How verbs are used; a verb has a row for each way. */
+  public List<VerbRow> verbs() {
+    return read("sentences/verbs.tsv", VerbRow::from);
+  }
+
+  /** What adjectives may describe. */
+  public List<AdjectiveRow> adjectives() {
+    return read("sentences/adjectives.tsv", AdjectiveRow::from);
+  }
+
+  /** Adverbs that may end a sentence. */
+  public List<AdverbRow> adverbs() {
+    return read("sentences/adverbs.tsv", AdverbRow::from);
+  }
+
   /** The pictures that have words as their names. */
   public List<PictureRow> pictures() {
     return read("pictures/pictures.tsv", PictureRow::from);

@@ -70,6 +70,23 @@ public final class TsvRow {
     return text;
   }
 
+  /** The words of a cell, with spaces between; none for a blank cell. */
+  public List<String> terms(String column) {
+    return parts(column, "", " ");
+  }
+
+  /**
+   * The parts of a cell; none for a blank one.
+   *
+   * @param mark what may stand before the first and is no part of it
+   * @param separator what stands between them
+   */
+  public List<String> parts(String column, String mark, String separator) {
+    String text = text(column);
+    String bare = text.startsWith(mark) ? text.substring(mark.length()) : text;
+    return bare.isBlank() ? List.of() : List.of(bare.split(separator));
+  }
+
   /** A whole number. */
   public int number(String column) {
     String text = required(column);

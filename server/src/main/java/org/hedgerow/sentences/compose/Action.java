@@ -17,9 +17,6 @@ record Action(
     List<PlaceStock> places,
     List<Phrase> rests) {
 
-  /** A preposition with the nouns that can stand after it. */
-  record PlaceStock(Piece preposition, Stock<NounForm> nouns) {}
-
   /** Whether all that the frame needs can be read. */
   boolean isWhole() {
     return (!subjects.isEmpty() || frame.subject().allowsPeople())

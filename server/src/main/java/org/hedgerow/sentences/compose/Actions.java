@@ -131,6 +131,7 @@ final class Actions {
         .flatMap(
             action ->
                 subject(action)
+                    .filter(subject -> mode == Mode.CAN || !subject.isSpeaker())
                     .flatMap(
                         subject ->
                             opener
@@ -172,11 +173,15 @@ final class Actions {
     Predicate<Noun> fits =
         noun -> !subjects.contains(noun) && (!action.frame().smaller() || noun.size() < size);
     return phrases
-        .object(action.objects(), false, fits)
+        .object(action.objects(), takesPeople(action), fits)
         .flatMap(
             object ->
                 surroundings(action, object.nouns(), object.size())
                     .map(rest -> object.phrase().then(rest)));
+  }
+
+  private static boolean takesPeople(Action action) {
+    return action.frame().object().map(Selection::allowsPeople).orElse(false);
   }
 
   private Optional<Phrase> surroundings(Action action, List<Noun> things, int size) {
@@ -189,17 +194,7 @@ final class Actions {
   }
 
   private Optional<Phrase> place(Action action, List<Noun> things, int size) {
-    return chance
-        .among(action.places())
-        .flatMap(
-            place ->
-                phrases
-                    .landmark(
-                        place.nouns(),
-                        noun ->
-                            !things.contains(noun)
-                                && Room.isAt(place.preposition().text(), noun, size))
-                    .map(landmark -> Phrase.of(place.preposition()).then(landmark.phrase())));
+    return chance.among(action.places()).flatMap(place -> phrases.place(place, things, size));
   }
 
   private Optional<Phrase> ending(Action action, Phrase where) {

@@ -1,11 +1,16 @@
 package org.hedgerow.sentences.compose;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.function.Function;
-import java.util.function.Predicate;
+import org.hedgerow.lexicon.Lexicon;
+import org.hedgerow.reading.Verdict;
+import org.hedgerow.sentences.Articles;
+import org.hedgerow.sentences.JudgedWord;
+import org.hedgerow.sentences.SentenceStandard;
+import org.hedgerow.sentences.WordJudge;
 
 /**
  * Makes sentences that pass by construction: every word that is put in one has been judged before.
@@ -15,9 +20,9 @@ import java.util.function.Predicate;
 public final class Composer {
 
   /** How many are made for each that is wanted, so that there is something to choose from. */
-  private static final int CHOICE = 25;
+  private static final int CHOICE = 30;
 
-  private static final int LEAST_CHOICE = 300;
+  private static final int LEAST_CHOICE = 600;
 
   /** When to stop trying where words are few. */
   private static final int TRIES = 40_000;
@@ -31,33 +36,52 @@ public final class Composer {
   }
 
   /**
-   * @param uses what a word in lower case is good for in these sentences
-   * @param startsWithVowel whether a word is said with a vowel first, so that it takes <em>an</em>
+   * @param standard what the sentences must pass; with exactly one target
    */
-  public Drafts compose(
-      DraftOrder order, Function<String, Use> uses, Predicate<String> startsWithVowel) {
-    Pantry pantry = new Pantry(knowledge, uses, order.mustUse());
-    Patterns patterns =
-        new Patterns(pantry, startsWithVowel, new Chance(order.seed()), order.kinds());
+  public Drafts compose(DraftOrder order, Lexicon lexicon, SentenceStandard standard) {
+    WordJudge judge = new WordJudge(lexicon, standard);
+    Pantry pantry = new Pantry(knowledge, word -> use(judge.judge(word)), order.mustUse());
+    Articles articles = new Articles(lexicon, standard.accents().get(0));
+    Chance chance = new Chance(order.seed());
+    Map<String, Candidate> found = new LinkedHashMap<>();
+    for (Style style : List.of(Style.PLAIN, Style.DENSE)) {
+      Patterns patterns =
+          new Patterns(pantry, articles::startsWithVowel, style, chance, order.kinds());
+      gather(found, patterns, order, standard);
+    }
     return new Drafts(
-        ranking.best(candidates(order, patterns), order.count()), pantry.targetLemmas());
+        ranking.best(new ArrayList<>(found.values()), order.count()), pantry.targetLemmas());
   }
 
-  private static List<Candidate> candidates(DraftOrder order, Patterns patterns) {
+  private static Use use(JudgedWord word) {
+    if (word.verdict() != Verdict.PASS) {
+      return Use.NONE;
+    }
+    return switch (word.judgement()) {
+      case TARGET -> Use.TARGET;
+      case PHONETIC, TAUGHT -> Use.PLAIN;
+      case SIGHT_WORD -> Use.SIGHT;
+      case BLOCKED -> Use.NONE;
+    };
+  }
+
+  private static void gather(
+      Map<String, Candidate> found,
+      Patterns patterns,
+      DraftOrder order,
+      SentenceStandard standard) {
     int wanted = Math.max(LEAST_CHOICE, CHOICE * order.count());
-    Map<String, Candidate> found = new LinkedHashMap<>();
     for (int tried = 0; tried < TRIES + wanted && found.size() < wanted; tried++) {
       patterns
           .next()
-          .filter(candidate -> isInOrder(candidate.phrase(), order))
+          .filter(candidate -> isInOrder(candidate.phrase(), order, standard))
           .ifPresent(candidate -> found.putIfAbsent(candidate.text(), candidate));
     }
-    return List.copyOf(found.values());
   }
 
-  private static boolean isInOrder(Phrase phrase, DraftOrder order) {
-    return phrase.targets() >= order.minimumTargets()
-        && phrase.length() <= order.maximumWords()
+  private static boolean isInOrder(Phrase phrase, DraftOrder order, SentenceStandard standard) {
+    return phrase.targets() >= standard.minimumTargets()
+        && phrase.length() <= standard.maximumWords()
         && !phrase.repeats()
         && holdsAll(phrase, order.mustUse());
   }

@@ -1,11 +1,30 @@
 package org.hedgerow.sentences.compose;
 
 import java.util.List;
+import org.hedgerow.sentences.compose.NounForm.Form;
 
 /** What introduces nouns: articles, owners, numbers, or nothing. */
 final class Determiners {
 
   private static final List<String> OWN = List.of("his", "my", "her");
+  private static final List<String> KIN = List.of("his", "my", "her", "my");
+
+  /** What one calls one's own. */
+  private static final List<String> OWNED =
+      List.of(
+          "kin",
+          "pet",
+          "home",
+          "garment",
+          "toy",
+          "tool",
+          "container",
+          "bed",
+          "reading",
+          "jewel",
+          "instrument",
+          "vehicle");
+
   private static final List<String> ONLY = List.of("the");
 
   private Determiners() {}
@@ -16,6 +35,9 @@ final class Determiners {
     if (noun.is("body")) {
       return OWN;
     }
+    if (noun.is("kin")) {
+      return form.form() == Form.ONE ? KIN : OWN;
+    }
     if (noun.is("sky")) {
       return ONLY;
     }
@@ -23,17 +45,27 @@ final class Determiners {
       return noun.is("garment") ? OWN : ONLY;
     }
     return switch (form.form()) {
-      case ONE -> ofOne(role);
+      case ONE -> ofOne(noun, role);
       case SEVERAL -> ofSeveral(role);
       case SOME -> ofSome(role);
     };
   }
 
-  private static List<String> ofOne(Role role) {
+  private static List<String> ofOne(Noun noun, Role role) {
+    boolean owned = OWNED.stream().anyMatch(noun::is);
     return switch (role) {
-      case SUBJECT -> List.of("the", "the", "the", "the", "the", "a", "his", "my");
-      case OBJECT -> List.of("a", "a", "a", "the", "the", "the", "his", "my");
-      case PLACE -> List.of("the", "the", "the", "the", "a", "his", "my");
+      case SUBJECT ->
+          owned
+              ? List.of("the", "the", "the", "his", "my", "her")
+              : List.of("the", "the", "the", "the", "the", "a");
+      case OBJECT ->
+          owned
+              ? List.of("a", "a", "the", "the", "his", "my", "her")
+              : List.of("a", "a", "the", "the");
+      case PLACE ->
+          owned
+              ? List.of("the", "the", "the", "the", "the", "his", "my", "a")
+              : List.of("the", "the", "the", "the", "the", "the", "the", "a");
     };
   }
 

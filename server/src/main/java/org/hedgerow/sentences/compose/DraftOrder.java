@@ -9,21 +9,13 @@ import java.util.Set;
  * @param seed the same seed gives the same sentences
  * @param mustUse words in lower case that each sentence must hold, as they stand or in another form
  * @param kinds what they may do; at least one
- * @param minimumTargets how often the phonogram must come up
- * @param maximumWords how long they may be
  */
-public record DraftOrder(
-    int count,
-    long seed,
-    Set<String> mustUse,
-    Set<SentenceKind> kinds,
-    int minimumTargets,
-    int maximumWords) {
+public record DraftOrder(int count, long seed, Set<String> mustUse, Set<SentenceKind> kinds) {
 
   public DraftOrder {
     mustUse = Set.copyOf(mustUse);
     kinds = Set.copyOf(kinds);
-    if (count < 1 || minimumTargets < 0 || maximumWords < 1 || kinds.isEmpty()) {
+    if (count < 1 || kinds.isEmpty()) {
       throw new IllegalArgumentException("nothing can be made for this order");
     }
   }

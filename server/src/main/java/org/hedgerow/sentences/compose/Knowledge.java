@@ -9,11 +9,16 @@ import java.util.List;
  * @param closings adverbs that may end any sentence in which something happened
  */
 public record Knowledge(
-    List<Noun> nouns, List<Frame> frames, List<Adjective> adjectives, List<String> closings) {
+    List<Noun> nouns,
+    List<Frame> frames,
+    List<Whereabouts> whereabouts,
+    List<Adjective> adjectives,
+    List<String> closings) {
 
   public Knowledge {
     nouns = List.copyOf(nouns);
     frames = List.copyOf(frames);
+    whereabouts = List.copyOf(whereabouts);
     adjectives = List.copyOf(adjectives);
     closings = List.copyOf(closings);
   }

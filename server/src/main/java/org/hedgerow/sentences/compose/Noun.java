@@ -20,6 +20,9 @@ public record Noun(
     Set<String> classes,
     Set<String> landmarks) {
 
+  /** The prepositions that nouns say of themselves whether they make places with them. */
+  public static final Set<String> LANDMARKS = Set.of("on", "in", "by", "under", "at", "near");
+
   public Noun {
     if (singular.isBlank()) {
       throw new IllegalArgumentException("a noun must have a word");

@@ -9,6 +9,18 @@ record NounForm(Noun noun, Piece piece, Form form) {
     SOME
   }
 
+  /** Whether it names one place: <em>in the barn</em>, not <em>in the barns</em>. */
+  boolean isOnePlace() {
+    return form != Form.SEVERAL || noun.countability() == Countability.PAIR;
+  }
+
+  /** Whether both are told in one breath. */
+  boolean goesWith(NounForm other) {
+    return form == other.form
+        && !noun.singular().equals(other.noun.singular())
+        && Kinship.between(noun, other.noun);
+  }
+
   Agreement agreement() {
     return form == Form.SEVERAL ? Agreement.OTHER : Agreement.THIRD;
   }

@@ -2,6 +2,7 @@ package org.hedgerow.sentences.compose;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 
 /**
  * Somebody or something, in words.
@@ -13,6 +14,8 @@ record NounPhrase(Phrase phrase, Agreement agreement, List<Noun> nouns, List<Adj
 
   /** The size of people, whom pronouns stand for. */
   private static final int PERSON = 4;
+
+  private static final Set<String> SPEAKERS = Set.of("I", "we");
 
   NounPhrase {
     nouns = List.copyOf(nouns);
@@ -26,6 +29,11 @@ record NounPhrase(Phrase phrase, Agreement agreement, List<Noun> nouns, List<Adj
 
   boolean names(Noun noun) {
     return nouns.contains(noun);
+  }
+
+  /** Whether it is I or we, of whom one doesn't ask what they did. */
+  boolean isSpeaker() {
+    return nouns.isEmpty() && SPEAKERS.contains(phrase.pieces().get(0).text());
   }
 
   /** Both, joined by <em>and</em>. */

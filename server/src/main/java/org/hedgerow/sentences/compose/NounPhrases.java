@@ -7,27 +7,24 @@ import java.util.function.Predicate;
 /** Puts nouns into words: with an article, perhaps an adjective, perhaps another noun. */
 final class NounPhrases {
 
-  private static final double PRONOUN = 0.25;
-  private static final double PAIRED = 0.2;
-  private static final double DESCRIBED = 0.1;
-  private static final double DESCRIBED_BY_TARGET = 0.45;
-
   private final Pantry pantry;
   private final Predicate<String> startsWithVowel;
+  private final Style style;
   private final Chance chance;
 
   /**
    * @param startsWithVowel whether a word is said with a vowel first
    */
-  NounPhrases(Pantry pantry, Predicate<String> startsWithVowel, Chance chance) {
+  NounPhrases(Pantry pantry, Predicate<String> startsWithVowel, Style style, Chance chance) {
     this.pantry = pantry;
     this.startsWithVowel = startsWithVowel;
+    this.style = style;
     this.chance = chance;
   }
 
   /** Who does something. */
   Optional<NounPhrase> subject(Stock<NounForm> nouns, boolean people) {
-    if (people && (nouns.isEmpty() || chance.of(PRONOUN))) {
+    if (people && (nouns.isEmpty() || chance.of(style.pronoun()))) {
       return pantry.pronouns(Role.SUBJECT).draw(chance, any -> true);
     }
     return oneOrTwo(nouns, Role.SUBJECT, any -> true);
@@ -35,49 +32,62 @@ final class NounPhrases {
 
   /** What something is done to. */
   Optional<NounPhrase> object(Stock<NounForm> nouns, boolean people, Predicate<Noun> fits) {
-    if (people && chance.of(PRONOUN / 2)) {
+    if (people && chance.of(style.pronoun() / 2)) {
       return pantry.pronouns(Role.OBJECT).draw(chance, any -> true);
     }
     return oneOrTwo(nouns, Role.OBJECT, fits);
   }
 
-  /** Where something is. */
-  Optional<NounPhrase> landmark(Stock<NounForm> nouns, Predicate<Noun> fits) {
-    return single(nouns, Role.PLACE, fits);
+  /**
+   * Where something is.
+   *
+   * @param things what is there
+   * @param size of the biggest of them
+   */
+  Optional<Phrase> place(PlaceStock place, List<Noun> things, int size) {
+    String preposition = place.preposition().text();
+    return single(
+            place.nouns(),
+            Role.PLACE,
+            noun -> !things.contains(noun) && Room.isAt(preposition, noun, size))
+        .map(landmark -> Phrase.of(place.preposition()).then(landmark.phrase()));
   }
 
   private Optional<NounPhrase> oneOrTwo(Stock<NounForm> nouns, Role role, Predicate<Noun> fits) {
-    return chance.of(PAIRED) ? pair(nouns, role, fits) : single(nouns, role, fits);
+    return chance.of(style.paired()) ? pair(nouns, role, fits) : single(nouns, role, fits);
   }
 
-  /** Two of a kind, joined by <em>and</em>. */
+  /** Two of a kind and in the same number, joined by <em>and</em>. */
   private Optional<NounPhrase> pair(Stock<NounForm> nouns, Role role, Predicate<Noun> fits) {
-    return single(nouns, role, fits)
+    return nouns
+        .draw(chance, form -> fits.test(form.noun()))
         .flatMap(
             first ->
-                another(first.nouns().get(0), nouns, role, fits)
-                    .flatMap(second -> pantry.word("and").map(and -> first.and(and, second))));
+                nouns
+                    .draw(chance, second -> fits.test(second.noun()) && first.goesWith(second))
+                    .flatMap(second -> pair(first, second, role)));
   }
 
-  private Optional<NounPhrase> another(
-      Noun first, Stock<NounForm> nouns, Role role, Predicate<Noun> fits) {
-    return single(
-        nouns,
-        role,
-        other -> !other.equals(first) && fits.test(other) && Kinship.between(first, other));
+  private Optional<NounPhrase> pair(NounForm first, NounForm second, Role role) {
+    String determiner = chance.among(Determiners.of(first, role)).orElse("");
+    return pantry
+        .word("and")
+        .flatMap(
+            and ->
+                put(first, determiner)
+                    .flatMap(one -> put(second, determiner).map(two -> one.and(and, two))));
   }
 
   private Optional<NounPhrase> single(Stock<NounForm> nouns, Role role, Predicate<Noun> fits) {
-    return nouns.draw(chance, form -> fits.test(form.noun())).flatMap(form -> put(form, role));
+    return nouns
+        .draw(chance, form -> fits.test(form.noun()))
+        .flatMap(form -> put(form, chance.among(Determiners.of(form, role)).orElse("")));
   }
 
-  private Optional<NounPhrase> put(NounForm form, Role role) {
+  private Optional<NounPhrase> put(NounForm form, String determiner) {
     List<Description> told = describe(form);
     Phrase named = new Phrase(told.stream().map(Description::piece).toList()).then(form.piece());
-    return chance
-        .among(Determiners.of(form, role))
-        .flatMap(determiner -> introduce(determiner, named))
-        .map(phrase -> phrase(phrase, form, told));
+    return introduce(determiner, named).map(phrase -> phrase(phrase, form, told));
   }
 
   private static NounPhrase phrase(Phrase words, NounForm form, List<Description> told) {
@@ -91,7 +101,8 @@ final class NounPhrases {
   /** One adjective or none. */
   private List<Description> describe(NounForm form) {
     Stock<Description> fitting = pantry.describing(form.noun());
-    double probability = fitting.targets().isEmpty() ? DESCRIBED : DESCRIBED_BY_TARGET;
+    double probability =
+        fitting.targets().isEmpty() ? style.described() : style.describedByTarget();
     return chance.of(probability)
         ? fitting.draw(chance, each -> each.adjective().before()).stream().toList()
         : List.of();

@@ -25,6 +25,7 @@ final class Pantry {
   private final Stock<NounForm> nouns;
   private final Stock<Description> descriptions;
   private final Map<Shape, Map<Mode, Stock<Action>>> actions;
+  private final Stock<Situation> situations;
   private final Map<Noun, Stock<Description>> describing = new HashMap<>();
   private final Map<Adjective, Stock<NounForm>> described = new HashMap<>();
   private final Stock<NounPhrase> subjects;
@@ -53,6 +54,9 @@ final class Pantry {
     this.subjects = pronouns(Pronoun::subject);
     this.objects = pronouns(Pronoun::object);
     this.actions = layOutActions();
+    List<Situation> whole = knowledge.whereabouts().stream().flatMap(this::situation).toList();
+    this.situations =
+        new Stock<>(List.of(), whole.stream().filter(Situation::holdsTarget).toList(), whole);
   }
 
   private Stock<NounPhrase> pronouns(Function<Pronoun, String> text) {
@@ -69,7 +73,9 @@ final class Pantry {
             preposition ->
                 landmarks.computeIfAbsent(
                     preposition,
-                    key -> nouns.where(form -> form.noun().landmarks().contains(key))));
+                    key ->
+                        nouns.where(
+                            form -> form.isOnePlace() && form.noun().landmarks().contains(key))));
   }
 
   private Stream<NounForm> forms(Noun noun) {
@@ -124,19 +130,47 @@ final class Pantry {
         frame.rests().stream().flatMap(rest -> words(rest).stream()).toList());
   }
 
-  private Stream<Action.PlaceStock> place(Place place) {
+  private Stream<PlaceStock> place(Place place) {
     Stock<NounForm> fitting =
-        place.nouns().map(this::select).orElseGet(() -> landmarks(place.preposition()));
+        place
+            .nouns()
+            .map(nouns -> at(place.preposition(), nouns))
+            .orElseGet(() -> landmarks(place.preposition()));
     return fitting.isEmpty()
         ? Stream.empty()
         : word(place.preposition())
-            .map(preposition -> new Action.PlaceStock(preposition, fitting))
+            .map(preposition -> new PlaceStock(preposition, fitting))
             .stream();
+  }
+
+  /** One place, not several; nouns of a class must make a place with the preposition. */
+  private Stock<NounForm> at(String preposition, Selection nouns) {
+    return select(nouns)
+        .where(
+            form ->
+                form.isOnePlace()
+                    && (nouns.names(form.noun())
+                        || !Noun.LANDMARKS.contains(preposition)
+                        || form.noun().landmarks().contains(preposition)));
+  }
+
+  private Stream<Situation> situation(Whereabouts whereabouts) {
+    return Stream.of(
+            new Situation(
+                select(whereabouts.subject()),
+                whereabouts.subject().allowsPeople(),
+                whereabouts.places().stream().flatMap(this::place).toList()))
+        .filter(Situation::isWhole);
+  }
+
+  /** Who or what can be where. */
+  Stock<Situation> situations() {
+    return situations;
   }
 
   private Stock<NounForm> select(Selection selection) {
     return selected.computeIfAbsent(
-        selection, key -> nouns.where(form -> selection.allows(form.noun())));
+        selection, key -> nouns.where(form -> selection.allows(form.noun(), form.piece().text())));
   }
 
   /** The nouns that make a place with a preposition. */

@@ -15,9 +15,13 @@ final class Patterns {
   private final List<Weighted> lots;
 
   Patterns(
-      Pantry pantry, Predicate<String> startsWithVowel, Chance chance, Set<SentenceKind> kinds) {
+      Pantry pantry,
+      Predicate<String> startsWithVowel,
+      Style style,
+      Chance chance,
+      Set<SentenceKind> kinds) {
     this.chance = chance;
-    NounPhrases phrases = new NounPhrases(pantry, startsWithVowel, chance);
+    NounPhrases phrases = new NounPhrases(pantry, startsWithVowel, style, chance);
     Being being = new Being(pantry, chance);
     Actions actions = new Actions(pantry, phrases, being, chance);
     States states = new States(pantry, phrases, being, chance);

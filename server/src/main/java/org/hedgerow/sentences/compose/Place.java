@@ -5,13 +5,6 @@ import java.util.Optional;
 /**
  * Where something may be done.
  *
- * @param nouns before which the preposition makes sense here; empty for all that it goes with
+ * @param nouns before which the preposition makes sense here; empty for all that it makes places of
  */
-public record Place(String preposition, Optional<Selection> nouns) {
-
-  public boolean allows(Noun noun) {
-    return nouns
-        .map(selection -> selection.allows(noun))
-        .orElseGet(() -> noun.landmarks().contains(preposition));
-  }
-}
+public record Place(String preposition, Optional<Selection> nouns) {}

@@ -1,5 +1,8 @@
 package org.hedgerow.sentences.compose;
 
+import static java.util.stream.Collectors.averagingDouble;
+import static java.util.stream.Collectors.groupingBy;
+
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -14,11 +17,24 @@ import java.util.Optional;
  */
 final class Ranking {
 
-  private static final double SAME_WORD = 0.14;
-  private static final double SAME_PATTERN = 0.05;
+  private static final double SAME_WORD = 0.15;
+  private static final double SAME_PATTERN = 0.1;
   private static final double SIGHT_WORD = 0.02;
 
-  private record Scored(Candidate candidate, double plausibility, double score) {}
+  /**
+   * @param score how much more plausible it is than others of its pattern: short words that hold a
+   *     pattern together must not decide between patterns
+   */
+  private record Scored(Candidate candidate, double plausibility, double score) {
+
+    Scored above(double usual) {
+      return new Scored(candidate, plausibility, score - usual);
+    }
+
+    String pattern() {
+      return candidate.pattern();
+    }
+  }
 
   private final Plausibility plausibility;
 
@@ -28,7 +44,7 @@ final class Ranking {
 
   /** The best first. */
   List<Draft> best(List<Candidate> candidates, int count) {
-    List<Scored> left = new ArrayList<>(candidates.stream().map(this::score).toList());
+    List<Scored> left = new ArrayList<>(compared(candidates.stream().map(this::score).toList()));
     Map<String, Integer> used = new HashMap<>();
     List<Draft> chosen = new ArrayList<>();
     while (chosen.size() < count && !left.isEmpty()) {
@@ -39,6 +55,12 @@ final class Ranking {
       used.merge(best.candidate().pattern(), 1, Integer::sum);
     }
     return chosen;
+  }
+
+  private static List<Scored> compared(List<Scored> all) {
+    Map<String, Double> usual =
+        all.stream().collect(groupingBy(Scored::pattern, averagingDouble(Scored::score)));
+    return all.stream().map(each -> each.above(usual.getOrDefault(each.pattern(), 0.0))).toList();
   }
 
   private Scored score(Candidate candidate) {

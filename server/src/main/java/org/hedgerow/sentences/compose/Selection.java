@@ -35,8 +35,21 @@ public record Selection(Set<String> classes, Set<String> nouns) {
             .collect(Collectors.toSet()));
   }
 
+  /** Whether the noun fits in a form; a plural that is named allows nothing but the plural. */
+  public boolean allows(Noun noun, String form) {
+    return nouns.contains(noun.singular())
+        || nouns.contains(form)
+        || classes.stream().anyMatch(noun::is);
+  }
+
+  /** Whether the noun is meant itself. */
+  boolean names(Noun noun) {
+    return nouns.contains(noun.singular());
+  }
+
+  /** Whether the noun fits in some form. */
   public boolean allows(Noun noun) {
-    return nouns.contains(noun.singular()) || classes.stream().anyMatch(noun::is);
+    return allows(noun, noun.singular());
   }
 
   /** Whether it may be any person, so that a pronoun can stand for them. */

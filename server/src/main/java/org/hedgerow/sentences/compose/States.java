@@ -1,6 +1,5 @@
 package org.hedgerow.sentences.compose;
 
-import java.util.List;
 import java.util.Optional;
 
 /**
@@ -9,28 +8,17 @@ import java.util.Optional;
 final class States {
 
   private static final double SECOND = 0.4;
-  private static final List<String> WHERE = List.of("on", "on", "in", "in", "by", "under", "at");
 
   private final Pantry pantry;
   private final NounPhrases phrases;
   private final Being being;
   private final Chance chance;
-  private final Stock<NounForm> movable;
 
   States(Pantry pantry, NounPhrases phrases, Being being, Chance chance) {
     this.pantry = pantry;
     this.phrases = phrases;
     this.being = being;
     this.chance = chance;
-    this.movable = pantry.nouns().where(form -> isMovable(form.noun()));
-  }
-
-  /** What can lie or stand about: no part of a body, nothing without a body of its own. */
-  private static boolean isMovable(Noun noun) {
-    return noun.size() > 0
-        && (noun.is("thing") || noun.is("animal") || noun.is("person"))
-        && !noun.is("body")
-        && !noun.is("part");
   }
 
   /** The boat is big and red. */
@@ -113,28 +101,21 @@ final class States {
   }
 
   private Optional<Said> placed() {
+    return pantry.situations().draw(chance, any -> true).flatMap(this::placed);
+  }
+
+  private Optional<Said> placed(Situation situation) {
     return phrases
-        .subject(movable, true)
+        .subject(situation.subjects(), situation.people())
         .flatMap(
             subject ->
-                where(subject)
+                where(situation, subject)
                     .map(where -> new Said(subject.phrase(), subject.agreement(), where)));
   }
 
-  private Optional<Phrase> where(NounPhrase subject) {
-    return chance.among(WHERE).flatMap(preposition -> where(preposition, subject));
-  }
-
-  private Optional<Phrase> where(String preposition, NounPhrase subject) {
-    return pantry
-        .word(preposition)
-        .flatMap(
-            word ->
-                phrases
-                    .landmark(
-                        pantry.landmarks(preposition),
-                        noun ->
-                            !subject.names(noun) && Room.isAt(preposition, noun, subject.size()))
-                    .map(landmark -> Phrase.of(word).then(landmark.phrase())));
+  private Optional<Phrase> where(Situation situation, NounPhrase subject) {
+    return chance
+        .among(situation.places())
+        .flatMap(place -> phrases.place(place, subject.nouns(), subject.size()));
   }
 }

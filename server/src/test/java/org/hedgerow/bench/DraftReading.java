@@ -1,0 +1,59 @@
+package org.hedgerow.bench;
+
+import java.util.List;
+import java.util.Set;
+import org.hedgerow.language.TrigramModel;
+import org.hedgerow.lexicon.Lexicon;
+import org.hedgerow.phonics.Correspondence;
+import org.hedgerow.reading.Standard;
+import org.hedgerow.seed.SeedKnowledge;
+import org.hedgerow.seed.SeededLexicon;
+import org.hedgerow.seedlexicon.SeedLexicon;
+import org.hedgerow.sentences.SentenceStandard;
+import org.hedgerow.sentences.compose.Composer;
+import org.hedgerow.sentences.compose.Draft;
+import org.hedgerow.sentences.compose.DraftOrder;
+import org.hedgerow.sentences.compose.Drafts;
+import org.hedgerow.sentences.compose.SentenceKind;
+
+/** Prints composed sentences, to be read: {@code DraftReading SEED COUNT oa ea:1 …}. */
+public final class DraftReading {
+  private DraftReading() {}
+
+  private static final Set<String> DOLCH =
+      Set.of(
+          "a and away big blue can come down find for funny go help here i in is it jump little look make me my not one play red run said see the three to two up we where yellow you all am are at ate be black brown but came did do eat four get good have he into like must new no now on our out please pretty ran ride saw say she so soon that there they this too under want was well went what white who will with yes after again an any as ask by could every fly from give going had has her him his how just know let live may of old once open over put round some stop take thank them then think walk were when always around because been before best both buy call cold does don't fast first five found gave goes green its made many off or pull read right sing sit sleep tell their these those upon us use very wash which why wish work would write your about better bring carry clean cut done draw drink eight fall far full got grow hold hot hurt if keep kind laugh light long much myself never only own pick seven shall show six small start ten today together try warm"
+              .split(" ", -1));
+
+  public static void main(String[] args) {
+    Lexicon lexicon = SeededLexicon.get();
+    Composer composer =
+        new Composer(SeedKnowledge.of(SeedLexicon.bundled()), TrigramModel.bundled());
+    long seed = Long.parseLong(args[0]);
+    int count = Integer.parseInt(args[1]);
+    for (String name : args[2].split(",", -1)) {
+      String[] parts = name.split(":", -1);
+      Correspondence value =
+          lexicon
+              .catalogue()
+              .value(parts[0], parts.length > 1 ? Integer.parseInt(parts[1]) : 1)
+              .orElseThrow();
+      SentenceStandard standard =
+          new SentenceStandard(Standard.of(value), List.of("en-US", "en-GB"), DOLCH, 3, 9);
+      long start = System.nanoTime();
+      Drafts drafts =
+          composer.compose(
+              new DraftOrder(count, seed, Set.of(), Set.of(SentenceKind.values())),
+              lexicon,
+              standard);
+      System.out.printf(
+          "== %s: %d targets, %d ms%n",
+          name, drafts.targets().size(), (System.nanoTime() - start) / 1_000_000);
+      for (Draft draft : drafts.sentences()) {
+        System.out.printf("%.2f %s%n", draft.plausibility(), draft.text());
+      }
+      if (drafts.sentences().size() < count)
+        System.out.println("   only " + drafts.sentences().size() + " of " + drafts.targets());
+    }
+  }
+}

@@ -1,13 +1,21 @@
 package org.hedgerow.seedlexicon;
 
+import java.util.List;
+
 /**
- * An adverb that may end a sentence in which something happened.
+ * What may end a sentence.
  *
- * @param kind what it says: time, degree…
+ * @param adverb one word or several
+ * @param after what the sentence says before: action, place, state
  */
-public record AdverbRow(String adverb, String kind) {
+public record AdverbRow(String adverb, List<String> after) {
+
+  public AdverbRow {
+    after = List.copyOf(after);
+  }
 
   static AdverbRow from(TsvRow row) {
-    return new AdverbRow(row.required("adverb"), row.required("kind"));
+    row.required("after");
+    return new AdverbRow(row.required("adverb"), row.terms("after"));
   }
 }

@@ -13,6 +13,7 @@ import org.hedgerow.seedlexicon.NounRow;
 import org.hedgerow.seedlexicon.SeedLexicon;
 import org.hedgerow.seedlexicon.VerbRow;
 import org.hedgerow.sentences.compose.Adjective;
+import org.hedgerow.sentences.compose.Closing;
 import org.hedgerow.sentences.compose.Countability;
 import org.hedgerow.sentences.compose.Frame;
 import org.hedgerow.sentences.compose.Knowledge;
@@ -48,7 +49,7 @@ public final class SeedKnowledge {
         seed.verbs().stream().filter(row -> !isBeing(row)).map(this::frame).toList(),
         seed.verbs().stream().filter(SeedKnowledge::isBeing).map(this::whereabouts).toList(),
         seed.adjectives().stream().map(this::adjective).toList(),
-        seed.adverbs().stream().map(AdverbRow::adverb).toList());
+        seed.adverbs().stream().map(SeedKnowledge::closing).toList());
   }
 
   private Noun noun(NounRow row) {
@@ -92,6 +93,14 @@ public final class SeedKnowledge {
 
   private Whereabouts whereabouts(VerbRow row) {
     return new Whereabouts(selection(row.subject()), Places.of(row.where(), this::selection));
+  }
+
+  private static Closing closing(AdverbRow row) {
+    return new Closing(
+        row.adverb(),
+        row.after().stream()
+            .map(label -> Closing.After.valueOf(label.toUpperCase(Locale.ROOT)))
+            .collect(toSet()));
   }
 
   private static Mode mode(String label) {

@@ -15,7 +15,7 @@ record Action(
     Stock<NounForm> subjects,
     Stock<NounForm> objects,
     List<PlaceStock> places,
-    List<Phrase> rests) {
+    Stock<Phrase> rests) {
 
   /** Whether all that the frame needs can be read. */
   boolean isWhole() {

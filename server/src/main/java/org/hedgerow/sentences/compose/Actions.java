@@ -9,7 +9,7 @@ final class Actions {
 
   private static final double PLACED = 0.6;
   private static final double ENDED = 0.25;
-  private static final double CLOSED = 0.04;
+  private static final double ENDED_BY_TARGET = 0.7;
   private static final int CHILD = 4;
 
   /** How often statements use a mode. */
@@ -33,12 +33,14 @@ final class Actions {
   private final Pantry pantry;
   private final NounPhrases phrases;
   private final Being being;
+  private final Closings closings;
   private final Chance chance;
 
   Actions(Pantry pantry, NounPhrases phrases, Being being, Chance chance) {
     this.pantry = pantry;
     this.phrases = phrases;
     this.being = being;
+    this.closings = new Closings(pantry, chance);
     this.chance = chance;
   }
 
@@ -57,7 +59,7 @@ final class Actions {
       case PAST -> stated(mode, Shape.PAST, subject -> Optional.of(Phrase.EMPTY));
       case PRESENT -> present();
       case ING -> stated(mode, Shape.ING, subject -> being.form(subject).map(Phrase::of));
-      case CAN -> stated(mode, Shape.BASE, subject -> pantry.words("can"));
+      case CAN -> stated(mode, Shape.BASE, subject -> modal().map(Phrase::of));
       case WANT ->
           stated(
               mode,
@@ -114,7 +116,7 @@ final class Actions {
             mode ->
                 switch (mode) {
                   case ING -> asked(mode, Shape.ING, being::form);
-                  case CAN -> asked(mode, Shape.BASE, subject -> pantry.word("can"));
+                  case CAN -> asked(mode, Shape.BASE, subject -> modal());
                   case PAST, PRESENT, COMMAND, WANT ->
                       asked(mode, Shape.BASE, subject -> pantry.word("did"));
                 });
@@ -131,11 +133,11 @@ final class Actions {
         .flatMap(
             action ->
                 subject(action)
-                    .filter(subject -> mode == Mode.CAN || !subject.isSpeaker())
                     .flatMap(
                         subject ->
                             opener
                                 .before(subject.agreement())
+                                .filter(open -> !subject.isSpeaker() || isForSpeakers(open))
                                 .flatMap(
                                     open ->
                                         rest(action, subject)
@@ -198,15 +200,27 @@ final class Actions {
   }
 
   private Optional<Phrase> ending(Action action, Phrase where) {
-    if (action.frame().restNeeded() || (where.length() == 0 && chance.of(ENDED))) {
-      Optional<Phrase> rest = chance.among(action.rests());
-      return rest.isEmpty() && !action.frame().restNeeded()
-          ? Optional.of(where)
-          : rest.map(words -> words.then(where));
+    Stock<Phrase> rests = action.rests();
+    if (action.frame().restNeeded()) {
+      return rests.draw(chance, any -> true).map(rest -> rest.then(where));
     }
+    double ended = rests.targets().isEmpty() ? ENDED : ENDED_BY_TARGET;
     return Optional.of(
-        chance.of(CLOSED)
-            ? where.then(chance.among(pantry.closings()).orElse(Phrase.EMPTY))
-            : where);
+        where.length() == 0 && chance.of(ended)
+            ? rests.draw(chance, any -> true).orElse(Phrase.EMPTY)
+            : where.then(closings.draw(after(where))));
+  }
+
+  private static Closing.After after(Phrase where) {
+    return where.length() == 0 ? Closing.After.ACTION : Closing.After.PLACE;
+  }
+
+  /** One doesn't ask what oneself did or will do, but what one can or may. */
+  private static boolean isForSpeakers(Piece opener) {
+    return opener.text().equals("can") || opener.text().equals("may");
+  }
+
+  private Optional<Piece> modal() {
+    return pantry.modals().draw(chance, any -> true);
   }
 }

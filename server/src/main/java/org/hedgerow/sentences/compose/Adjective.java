@@ -12,13 +12,31 @@ import java.util.Set;
 public record Adjective(
     String text, Selection nouns, String kind, boolean before, boolean after, Set<String> against) {
 
+  private static final Set<String> PASSING =
+      Set.of("temperature", "weather", "mood", "sound", "light");
+
   public Adjective {
     against = Set.copyOf(against);
   }
 
+  /**
+   * Whether it tells what a thing is like, not how somebody is now: <em>big</em>, not
+   * <em>asleep</em>.
+   */
+  private boolean isQuality() {
+    return before;
+  }
+
+  /** Whether it comes and goes with the hour or the season: <em>cold, dark, happy</em>. */
+  boolean passes() {
+    return PASSING.contains(kind);
+  }
+
   /** Whether both can be said of one thing. */
   public boolean goesWith(Adjective other) {
-    return !text.equals(other.text)
+    return isQuality()
+        && other.isQuality()
+        && !text.equals(other.text)
         && !kind.equals(other.kind)
         && !against.contains(other.text)
         && !other.against.contains(text);

@@ -6,6 +6,10 @@ import java.util.Optional;
 final class Being {
 
   private static final double NOW = 0.5;
+  private static final double TO_COME = 0.1;
+
+  /** Where <em>be</em> itself holds the phonogram. */
+  private static final double TO_COME_WITH_TARGET = 0.5;
 
   private final Pantry pantry;
   private final Chance chance;
@@ -13,6 +17,20 @@ final class Being {
   Being(Pantry pantry, Chance chance) {
     this.pantry = pantry;
     this.chance = chance;
+  }
+
+  /** Now, then or to come: <em>is, was, will be</em>. */
+  Optional<Phrase> stated(Agreement agreement) {
+    Optional<Phrase> toCome = toCome();
+    double probability = toCome.map(Phrase::targets).orElse(0) > 0 ? TO_COME_WITH_TARGET : TO_COME;
+    return chance.of(probability) ? toCome : form(agreement).map(Phrase::of);
+  }
+
+  private Optional<Phrase> toCome() {
+    return pantry
+        .modals()
+        .draw(chance, any -> true)
+        .flatMap(modal -> pantry.word("be").map(be -> Phrase.of(modal, be)));
   }
 
   /** Now or then. */

@@ -6,6 +6,9 @@ import org.hedgerow.sentences.compose.NounForm.Form;
 /** What introduces nouns: articles, owners, numbers, or nothing. */
 final class Determiners {
 
+  /** Stands for any number. */
+  static final String NUMBER = "#";
+
   private static final List<String> OWN = List.of("his", "my", "her");
   private static final List<String> KIN = List.of("his", "my", "her", "my");
 
@@ -71,8 +74,8 @@ final class Determiners {
 
   private static List<String> ofSeveral(Role role) {
     return switch (role) {
-      case SUBJECT -> List.of("the", "the", "the", "the", "six", "ten", "two", "three");
-      case OBJECT -> List.of("", "", "the", "the", "six", "ten", "two", "some");
+      case SUBJECT -> List.of("the", "the", "the", "the", NUMBER);
+      case OBJECT -> List.of("", "", "the", "the", NUMBER, "some");
       case PLACE -> ONLY;
     };
   }

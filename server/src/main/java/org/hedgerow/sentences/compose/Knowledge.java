@@ -6,14 +6,14 @@ import java.util.List;
  * What is known of words and of the world of a child: which nouns stand for what, who can do what
  * to what, what can be said of what.
  *
- * @param closings adverbs that may end any sentence in which something happened
+ * @param closings what may end any sentence in which something happened
  */
 public record Knowledge(
     List<Noun> nouns,
     List<Frame> frames,
     List<Whereabouts> whereabouts,
     List<Adjective> adjectives,
-    List<String> closings) {
+    List<Closing> closings) {
 
   public Knowledge {
     nouns = List.copyOf(nouns);

@@ -24,16 +24,18 @@ final class NounPhrases {
 
   /** Who does something. */
   Optional<NounPhrase> subject(Stock<NounForm> nouns, boolean people) {
-    if (people && (nouns.isEmpty() || chance.of(style.pronoun()))) {
-      return pantry.pronouns(Role.SUBJECT).draw(chance, any -> true);
+    Stock<NounPhrase> pronouns = pantry.pronouns(Role.SUBJECT);
+    if (people && (nouns.isEmpty() || chance.of(style.pronoun(pronouns)))) {
+      return pronouns.draw(chance, any -> true);
     }
     return oneOrTwo(nouns, Role.SUBJECT, any -> true);
   }
 
   /** What something is done to. */
   Optional<NounPhrase> object(Stock<NounForm> nouns, boolean people, Predicate<Noun> fits) {
-    if (people && chance.of(style.pronoun() / 2)) {
-      return pantry.pronouns(Role.OBJECT).draw(chance, any -> true);
+    Stock<NounPhrase> pronouns = pantry.pronouns(Role.OBJECT);
+    if (people && chance.of(style.pronoun(pronouns) / 2)) {
+      return pronouns.draw(chance, any -> true);
     }
     return oneOrTwo(nouns, Role.OBJECT, fits);
   }
@@ -69,19 +71,37 @@ final class NounPhrases {
   }
 
   private Optional<NounPhrase> pair(NounForm first, NounForm second, Role role) {
-    String determiner = chance.among(Determiners.of(first, role)).orElse("");
+    String determiner = determiner(first, role);
     return pantry
         .word("and")
         .flatMap(
             and ->
                 put(first, determiner)
-                    .flatMap(one -> put(second, determiner).map(two -> one.and(and, two))));
+                    .flatMap(
+                        one ->
+                            put(second, like(determiner, second, role))
+                                .map(two -> one.and(and, two))));
   }
 
   private Optional<NounPhrase> single(Stock<NounForm> nouns, Role role, Predicate<Noun> fits) {
     return nouns
         .draw(chance, form -> fits.test(form.noun()))
-        .flatMap(form -> put(form, chance.among(Determiners.of(form, role)).orElse("")));
+        .flatMap(form -> put(form, determiner(form, role)));
+  }
+
+  /** The same, if it suits the other noun: his coat and his hat, but my mum and the man. */
+  private String like(String determiner, NounForm other, Role role) {
+    List<String> suiting = Determiners.of(other, role);
+    return suiting.contains(determiner) || suiting.contains(Determiners.NUMBER)
+        ? determiner
+        : determiner(other, role);
+  }
+
+  private String determiner(NounForm form, Role role) {
+    String drawn = chance.among(Determiners.of(form, role)).orElse("");
+    return drawn.equals(Determiners.NUMBER)
+        ? pantry.numbers().draw(chance, any -> true).map(Piece::text).orElse("")
+        : drawn;
   }
 
   private Optional<NounPhrase> put(NounForm form, String determiner) {

@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 import org.hedgerow.sentences.compose.NounForm.Form;
 
@@ -26,6 +27,9 @@ final class Pantry {
   private final Stock<Description> descriptions;
   private final Map<Shape, Map<Mode, Stock<Action>>> actions;
   private final Stock<Situation> situations;
+  private final Map<Closing.After, Stock<Phrase>> closings = new EnumMap<>(Closing.After.class);
+  private final Stock<Piece> modals;
+  private final Stock<Piece> numbers;
   private final Map<Noun, Stock<Description>> describing = new HashMap<>();
   private final Map<Adjective, Stock<NounForm>> described = new HashMap<>();
   private final Stock<NounPhrase> subjects;
@@ -54,6 +58,11 @@ final class Pantry {
     this.subjects = pronouns(Pronoun::subject);
     this.objects = pronouns(Pronoun::object);
     this.actions = layOutActions();
+    for (Closing.After after : Closing.After.values()) {
+      closings.put(after, closings(closing -> closing.after().contains(after)));
+    }
+    this.modals = layOutModals();
+    this.numbers = layOutNumbers();
     List<Situation> whole = knowledge.whereabouts().stream().flatMap(this::situation).toList();
     this.situations =
         new Stock<>(List.of(), whole.stream().filter(Situation::holdsTarget).toList(), whole);
@@ -127,7 +136,7 @@ final class Pantry {
         select(frame.subject()),
         frame.object().map(this::select).orElseGet(Stock::empty),
         frame.places().stream().flatMap(this::place).toList(),
-        frame.rests().stream().flatMap(rest -> words(rest).stream()).toList());
+        phrases(frame.rests()));
   }
 
   private Stream<PlaceStock> place(Place place) {
@@ -200,9 +209,53 @@ final class Pantry {
 
   private static final Stock<Action> NOTHING_DONE = Stock.empty();
 
-  /** Adverbs that may end a sentence in which something happened. */
-  List<Phrase> closings() {
-    return knowledge.closings().stream().flatMap(text -> words(text).stream()).toList();
+  /** What may end a sentence so far. */
+  Stock<Phrase> closings(Closing.After after) {
+    return closings.getOrDefault(after, Stock.empty());
+  }
+
+  private Stock<Phrase> closings(Predicate<Closing> fits) {
+    return phrases(knowledge.closings().stream().filter(fits).map(Closing::text).toList());
+  }
+
+  /** Those that can be read. */
+  private Stock<Phrase> phrases(List<String> texts) {
+    List<Phrase> all = texts.stream().flatMap(text -> words(text).stream()).toList();
+    return new Stock<>(
+        List.of(),
+        all.stream().filter(phrase -> phrase.targets() > 0).toList(),
+        all.stream().filter(phrase -> phrase.targets() == 0).toList());
+  }
+
+  /** Words before a verb that say that it can, will or must be done. */
+  Stock<Piece> modals() {
+    return modals;
+  }
+
+  /** Numbers before nouns. */
+  Stock<Piece> numbers() {
+    return numbers;
+  }
+
+  private Stock<Piece> layOutNumbers() {
+    return new Stock<>(
+        List.of(),
+        Stream.of("two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "twelve")
+            .flatMap(text -> word(text).stream())
+            .filter(Piece::target)
+            .toList(),
+        Stream.of("two", "three", "six", "ten").flatMap(text -> word(text).stream()).toList());
+  }
+
+  /** Those that children meet seldom are worth it only where they hold the phonogram. */
+  private Stock<Piece> layOutModals() {
+    return new Stock<>(
+        List.of(),
+        Stream.of("can", "will", "must", "may", "might")
+            .flatMap(text -> word(text).stream())
+            .filter(Piece::target)
+            .toList(),
+        Stream.of("can", "can", "will", "must").flatMap(text -> word(text).stream()).toList());
   }
 
   /** A word that only holds the sentence together; empty if it can't be read. */
@@ -223,10 +276,12 @@ final class Pantry {
     return text.isEmpty() ? Optional.empty() : piece(text, lemma);
   }
 
+  /** A word with the phonogram counts as one that means something, wherever it stands. */
   private Optional<Piece> piece(String text, String lemma) {
     Use use = uses.apply(text.toLowerCase(Locale.ROOT));
+    String meant = lemma.isEmpty() && use == Use.TARGET ? text : lemma;
     return use.isAllowed()
-        ? Optional.of(new Piece(text, lemma, use == Use.TARGET, use == Use.SIGHT))
+        ? Optional.of(new Piece(text, meant, use == Use.TARGET, use == Use.SIGHT))
         : Optional.empty();
   }
 

@@ -32,7 +32,7 @@ final class Patterns {
                 new Weighted("action", SentenceKind.STATEMENT, 10, actions::statement),
                 new Weighted("quality", SentenceKind.STATEMENT, 3, states::quality),
                 new Weighted("place", SentenceKind.STATEMENT, 2, states::place),
-                new Weighted("joined", SentenceKind.STATEMENT, 2, joined),
+                new Weighted("joined", SentenceKind.STATEMENT, style.joined(), joined),
                 new Weighted("action asked", SentenceKind.QUESTION, 3, actions::question),
                 new Weighted("quality asked", SentenceKind.QUESTION, 1, states::qualityAsked),
                 new Weighted("place asked", SentenceKind.QUESTION, 1, states::placeAsked),

@@ -12,18 +12,20 @@ final class States {
   private final Pantry pantry;
   private final NounPhrases phrases;
   private final Being being;
+  private final Closings closings;
   private final Chance chance;
 
   States(Pantry pantry, NounPhrases phrases, Being being, Chance chance) {
     this.pantry = pantry;
     this.phrases = phrases;
     this.being = being;
+    this.closings = new Closings(pantry, chance);
     this.chance = chance;
   }
 
   /** The boat is big and red. */
   Optional<Phrase> quality() {
-    return described().flatMap(said -> being.form(said.agreement()).map(said::stated));
+    return described().flatMap(said -> being.stated(said.agreement()).map(said::stated));
   }
 
   /** Is the boat big? */
@@ -33,7 +35,7 @@ final class States {
 
   /** The goat is on the boat. */
   Optional<Phrase> place() {
-    return placed().flatMap(said -> being.form(said.agreement()).map(said::stated));
+    return placed().flatMap(said -> being.stated(said.agreement()).map(said::stated));
   }
 
   /** Is the goat on the boat? */
@@ -44,7 +46,7 @@ final class States {
   /** A subject and what is said of it. */
   private record Said(Phrase subject, Agreement agreement, Phrase predicate) {
 
-    Phrase stated(Piece be) {
+    Phrase stated(Phrase be) {
       return subject.then(be).then(predicate);
     }
 
@@ -63,7 +65,13 @@ final class States {
                     .map(
                         subject ->
                             new Said(
-                                subject.phrase(), subject.agreement(), predicate(first, subject))));
+                                subject.phrase(),
+                                subject.agreement(),
+                                predicate(first, subject).then(closing(first.adjective())))));
+  }
+
+  private Phrase closing(Adjective adjective) {
+    return adjective.passes() ? closings.draw(Closing.After.STATE) : Phrase.EMPTY;
   }
 
   private Optional<NounPhrase> subject(Adjective adjective) {
@@ -110,7 +118,12 @@ final class States {
         .flatMap(
             subject ->
                 where(situation, subject)
-                    .map(where -> new Said(subject.phrase(), subject.agreement(), where)));
+                    .map(
+                        where ->
+                            new Said(
+                                subject.phrase(),
+                                subject.agreement(),
+                                where.then(closings.draw(Closing.After.PLACE)))));
   }
 
   private Optional<Phrase> where(Situation situation, NounPhrase subject) {

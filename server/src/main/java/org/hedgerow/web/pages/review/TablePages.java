@@ -6,7 +6,6 @@ import io.javalin.http.UploadedFile;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
 import org.hedgerow.lexicon.Lexicon;
@@ -32,10 +31,10 @@ final class TablePages {
 
   void judge(Context context) {
     Fields fields = Fields.of(context);
-    PastedWords pasted =
-        new PastedWords(text(context), fields.text("accent"), fields.text("wantedFor"));
+    PastedWords pasted = pasted("", fields);
     boolean submit = fields.text("do").equals("submit");
     try {
+      pasted = pasted(text(context), fields);
       Judgement judgement = tables.judge(desk.actor(context), pasted.csv(), submit);
       if (fields.text("do").equals("rest")) {
         download(context, judgement.refused());
@@ -52,6 +51,10 @@ final class TablePages {
     }
   }
 
+  private static PastedWords pasted(String text, Fields fields) {
+    return new PastedWords(text, fields.text("accent"), fields.text("wantedFor"));
+  }
+
   /** A file that was chosen stands for what was pasted. */
   private static String text(Context context) {
     return Optional.of(context)
@@ -64,8 +67,7 @@ final class TablePages {
 
   private static String text(UploadedFile file) {
     try (InputStream content = file.content()) {
-      byte[] bytes = content.readNBytes(WordTables.MOST_BYTES);
-      return new String(bytes, StandardCharsets.UTF_8);
+      return WordTables.text(content.readNBytes(WordTables.MOST_BYTES + 1));
     } catch (IOException problem) {
       throw new UncheckedIOException(problem);
     }

@@ -1,6 +1,7 @@
 package org.hedgerow.web.security;
 
 import io.micrometer.core.instrument.simple.SimpleMeterRegistry;
+import java.io.ByteArrayOutputStream;
 import java.net.CookieManager;
 import java.net.HttpCookie;
 import java.net.URI;
@@ -177,6 +178,32 @@ public final class PeopleServer implements AutoCloseable {
       }
       return send(
           "POST", path, body.toString(), "Content-Type", "application/x-www-form-urlencoded");
+    }
+
+    /** Sends a file with the form of a page, and with its other fields. */
+    public HttpResponse<String> upload(String page, byte[] file, String... fields)
+        throws Exception {
+      ByteArrayOutputStream body = new ByteArrayOutputStream();
+      body.writeBytes(part("form-token", "").getBytes(StandardCharsets.UTF_8));
+      body.writeBytes(token(page).getBytes(StandardCharsets.UTF_8));
+      for (int i = 0; i < fields.length; i += 2) {
+        body.writeBytes((part(fields[i], "") + fields[i + 1]).getBytes(StandardCharsets.UTF_8));
+      }
+      body.writeBytes(part("file", "; filename=\"file\"").getBytes(StandardCharsets.UTF_8));
+      body.writeBytes(file);
+      body.writeBytes("\r\n--part--\r\n".getBytes(StandardCharsets.UTF_8));
+      HttpRequest request =
+          HttpRequest.newBuilder(URI.create(origin() + page))
+              .header("Accept", "text/html")
+              .header("Content-Type", "multipart/form-data; boundary=part")
+              .POST(BodyPublishers.ofByteArray(body.toByteArray()))
+              .build();
+      return http.send(request, BodyHandlers.ofString());
+    }
+
+    private static String part(String name, String more) {
+      return "\r\n--part\r\nContent-Disposition: form-data; name=\"%s\"%s\r\n\r\n"
+          .formatted(name, more);
     }
 
     public String token(String page) throws Exception {

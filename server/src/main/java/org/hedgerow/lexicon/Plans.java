@@ -25,6 +25,11 @@ public final class Plans {
     return new Plans(other, ours);
   }
 
+  /** What is chosen from, without what is computed. */
+  Teaching teaching() {
+    return teaching;
+  }
+
   public RuleSets rules() {
     return teaching.rules();
   }

@@ -94,7 +94,8 @@ final class Wiring {
             new MetricsRoutes(meters),
             new ApiRoutes(editions, counts, mapper),
             new AccountRoutes(accounts, mapper),
-            new AdministrationRoutes(accounts, centre, reviews.teaching(), clients, mapper),
+            new AdministrationRoutes(
+                accounts, centre, reviews.teaching(), editions, clients, mapper),
             new ContributionRoutes(reviews, editions::newest, new PictureIntake()::take, mapper),
             new DocsRoutes(),
             pages,

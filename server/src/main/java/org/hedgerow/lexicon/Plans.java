@@ -30,6 +30,11 @@ public final class Plans {
     return teaching;
   }
 
+  /** A sequence that somebody wrote, by its name; the computed one is none. */
+  public Optional<Sequence> written(String name) {
+    return teaching.sequence(name);
+  }
+
   public RuleSets rules() {
     return teaching.rules();
   }

@@ -91,7 +91,8 @@ public final class PeopleServer implements AutoCloseable {
                 new HealthRoutes(() -> true),
                 new ApiRoutes(memory, counts, mapper),
                 new AccountRoutes(accounts, mapper),
-                new AdministrationRoutes(accounts, centre, reviews.teaching(), clients, mapper),
+                new AdministrationRoutes(
+                    accounts, centre, reviews.teaching(), memory, clients, mapper),
                 new ContributionRoutes(reviews, memory::newest, pictures::take, mapper),
                 new DocsRoutes(),
                 pages,

@@ -78,6 +78,7 @@ public final class PeopleServer implements AutoCloseable {
     Frame frame =
         new Frame(
             Optional.of(forms), centre::name, Optional.of(new WaitingCount(reviews.reviews())));
+    Paces paces = Paces.by(clock);
     Pages pages = new Pages(memory, counts, frame);
     this.server =
         new WebServer(
@@ -93,12 +94,12 @@ public final class PeopleServer implements AutoCloseable {
                 new AccountRoutes(accounts, mapper),
                 new AdministrationRoutes(
                     accounts, centre, reviews.teaching(), memory, clients, mapper),
-                new ContributionRoutes(reviews, memory::newest, pictures::take, mapper),
+                new ContributionRoutes(reviews, memory::newest, pictures::take, paces, mapper),
                 new DocsRoutes(),
                 pages,
                 new PeopleRoutes(accounts, centre, pages.writer(), forms, cookies, clients),
                 new TeachingRoutes(reviews.teaching(), memory::newest, pages.writer(), forms),
-                new ReviewRoutes(reviews, memory::newest, pages.writer(), forms)));
+                new ReviewRoutes(reviews, memory::newest, pages.writer(), forms, paces)));
   }
 
   public static PeopleServer start() {
@@ -184,6 +185,11 @@ public final class PeopleServer implements AutoCloseable {
     /** Sends a file with the form of a page, and with its other fields. */
     public HttpResponse<String> upload(String page, byte[] file, String... fields)
         throws Exception {
+      return upload(page, page, file, fields);
+    }
+
+    public HttpResponse<String> upload(String path, String page, byte[] file, String... fields)
+        throws Exception {
       ByteArrayOutputStream body = new ByteArrayOutputStream();
       body.writeBytes(part("form-token", "").getBytes(StandardCharsets.UTF_8));
       body.writeBytes(token(page).getBytes(StandardCharsets.UTF_8));
@@ -194,7 +200,7 @@ public final class PeopleServer implements AutoCloseable {
       body.writeBytes(file);
       body.writeBytes("\r\n--part--\r\n".getBytes(StandardCharsets.UTF_8));
       HttpRequest request =
-          HttpRequest.newBuilder(URI.create(origin() + page))
+          HttpRequest.newBuilder(URI.create(origin() + path))
               .header("Accept", "text/html")
               .header("Content-Type", "multipart/form-data; boundary=part")
               .POST(BodyPublishers.ofByteArray(body.toByteArray()))

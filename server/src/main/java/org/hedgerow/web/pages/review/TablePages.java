@@ -14,14 +14,18 @@ import org.hedgerow.web.api.review.WordTables;
 import org.hedgerow.web.api.review.WordTables.Judgement;
 import org.hedgerow.web.query.Fault;
 import org.hedgerow.web.query.InvalidQueryException;
+import org.hedgerow.web.security.Pace;
+import org.hedgerow.web.security.TooFastException;
 
 /** Many words at once: judged, the good ones sent, the rest given back with reasons. */
 final class TablePages {
   private final ReviewDesk desk;
   private final WordTables tables;
+  private final Pace pace;
 
-  TablePages(ReviewDesk desk) {
+  TablePages(ReviewDesk desk, Pace pace) {
     this.desk = desk;
+    this.pace = pace;
     this.tables = new WordTables(desk.review().submitMany(), desk.newest());
   }
 
@@ -35,12 +39,17 @@ final class TablePages {
     boolean submit = fields.text("do").equals("submit");
     try {
       pasted = pasted(text(context), fields);
+      pace.count(context);
       Judgement judgement = tables.judge(desk.actor(context), pasted.csv(), submit);
       if (fields.text("do").equals("rest")) {
         download(context, judgement.refused());
       } else {
         show(context, pasted, List.of(), Optional.of(judgement));
       }
+    } catch (TooFastException tooFast) {
+      context.status(429);
+      List<String> errors = List.of(String.valueOf(tooFast.getMessage()));
+      show(context, pasted, errors, Optional.empty());
     } catch (InvalidQueryException unreadable) {
       context.status(400);
       show(

@@ -38,6 +38,7 @@ import org.hedgerow.web.query.ValueCounts;
 import org.hedgerow.web.security.AccessGuard;
 import org.hedgerow.web.security.Clients;
 import org.hedgerow.web.security.FormTokens;
+import org.hedgerow.web.security.Paces;
 import org.hedgerow.web.security.SessionCookie;
 
 /** Puts the parts of a server together. */
@@ -81,6 +82,7 @@ final class Wiring {
     Frame frame =
         new Frame(
             Optional.of(forms), centre::name, Optional.of(new WaitingCount(reviews.reviews())));
+    Paces paces = Paces.by(InstantSource.system());
     Pages pages = new Pages(editions, counts, frame);
     return new WebServer(
         address,
@@ -94,12 +96,14 @@ final class Wiring {
             new MetricsRoutes(meters),
             new ApiRoutes(editions, counts, mapper),
             new AccountRoutes(accounts, mapper),
-            new AdministrationRoutes(accounts, centre, reviews.teaching(), clients, mapper),
-            new ContributionRoutes(reviews, editions::newest, new PictureIntake()::take, mapper),
+            new AdministrationRoutes(
+                accounts, centre, reviews.teaching(), editions, clients, mapper),
+            new ContributionRoutes(
+                reviews, editions::newest, new PictureIntake()::take, paces, mapper),
             new DocsRoutes(),
             pages,
             new PeopleRoutes(accounts, centre, pages.writer(), forms, cookies, clients),
             new TeachingRoutes(reviews.teaching(), editions::newest, pages.writer(), forms),
-            new ReviewRoutes(reviews, editions::newest, pages.writer(), forms)));
+            new ReviewRoutes(reviews, editions::newest, pages.writer(), forms, paces)));
   }
 }

@@ -6,7 +6,7 @@ import java.util.Arrays;
 import java.util.HexFormat;
 
 /** The content of a file. Immutable; equal if every byte is. */
-public final class Bytes {
+public final class Bytes implements PictureContent {
 
   private static final int FINGERPRINT_BYTES = 6;
 
@@ -24,6 +24,12 @@ public final class Bytes {
   /** A copy. */
   public byte[] toArray() {
     return content.clone();
+  }
+
+  /** This, which is in memory already. */
+  @Override
+  public Bytes bytes() {
+    return this;
   }
 
   public int size() {

@@ -26,7 +26,7 @@ public record Picture(
     String source,
     String version,
     String mediaType,
-    Bytes content) {
+    PictureContent content) {
 
   public static final String SVG = "image/svg+xml";
   public static final String PNG = "image/png";

@@ -3,6 +3,7 @@ package org.hedgerow.lexicon;
 import static java.util.function.Function.identity;
 import static java.util.stream.Collectors.toUnmodifiableMap;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -36,6 +37,14 @@ public final class Pictures {
   /** The picture of a word, if it has one. */
   public Optional<Picture> of(Word word) {
     return word.tag(Tag.PICTURE).map(Tag::value).flatMap(this::picture);
+  }
+
+  /** Those that others lack, by their ids. */
+  List<Picture> without(Pictures others) {
+    return byId.values().stream()
+        .filter(each -> !others.byId.containsKey(each.id()))
+        .sorted(Comparator.comparing(Picture::id))
+        .toList();
   }
 
   public int count() {

@@ -25,6 +25,16 @@ public final class Plans {
     return new Plans(other, ours);
   }
 
+  /** What is chosen from, without what is computed. */
+  Teaching teaching() {
+    return teaching;
+  }
+
+  /** A sequence that somebody wrote, by its name; the computed one is none. */
+  public Optional<Sequence> written(String name) {
+    return teaching.sequence(name);
+  }
+
   public RuleSets rules() {
     return teaching.rules();
   }

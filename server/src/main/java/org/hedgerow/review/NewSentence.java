@@ -36,6 +36,11 @@ public record NewSentence(String text, String phonogram, int value, List<String>
   }
 
   @Override
+  public String subjectField() {
+    return "text";
+  }
+
+  @Override
   public List<FieldFault> faults(Basis basis) {
     List<FieldFault> faults = new ArrayList<>();
     if (text.isEmpty()) {

@@ -27,6 +27,11 @@ public sealed interface Proposal
   /** The word or the sentence that it is about, by which others about the same are found. */
   String subject();
 
+  /** The field that has the subject, as faults name it. */
+  default String subjectField() {
+    return "spelling";
+  }
+
   /** What is missing or wrong, so that it can't be submitted or approved; empty if nothing. */
   List<FieldFault> faults(Basis basis);
 

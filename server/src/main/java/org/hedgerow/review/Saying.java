@@ -61,9 +61,7 @@ public record Saying(String accent, String sounds, List<Piece> spans) {
     try {
       return said(known);
     } catch (UnknownSoundException unknown) {
-      faults.add(
-          new FieldFault(
-              field, "“%s” is no sound of %s.".formatted(unknown.symbol(), known.accent().name())));
+      faults.add(new FieldFault(field, unknown.lackingIn(known.accent().name())));
       return List.of();
     }
   }

@@ -95,7 +95,7 @@ public final class SubmitMany {
       String subject = content.proposal().subject();
       List<FieldFault> faults = new ArrayList<>(content.faults(basis));
       if (!seen.add(content.proposal().kind() + " " + subject)) {
-        faults.add(new FieldFault("spelling", "It stands here twice."));
+        faults.add(new FieldFault(content.proposal().subjectField(), "It stands here twice."));
       }
       results.add(
           faults.isEmpty()

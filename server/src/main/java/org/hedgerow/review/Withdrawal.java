@@ -28,6 +28,11 @@ public record Withdrawal(String spelling, String sentence, String reason) implem
     return isOfSentence() ? sentence : spelling;
   }
 
+  @Override
+  public String subjectField() {
+    return isOfSentence() ? "sentence" : "spelling";
+  }
+
   private boolean isOfSentence() {
     return !sentence.isEmpty();
   }

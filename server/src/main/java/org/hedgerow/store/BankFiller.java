@@ -1,6 +1,7 @@
 package org.hedgerow.store;
 
 import java.io.UncheckedIOException;
+import java.time.Instant;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import org.hedgerow.phonics.Catalogue;
@@ -89,6 +90,20 @@ public final class BankFiller {
         .createQuery("select not exists (select from editions)")
         .mapTo(Boolean.class)
         .one();
+  }
+
+  /**
+   * Lets the first edition have been published at a time, where it is said to be later: an invented
+   * history begins with it.
+   */
+  public void firstPublishedBy(Instant at) {
+    jdbi.useHandle(
+        handle ->
+            handle.execute(
+                "update editions set published_at = ? where number = ? and published_at > ?",
+                at,
+                Edition.FIRST,
+                at));
   }
 
   private static void write(Handle handle, Edition edition, String summary, Runnable step) {

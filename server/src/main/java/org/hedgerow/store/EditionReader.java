@@ -17,9 +17,11 @@ import org.jdbi.v3.core.transaction.TransactionIsolationLevel;
 /** Reads editions of the bank into memory: the first whole, later ones by what they changed. */
 public final class EditionReader {
   private final Jdbi jdbi;
+  private final StoredPictures pictures;
 
   public EditionReader(BankDatabase bank) {
     this.jdbi = bank.jdbi();
+    this.pictures = new StoredPictures(bank.jdbi(), bank.outage());
   }
 
   /**
@@ -93,13 +95,12 @@ public final class EditionReader {
         handle -> changes(handle, accents, Edition.FIRST, edition));
   }
 
-  private static Changes changes(
-      Handle handle, List<AccentCatalogue> accents, int after, int edition) {
+  private Changes changes(Handle handle, List<AccentCatalogue> accents, int after, int edition) {
     List<Word> words = new WordReader(handle, accents).read(Versions.between(after, edition));
     Set<String> withdrawn = ended(handle, after, edition);
     words.forEach(word -> withdrawn.remove(word.spelling()));
     Catalogue catalogue = accents.get(0).catalogue();
-    MaterialReader material = new MaterialReader(handle, catalogue);
+    MaterialReader material = new MaterialReader(handle, catalogue, pictures);
     return new Changes(
         words,
         withdrawn,

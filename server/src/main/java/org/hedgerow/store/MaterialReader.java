@@ -2,20 +2,22 @@ package org.hedgerow.store;
 
 import java.util.List;
 import java.util.Optional;
-import org.hedgerow.lexicon.Bytes;
 import org.hedgerow.lexicon.Picture;
 import org.hedgerow.lexicon.Sentences;
 import org.hedgerow.phonics.Catalogue;
 import org.jdbi.v3.core.Handle;
 
 /** Reads the pictures and sentences that editions brought. */
-record MaterialReader(Handle handle, Catalogue catalogue) {
-  /** The pictures that came after one edition and up to another; they stay for good. */
+record MaterialReader(Handle handle, Catalogue catalogue, StoredPictures stored) {
+  /**
+   * The pictures that came after one edition and up to another; they stay for good. Their content
+   * is left in the database.
+   */
   List<Picture> pictures(int after, int edition) {
     return handle
         .createQuery(
             """
-            select id, title, author, licence, licence_href, source, version, media_type, content
+            select id, title, author, licence, licence_href, source, version, media_type
             from pictures where since_edition > :after and since_edition <= :edition order by id
             """)
         .bind("after", after)
@@ -31,7 +33,7 @@ record MaterialReader(Handle handle, Catalogue catalogue) {
                     row.getString("source"),
                     row.getString("version"),
                     row.getString("media_type"),
-                    Bytes.of(row.getBytes("content"))))
+                    stored.content(row.getString("id"))))
         .list();
   }
 

@@ -22,7 +22,7 @@ record PictureWriter(Handle handle) {
         .bind("source", picture.source())
         .bind("version", picture.version())
         .bind("mediaType", picture.mediaType())
-        .bind("content", picture.content().toArray())
+        .bind("content", picture.content().bytes().toArray())
         .bind("edition", edition)
         .execute();
   }

@@ -56,6 +56,9 @@ class DatabaseDownIT {
           "/api/v1/centre",
           "/health/live");
 
+  private static final String WORD =
+      "{\"proposal\": {\"kind\": \"word\", \"spelling\": \"broam\"}}";
+
   @TempDir private Path folder;
 
   private StoppableDatabase database;
@@ -136,6 +139,40 @@ class DatabaseDownIT {
     assertThat(signIn(late)).isEqualTo(303);
   }
 
+  /** What needs the database says so at once, and is done when it is back. */
+  @Test
+  void reviewSaysThatItIsNotPossibleJustNow() throws Exception {
+    HttpResponse<String> kept = send("POST", "/api/v1/contributions", WORD);
+    assertThat(kept.statusCode()).isEqualTo(201);
+    database.stop();
+
+    for (String read : List.of("/api/v1/contributions", "/api/v1/review-queue")) {
+      assertUnavailable(send("GET", read, ""));
+    }
+    assertUnavailable(send("POST", "/api/v1/contributions", WORD));
+    assertUnavailable(send("POST", "/api/v1/contribution-checks", WORD));
+    assertUnavailable(
+        send("POST", "/api/v1/contributions/1/decisions", "{\"decision\": \"approve\"}"));
+    assertUnavailable(
+        send("PUT", "/api/v1/rules/gentle", "{\"title\": \"Gentle\", \"switches\": []}"));
+    for (String page : List.of("/contributions", "/contributions/1", "/review", "/review/1")) {
+      HttpResponse<String> answer = get(adas, page);
+      assertThat(answer.statusCode()).as(page).isEqualTo(503);
+      assertThat(answer.body()).as(page).contains("Try again in a moment").doesNotContain("SQL");
+    }
+
+    database.startAgain();
+    awaitReady(HttpClient.newHttpClient());
+    assertThat(send("GET", "/api/v1/contributions/1", "").body()).contains("broam");
+    assertThat(send("GET", "/api/v1/contributions/2", "").statusCode()).isEqualTo(404);
+    assertThat(send("POST", "/api/v1/contributions", WORD).statusCode()).isEqualTo(201);
+  }
+
+  private static void assertUnavailable(HttpResponse<String> answer) {
+    assertThat(answer.statusCode()).as(answer.uri().getPath()).isEqualTo(503);
+    assertThat(answer.body()).contains("/docs/problems#unavailable").doesNotContain("database");
+  }
+
   /** Whoever is signed in mustn't wait for the database on every page that needs none. */
   @Test
   void manyWhoAreSignedInReadOnWithoutWaiting() throws Exception {
@@ -180,7 +217,10 @@ class DatabaseDownIT {
   }
 
   private HttpResponse<String> program(String method, String path) throws Exception {
-    String body = method.equals("PATCH") ? "{\"active\": true}" : "";
+    return send(method, path, method.equals("PATCH") ? "{\"active\": true}" : "");
+  }
+
+  private HttpResponse<String> send(String method, String path, String body) throws Exception {
     HttpResponse<String> response =
         HttpClient.newHttpClient()
             .send(

@@ -2,11 +2,16 @@ package org.hedgerow.app;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.net.InetAddress;
 import java.net.ServerSocket;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Instant;
+import java.util.Comparator;
+import java.util.List;
 import java.util.Optional;
 import org.hedgerow.store.BankFiller;
 import org.hedgerow.store.SeededEdition;
@@ -101,6 +106,20 @@ class ServerJarIT {
         RunningJar second = startSecond(first)) {
       assertFails(second, "in use by another Hedgerow");
       assertThat(first.stop()).isZero();
+    }
+  }
+
+  /** Later editions bear later dates, the first one the earliest. */
+  @Test
+  void theHistoryOfTheDemoIsInOrder() throws Exception {
+    SeededData.copyInto(folder);
+    try (RunningJar jar = RunningJar.start(folder, "serve", "--port", "0", "--demo")) {
+      JsonNode editions =
+          new ObjectMapper().readTree(jar.get("/api/v1/editions?limit=100").body()).get("editions");
+      List<Instant> newestFirst =
+          editions.findValues("at").stream().map(at -> Instant.parse(at.asText())).toList();
+      assertThat(newestFirst).hasSizeGreaterThan(3).isSortedAccordingTo(Comparator.reverseOrder());
+      assertThat(jar.stop()).isZero();
     }
   }
 

@@ -58,6 +58,24 @@ public abstract class ManyContract extends ReviewContract {
     assertThat(services.reviews().find(nora, ContributionQuery.seenBy(0, 10))).isEmpty();
   }
 
+  /** By the name that the field at fault has in its kind of proposal. */
+  @Test
+  void whatStandsThereTwiceIsNamed() {
+    NewSentence sentence = new NewSentence("A toad on a road.", "oa", 1, List.of("en-US"));
+    Withdrawal withdrawal = new Withdrawal("ship", "", "a test");
+    assertThat(faultOfTheSecond(sentence)).isEqualTo("text");
+    assertThat(faultOfTheSecond(withdrawal)).isEqualTo("spelling");
+    assertThat(faultOfTheSecond(newWord())).isEqualTo("spelling");
+  }
+
+  private String faultOfTheSecond(Proposal proposal) {
+    Content content = Content.of(proposal);
+    List<SubmitMany.Result> results = services.submitMany().judge(nora, List.of(content, content));
+    assertThat(results.get(0).faults()).isEmpty();
+    assertThat(results.get(1).faults()).hasSize(1);
+    return results.get(1).faults().get(0).field();
+  }
+
   @Test
   void tooManyAreRefused() {
     List<Content> contents = words(1_001);

@@ -50,7 +50,7 @@ class PicturesTest {
   }
 
   private static void check(Picture picture) throws Exception {
-    String svg = new String(picture.content().toArray(), UTF_8);
+    String svg = new String(picture.content().bytes().toArray(), UTF_8);
     Element root =
         DocumentBuilderFactory.newNSInstance()
             .newDocumentBuilder()

@@ -3,6 +3,7 @@ package org.hedgerow.store;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.time.Instant;
 import java.util.List;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CountDownLatch;
@@ -46,6 +47,29 @@ class BankFillerIT {
     assertThat(filler.isEmpty()).isFalse();
     assertThat(fill(SeededEdition.of("cat"))).isFalse();
     assertThat(words()).containsExactly("boat", "wool", "live", "stripe", "eye");
+  }
+
+  /** As in the demo, whose week of history lies before the bank was really filled. */
+  @Test
+  void canHaveBeenPublishedEarlierAndNotLater() {
+    fill(FIRST);
+    Instant early = Instant.parse("2026-01-05T08:00:00Z");
+    filler.firstPublishedBy(early);
+    assertThat(published()).isEqualTo(early);
+    filler.firstPublishedBy(early.plusSeconds(60));
+    assertThat(published()).isEqualTo(early);
+  }
+
+  private Instant published() {
+    return database
+        .bank()
+        .jdbi()
+        .withHandle(
+            handle ->
+                handle
+                    .createQuery("select published_at from editions where number = 1")
+                    .mapTo(Instant.class)
+                    .one());
   }
 
   @Test

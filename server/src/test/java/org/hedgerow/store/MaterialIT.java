@@ -1,11 +1,14 @@
 package org.hedgerow.store;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.time.Instant;
+import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalInt;
 import java.util.function.ObjIntConsumer;
+import org.hedgerow.accounts.UnavailableException;
 import org.hedgerow.lexicon.Bytes;
 import org.hedgerow.lexicon.Lexicon;
 import org.hedgerow.lexicon.Need;
@@ -86,13 +89,68 @@ class MaterialIT {
   void aPictureIsThereFromItsEditionOnBesideTheBundledOnes() {
     publish((handle, number) -> new PictureWriter(handle).add(SHIP, number));
     publish((handle, number) -> {});
-    assertThat(editions.newest().pictures().picture(SHIP.id())).contains(SHIP);
+    assertIsShip(editions.newest());
     assertThat(at(2).pictures().count()).isEqualTo(BUNDLED.count() + 1);
     assertThat(at(1).pictures().picture(SHIP.id())).isEmpty();
     try (LiveEditions other = open()) {
-      assertThat(other.newest().pictures().picture(SHIP.id())).contains(SHIP);
-      assertThat(other.at(2).orElseThrow().pictures().picture(SHIP.id())).contains(SHIP);
+      assertIsShip(other.newest());
+      assertIsShip(other.at(2).orElseThrow());
     }
+  }
+
+  private static void assertIsShip(Lexicon edition) {
+    Picture found = edition.pictures().picture(SHIP.id()).orElseThrow();
+    assertThat(found.content().bytes()).isEqualTo(SHIP.content());
+    assertThat(found).usingRecursiveComparison().ignoringFields("content").isEqualTo(SHIP);
+  }
+
+  /** Read when they are looked at; of what was looked at, no more is kept than may be. */
+  @Test
+  void manyLargePicturesDoNotFillTheMemory() {
+    int size = 100_000;
+    publish(
+        (handle, number) -> {
+          for (int i = 0; i < 30; i++) {
+            new PictureWriter(handle).add(large(i, size), number);
+          }
+        });
+    StoredPictures stored =
+        new StoredPictures(database.bank().jdbi(), database.bank().outage(), 5L * size);
+    List<Picture> pictures =
+        database
+            .bank()
+            .jdbi()
+            .withHandle(handle -> new MaterialReader(handle, CATALOGUE, stored).pictures(1, 2));
+    assertThat(pictures).hasSize(30);
+    assertThat(stored.keptBytes()).isZero();
+    for (Picture each : pictures) {
+      int number = Integer.parseInt(each.id().substring("large-".length()));
+      assertThat(each.content().bytes()).isEqualTo(large(number, size).content());
+    }
+    assertThat(stored.keptBytes()).isBetween((long) size, 5L * size);
+  }
+
+  private static Picture large(int number, int size) {
+    byte[] content = new byte[size];
+    Arrays.fill(content, (byte) number);
+    return new Picture(
+        "large-" + number,
+        SHIP.title(),
+        SHIP.author(),
+        SHIP.licence(),
+        SHIP.licenceHref(),
+        SHIP.source(),
+        Bytes.of(content).fingerprint(),
+        Picture.PNG,
+        Bytes.of(content));
+  }
+
+  @Test
+  void aPictureThatCannotBeReadJustNowIsSaidToBeSo() {
+    publish((handle, number) -> new PictureWriter(handle).add(SHIP, number));
+    Picture ship = editions.newest().pictures().picture(SHIP.id()).orElseThrow();
+    database.bank().close();
+    assertThatThrownBy(() -> ship.content().bytes()).isInstanceOf(UnavailableException.class);
   }
 
   @Test

@@ -1,5 +1,6 @@
 package org.hedgerow.app.demo;
 
+import java.time.Duration;
 import java.time.Instant;
 import java.time.InstantSource;
 import java.util.ArrayList;
@@ -44,6 +45,11 @@ public final class DemoCentre {
     this.accounts = accounts;
     this.reviews = reviews;
     this.passwords = new DemoPasswords(lexicon);
+  }
+
+  /** When the centre began, if it is now. */
+  public static Instant founded(Instant now) {
+    return now.minus(Duration.ofHours(FOUNDED_HOURS_AGO));
   }
 
   /**

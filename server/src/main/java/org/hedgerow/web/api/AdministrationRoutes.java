@@ -5,6 +5,7 @@ import static org.hedgerow.accounts.Role.ADMINISTRATOR;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import org.hedgerow.accounts.AccountServices;
 import org.hedgerow.accounts.KnownCentre;
+import org.hedgerow.lexicon.Editions;
 import org.hedgerow.review.TeachingServices;
 import org.hedgerow.web.JsonBody;
 import org.hedgerow.web.RouteGroup;
@@ -28,6 +29,7 @@ public final class AdministrationRoutes implements RouteGroup {
       AccountServices accounts,
       KnownCentre centre,
       TeachingServices teaching,
+      Editions editions,
       Clients clients,
       ObjectMapper mapper) {
     Json json = new Json(mapper);
@@ -35,7 +37,7 @@ public final class AdministrationRoutes implements RouteGroup {
     this.people = new PeopleHandlers(accounts, bodies, json);
     this.invitations = new InvitationHandlers(accounts.invitations(), clients, bodies);
     this.centre = new CentreHandlers(centre, bodies, json);
-    this.teaching = new TeachingHandlers(teaching, JsonBody.toKeep(mapper), json);
+    this.teaching = new TeachingHandlers(teaching, editions, mapper);
     this.audit = new AuditHandler(accounts.audit(), json);
   }
 

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import org.hedgerow.lexicon.Editions;
 import org.hedgerow.lexicon.Lexicon;
+import org.hedgerow.lexicon.MaterialChanges;
 import org.hedgerow.lexicon.PublishedEdition;
 import org.hedgerow.lexicon.Word;
 import org.hedgerow.lexicon.WordChange;
@@ -40,11 +41,13 @@ final class EditionReads {
   record OneView(EditionView edition) {}
 
   /**
+   * @param material what else it changed; only with the first part of a list
    * @param next what to give as {@code after}; left out at the end
    */
   record ChangesView(
       EditionView edition,
       List<Change> changes,
+      @JsonInclude(JsonInclude.Include.NON_ABSENT) Optional<MaterialView> material,
       @JsonInclude(JsonInclude.Include.NON_ABSENT) Optional<String> next) {}
 
   /**
@@ -109,6 +112,9 @@ final class EditionReads {
         new ChangesView(
             EditionView.of(edition),
             shown.stream().map(change -> Change.of(change, lexicon)).toList(),
+            after.isEmpty()
+                ? Optional.of(MaterialView.of(MaterialChanges.of(editions, lexicon)))
+                : Optional.empty(),
             next),
         next.map(word -> next(context.path(), word, limit)));
   }

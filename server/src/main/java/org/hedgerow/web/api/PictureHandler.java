@@ -49,7 +49,7 @@ final class PictureHandler implements Handler {
     if (Conditions.alreadyHas(ifNoneMatch(context), tag)) {
       context.status(304);
     } else {
-      PictureAnswer.send(context, picture.mediaType(), picture.content());
+      PictureAnswer.send(context, picture.mediaType(), picture.content().bytes());
     }
   }
 

@@ -1,13 +1,27 @@
 package org.hedgerow.web.api;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
 import io.javalin.http.Context;
 import io.javalin.http.Header;
+import java.util.LinkedHashMap;
+import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
+import java.util.function.IntSupplier;
 import org.hedgerow.accounts.Actor;
+import org.hedgerow.accounts.ChangedMeanwhileException;
+import org.hedgerow.lexicon.Editions;
+import org.hedgerow.lexicon.Lexicon;
+import org.hedgerow.reading.RuleSet;
+import org.hedgerow.reading.Sequence;
 import org.hedgerow.review.RulesDraft;
 import org.hedgerow.review.SequenceDraft;
 import org.hedgerow.review.TeachingServices;
 import org.hedgerow.web.JsonBody;
+import org.hedgerow.web.problems.Problem;
+import org.hedgerow.web.problems.ProblemException;
+import org.hedgerow.web.problems.ProblemType;
 import org.hedgerow.web.security.Identity;
 
 /** {@code /rules/{name}} and {@code /sequences/{name}}: what a centre chooses from. */
@@ -18,40 +32,100 @@ final class TeachingHandlers {
   record View(int edition, String name) {}
 
   private final TeachingServices services;
+  private final Editions editions;
   private final JsonBody bodies;
-  private final Json json;
+  private final ObjectMapper mapper;
 
-  TeachingHandlers(TeachingServices services, JsonBody bodies, Json json) {
+  TeachingHandlers(TeachingServices services, Editions editions, ObjectMapper mapper) {
     this.services = services;
-    this.bodies = bodies;
-    this.json = json;
+    this.editions = editions;
+    this.bodies = JsonBody.toKeep(mapper);
+    this.mapper = mapper;
   }
 
   void saveRules(Context context) {
     Asked.nothing(context);
     Bodies.RulesEdit sent = bodies.read(context, Bodies.RulesEdit.class);
     RulesDraft draft = new RulesDraft(name(context), sent.title(), sent.note(), sent.switches());
-    send(context, services.saveRules().execute(actor(context), draft, Optional.empty()));
+    Bodies.RulesEdit yours =
+        new Bodies.RulesEdit(
+            draft.title(), draft.note(), draft.switches().stream().sorted().toList());
+    Optional<Lexicon> seen = SeenEdition.of(context, editions);
+    Optional<String> mark = seen.map(edition -> RulesDraft.mark(rules(edition, draft.name())));
+    send(
+        context,
+        () -> services.saveRules().execute(actor(context), draft, mark),
+        late -> late(late, Optional.of(yours), rulesNow(context)));
   }
 
   void withdrawRules(Context context) {
     Asked.nothing(context);
     String name = name(context);
-    send(context, services.withdrawRules().execute(actor(context), name, Optional.empty()));
+    Optional<Lexicon> seen = SeenEdition.of(context, editions);
+    send(
+        context,
+        () ->
+            services
+                .withdrawRules()
+                .execute(
+                    actor(context),
+                    name,
+                    seen.map(edition -> RulesDraft.mark(rules(edition, name)))),
+        late ->
+            late(
+                late,
+                seen.flatMap(edition -> rules(edition, name)).map(MaterialView::rules),
+                rulesNow(context)));
+  }
+
+  private static Optional<RuleSet> rules(Lexicon edition, String name) {
+    return edition.plans().rules().named(name);
+  }
+
+  private Optional<Bodies.RulesEdit> rulesNow(Context context) {
+    return rules(editions.newest(), name(context)).map(MaterialView::rules);
   }
 
   void saveSequence(Context context) {
     Asked.nothing(context);
     Bodies.SequenceEdit sent = bodies.read(context, Bodies.SequenceEdit.class);
     SequenceDraft draft = new SequenceDraft(name(context), sent.title(), sent.note(), sent.steps());
-    int edition = services.saveSequence().execute(actor(context), draft, Optional.empty());
-    send(context, edition);
+    Bodies.SequenceEdit yours = new Bodies.SequenceEdit(draft.title(), draft.note(), draft.steps());
+    Optional<String> mark =
+        SeenEdition.of(context, editions)
+            .map(edition -> SequenceDraft.mark(sequence(edition, draft.name())));
+    send(
+        context,
+        () -> services.saveSequence().execute(actor(context), draft, mark),
+        late -> late(late, Optional.of(yours), sequenceNow(context)));
   }
 
   void withdrawSequence(Context context) {
     Asked.nothing(context);
     String name = name(context);
-    send(context, services.withdrawSequence().execute(actor(context), name, Optional.empty()));
+    Optional<Lexicon> seen = SeenEdition.of(context, editions);
+    send(
+        context,
+        () ->
+            services
+                .withdrawSequence()
+                .execute(
+                    actor(context),
+                    name,
+                    seen.map(edition -> SequenceDraft.mark(sequence(edition, name)))),
+        late ->
+            late(
+                late,
+                seen.flatMap(edition -> sequence(edition, name)).map(MaterialView::sequence),
+                sequenceNow(context)));
+  }
+
+  private static Optional<Sequence> sequence(Lexicon edition, String name) {
+    return edition.plans().written(name);
+  }
+
+  private Optional<Bodies.SequenceEdit> sequenceNow(Context context) {
+    return sequence(editions.newest(), name(context)).map(MaterialView::sequence);
   }
 
   private static String name(Context context) {
@@ -62,10 +136,39 @@ final class TeachingHandlers {
     return Identity.of(context).actor();
   }
 
-  private void send(Context context, int edition) {
-    context
-        .header(Header.CACHE_CONTROL, "no-store")
-        .contentType(Format.JSON.contentType())
-        .result(json.bytes(new View(edition, name(context))));
+  private void send(
+      Context context,
+      IntSupplier verb,
+      Function<ChangedMeanwhileException, ProblemException> tooLate) {
+    try {
+      int edition = verb.getAsInt();
+      context
+          .header(Header.CACHE_CONTROL, "no-store")
+          .header(Header.ETAG, SeenEdition.entityTag(edition))
+          .json(new View(edition, name(context)));
+    } catch (ChangedMeanwhileException late) {
+      throw tooLate.apply(late);
+    }
+  }
+
+  /**
+   * @param yours what was sent, or seen where it was to go
+   * @param present as it is now, if it is there
+   */
+  private ProblemException late(
+      ChangedMeanwhileException late, Optional<?> yours, Optional<?> present) {
+    Map<String, Object> members = new LinkedHashMap<>();
+    present.ifPresent(now -> members.put("present", now));
+    members.put("changed", Differing.between(tree(yours), tree(present)));
+    return Problem.of(
+            ProblemType.CHANGED_MEANWHILE,
+            late.getMessage()
+                + " Look at what differs, then send yours with the ETag of the newest edition.")
+        .with(members)
+        .exception();
+  }
+
+  private JsonNode tree(Optional<?> edit) {
+    return edit.<JsonNode>map(mapper::valueToTree).orElseGet(mapper::createObjectNode);
   }
 }

@@ -1,8 +1,10 @@
 package org.hedgerow.web.pages;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.hedgerow.lexicon.Lexicon;
+import org.hedgerow.web.query.EditionChoice;
 
 /**
  * The chart, or the part of it that fits what is looked for.
@@ -14,6 +16,8 @@ import org.hedgerow.lexicon.Lexicon;
  * @param total how many values there are in all
  * @param accents the accents that count, and the form to choose others
  * @param all the address of the whole chart
+ * @param edition the one that is named, as in addresses
+ * @param old that it isn't the newest
  */
 record ChartPage(
     String find,
@@ -22,28 +26,44 @@ record ChartPage(
     List<ChartValue> nearest,
     int total,
     AccentForm accents,
-    String all) {
+    String all,
+    Optional<String> edition,
+    Optional<OldEdition> old) {
 
-  static ChartPage of(Chart chart, Lexicon lexicon, String find) {
-    int total = chart.shown().size();
-    if (find.isEmpty()) {
-      return new ChartPage(
-          find, chart.groups(), chart.shapes(), List.of(), total, form(chart, find), all(chart));
-    }
+  /**
+   * @param edition the one that is named, as in addresses
+   */
+  static ChartPage of(
+      Chart chart,
+      Lexicon lexicon,
+      String find,
+      Optional<String> edition,
+      Optional<OldEdition> old) {
     Finder finder = new Finder(chart, lexicon);
-    Chart found = finder.find(find);
-    List<ChartValue> nearest = found.isEmpty() ? finder.nearest(find) : List.of();
+    Chart found = find.isEmpty() ? chart : finder.find(find);
     return new ChartPage(
-        find, found.groups(), found.shapes(), nearest, total, form(chart, find), all(chart));
+        find,
+        found.groups(),
+        found.shapes(),
+        found.isEmpty() ? finder.nearest(find) : List.of(),
+        chart.shown().size(),
+        form(chart, find, edition),
+        ListAddress.inEdition(ListAddress.ofChart(chart.accents().parameter()), edition),
+        edition,
+        old);
   }
 
-  private static String all(Chart chart) {
-    return ListAddress.ofChart(chart.accents().parameter());
+  /** An address in the edition that is shown. */
+  String in(String address) {
+    return ListAddress.inEdition(address, edition);
   }
 
-  private static AccentForm form(Chart chart, String find) {
-    List<Choice> hidden =
-        find.isEmpty() ? List.of() : List.of(new Choice(find, PageQuestion.FIND, true));
+  private static AccentForm form(Chart chart, String find, Optional<String> edition) {
+    List<Choice> hidden = new ArrayList<>();
+    if (!find.isEmpty()) {
+      hidden.add(new Choice(find, PageQuestion.FIND, true));
+    }
+    edition.ifPresent(number -> hidden.add(new Choice(number, EditionChoice.PARAMETER, true)));
     return new AccentForm(
         chart.accents().names(),
         chart.accents().choices(),

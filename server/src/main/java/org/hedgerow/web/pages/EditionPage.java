@@ -6,7 +6,12 @@ import java.util.Optional;
 /**
  * The page of what one edition changed.
  *
+ * @param material what else it changed; only with its first words
  * @param more the address of the words after those shown; empty at the end
  */
 record EditionPage(
-    EditionLine edition, int newest, List<WordDifference> words, Optional<String> more) {}
+    EditionLine edition,
+    int newest,
+    List<WordDifference> words,
+    List<MaterialDifference> material,
+    Optional<String> more) {}

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.hedgerow.lexicon.Editions;
 import org.hedgerow.lexicon.Lexicon;
+import org.hedgerow.lexicon.MaterialChanges;
 import org.hedgerow.lexicon.PublishedEdition;
 import org.hedgerow.lexicon.WordChange;
 import org.hedgerow.web.query.EditionChoice;
@@ -66,6 +67,8 @@ final class EditionPages {
         found.size() > WORDS
             ? Optional.of(line.address() + "?after=" + shown.get(WORDS - 1).spelling())
             : Optional.empty();
-    return new EditionPage(line, editions.newest().edition(), shown, more);
+    List<MaterialDifference> material =
+        after.isEmpty() ? MaterialDifference.of(MaterialChanges.of(editions, lexicon)) : List.of();
+    return new EditionPage(line, editions.newest().edition(), shown, material, more);
   }
 }

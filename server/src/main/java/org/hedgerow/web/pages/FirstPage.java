@@ -3,6 +3,7 @@ package org.hedgerow.web.pages;
 import io.javalin.http.Context;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.hedgerow.lexicon.Editions;
 import org.hedgerow.lexicon.Lexicon;
 import org.hedgerow.web.query.InvalidQueryException;
@@ -26,19 +27,23 @@ final class FirstPage {
     if (!question.isAboutChart()) {
       showList(context, question);
     } else if (question.word().isPresent()) {
-      Canonical.redirect(context, ListAddress.ofWord(question.word().get()));
+      String word = ListAddress.ofWord(question.word().get());
+      Canonical.redirect(context, ListAddress.inEdition(word, question.namedEdition()));
     } else {
       showChart(context, question);
     }
   }
 
   private void showChart(Context context, PageQuestion question) {
-    Lexicon lexicon = editions.newest();
+    Lexicon lexicon = question.edition(editions);
     String find = question.find().orElse("");
-    Parameters parameters = new Parameters(question.list(), List.of(ChosenAccents.PARAMETER));
+    Parameters parameters = new Parameters(question.list(), PageQuestion.OF_CHART);
     ChosenAccents accents = AccentQuestion.accents(lexicon, parameters, ChosenAccents.PARAMETER);
-    if (Canonical.is(context, ListAddress.ofFind(find, accents.parameter()))) {
-      ChartPage page = ChartPage.of(charts.chart(lexicon, accents), lexicon, find);
+    Optional<String> named = question.namedEdition();
+    String now = ListAddress.ofFind(find, accents.parameter());
+    if (Canonical.is(context, ListAddress.inEdition(now, named))) {
+      Optional<OldEdition> old = OldEdition.of(lexicon, editions.newest(), now);
+      ChartPage page = ChartPage.of(charts.chart(lexicon, accents), lexicon, find, named, old);
       writer.write(context, "chart.jte", Map.of("page", page));
     }
   }

@@ -58,9 +58,14 @@ final class ListAddress {
     return accents.isEmpty() ? "" : "accent=" + accents + "&";
   }
 
+  /** A page that only accents are chosen for. */
+  static String ofPlan(String path, String accents) {
+    return accents.isEmpty() ? path : path + "?accent=" + accents;
+  }
+
   /** The chart. */
   static String ofChart(String accents) {
-    return accents.isEmpty() ? "/" : "/?accent=" + accents;
+    return ofPlan("/", accents);
   }
 
   /** The chart, or what is found in it. */

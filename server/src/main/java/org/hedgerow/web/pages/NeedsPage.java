@@ -12,7 +12,7 @@ import org.hedgerow.lexicon.Word;
  * @param full how many values lack nothing
  * @param rows the greatest need first
  */
-record NeedsPage(List<Choice> accents, int full, List<Row> rows) {
+record NeedsPage(List<Choice> accents, int full, List<Row> rows, ShownEdition edition) {
 
   private static final int MOST_WORDS = 8;
 
@@ -39,34 +39,34 @@ record NeedsPage(List<Choice> accents, int full, List<Row> rows) {
     }
   }
 
-  static NeedsPage of(List<Need> needs, ChosenAccents accents) {
-    List<Row> rows = needs.stream().map(need -> row(need, accents.parameter())).toList();
+  static NeedsPage of(List<Need> needs, ChosenAccents accents, ShownEdition edition) {
+    List<Row> rows = needs.stream().map(need -> row(need, accents.parameter(), edition)).toList();
     return new NeedsPage(
-        accents.choices(), (int) rows.stream().filter(NeedsPage::isFull).count(), rows);
+        accents.choices(), (int) rows.stream().filter(NeedsPage::isFull).count(), rows, edition);
   }
 
   private static boolean isFull(Row row) {
     return row.counts().stream().allMatch(Count::isEnough);
   }
 
-  private static Row row(Need need, String accents) {
+  private static Row row(Need need, String accents, ShownEdition edition) {
     return new Row(
         need.value().grapheme().text(),
         need.value().keyWord(),
-        ListAddress.of(need.value(), accents),
+        edition.in(ListAddress.of(need.value(), accents)),
         List.of(
             new Count("words judged by a person", need.approved() + need.starter(), Enough.WORDS),
             new Count("words with a picture", need.pictures(), Enough.PICTURES),
             new Count("sentences", need.sentences(), Enough.SENTENCES)),
         need.other() + (need.other() == 1 ? " word waits" : " words wait"),
-        fits(need.candidates()),
-        fits(need.toPicture()));
+        fits(need.candidates(), edition),
+        fits(need.toPicture(), edition));
   }
 
-  private static List<Fit> fits(List<Word> words) {
+  private static List<Fit> fits(List<Word> words, ShownEdition edition) {
     return words.stream()
         .limit(MOST_WORDS)
-        .map(word -> new Fit(word.spelling(), ListAddress.ofWord(word.spelling())))
+        .map(word -> new Fit(word.spelling(), edition.in(ListAddress.ofWord(word.spelling()))))
         .toList();
   }
 }

@@ -24,6 +24,9 @@ record PageQuestion(Optional<String> find, Optional<String> word, Map<String, Li
   static final String FIND = "find";
   static final String WORD = "word";
 
+  /** Parameters of the chart itself. */
+  static final List<String> OF_CHART = List.of(ChosenAccents.PARAMETER, EditionChoice.PARAMETER);
+
   /**
    * Parameters left empty count as not given, and several accents as a list of them: that is how
    * forms send them.
@@ -45,9 +48,14 @@ record PageQuestion(Optional<String> find, Optional<String> word, Map<String, Li
     return word.matches("[A-Za-z]+") ? word.toLowerCase(Locale.ROOT) : word;
   }
 
-  /** Whether only accents are chosen, and nothing that makes a list. */
+  /** Whether only accents and an edition are chosen, and nothing that makes a list. */
   boolean isAboutChart() {
-    return listWithout(ChosenAccents.PARAMETER).isEmpty();
+    return OF_CHART.containsAll(list.keySet());
+  }
+
+  /** The edition that is named, as it stands in addresses. */
+  Optional<String> namedEdition() {
+    return first(list.get(EditionChoice.PARAMETER));
   }
 
   /**

@@ -8,6 +8,7 @@ import org.hedgerow.lexicon.Lexicon;
 import org.hedgerow.lexicon.Needs;
 import org.hedgerow.lexicon.StepFigures;
 import org.hedgerow.reading.Sequence;
+import org.hedgerow.web.query.EditionChoice;
 import org.hedgerow.web.query.Parameters;
 
 /** What helps to plan: the order of teaching, and what material is still to be made. */
@@ -24,9 +25,10 @@ final class PlanPages {
   }
 
   void sequences(Context context) {
-    Lexicon lexicon = editions.newest();
     Parameters parameters =
-        AccentQuestion.read(context, List.of(ChosenAccents.PARAMETER, SEQUENCE));
+        AccentQuestion.read(
+            context, List.of(ChosenAccents.PARAMETER, SEQUENCE, EditionChoice.PARAMETER));
+    Lexicon lexicon = edition(parameters);
     ChosenAccents accents = AccentQuestion.accents(lexicon, parameters, ChosenAccents.PARAMETER);
     List<Sequence> all = lexicon.plans().sequences(accents.first().tag());
     String name = parameters.text(SEQUENCE).orElse(all.get(all.size() - 1).name());
@@ -36,8 +38,27 @@ final class PlanPages {
             .findFirst()
             .orElseGet(() -> unknown(parameters, all));
     List<StepFigures> figures = StepFigures.of(lexicon, accents.first().tag(), chosen);
-    SequencePage page = SequencePage.of(all, chosen, figures, accents);
+    String now =
+        "/sequences?sequence="
+            + chosen.name()
+            + (accents.parameter().isEmpty() ? "" : "&accent=" + accents.parameter());
+    SequencePage page =
+        SequencePage.of(all, chosen, figures, accents, shown(parameters, lexicon, now));
     writer.write(context, "sequences.jte", Map.of("page", page));
+  }
+
+  private Lexicon edition(Parameters parameters) {
+    Lexicon chosen = EditionChoice.of(editions, parameters);
+    parameters.faults().throwIfAny();
+    return chosen;
+  }
+
+  /**
+   * @param now the address of the page in the newest edition
+   */
+  private ShownEdition shown(Parameters parameters, Lexicon lexicon, String now) {
+    return new ShownEdition(
+        parameters.text(EditionChoice.PARAMETER), OldEdition.of(lexicon, editions.newest(), now));
   }
 
   private static Sequence unknown(Parameters parameters, List<Sequence> all) {
@@ -50,10 +71,14 @@ final class PlanPages {
   }
 
   void needs(Context context) {
-    Lexicon lexicon = editions.newest();
-    Parameters parameters = AccentQuestion.read(context, List.of(ChosenAccents.PARAMETER));
+    Parameters parameters =
+        AccentQuestion.read(context, List.of(ChosenAccents.PARAMETER, EditionChoice.PARAMETER));
+    Lexicon lexicon = edition(parameters);
     ChosenAccents accents = AccentQuestion.accents(lexicon, parameters, ChosenAccents.PARAMETER);
-    NeedsPage page = NeedsPage.of(Needs.in(lexicon, accents.first().tag()), accents);
+    String now = ListAddress.ofPlan("/needs", accents.parameter());
+    NeedsPage page =
+        NeedsPage.of(
+            Needs.in(lexicon, accents.first().tag()), accents, shown(parameters, lexicon, now));
     writer.write(context, "needs.jte", Map.of("page", page));
   }
 }

@@ -18,7 +18,8 @@ record SequencePage(
     String note,
     List<Choice> sequences,
     List<Choice> accents,
-    List<Step> steps) {
+    List<Step> steps,
+    ShownEdition edition) {
 
   private static final int MOST_EXAMPLES = 8;
   private static final int HUNDRED = 100;
@@ -37,7 +38,11 @@ record SequencePage(
   record Value(String letters, String keyWord, int words, int reliable, String address) {}
 
   static SequencePage of(
-      List<Sequence> all, Sequence chosen, List<StepFigures> figures, ChosenAccents accents) {
+      List<Sequence> all,
+      Sequence chosen,
+      List<StepFigures> figures,
+      ChosenAccents accents,
+      ShownEdition edition) {
     return new SequencePage(
         chosen.name(),
         chosen.title(),
@@ -46,10 +51,14 @@ record SequencePage(
             .map(each -> new Choice(each.name(), each.title(), each.equals(chosen)))
             .toList(),
         accents.choices(),
-        figures.stream().map(step -> step(chosen.name(), step, accents.parameter())).toList());
+        figures.stream()
+            .map(step -> step(chosen.name(), step, accents.parameter(), edition))
+            .toList(),
+        edition);
   }
 
-  private static Step step(String sequence, StepFigures figures, String accents) {
+  private static Step step(
+      String sequence, StepFigures figures, String accents, ShownEdition edition) {
     String taught = "&taught=%s:%d".formatted(sequence, figures.number());
     return new Step(
         figures.number(),
@@ -61,7 +70,7 @@ record SequencePage(
                         each.value().keyWord(),
                         each.yield(),
                         (int) Math.round(each.regularity() * HUNDRED),
-                        ListAddress.of(each.value(), accents) + taught))
+                        edition.in(ListAddress.of(each.value(), accents) + taught)))
             .toList(),
         figures.opened().size(),
         String.join(

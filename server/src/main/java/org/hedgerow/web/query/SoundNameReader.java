@@ -38,17 +38,20 @@ public final class SoundNameReader {
     try {
       return new SoundReader(accent.accent()).read(names);
     } catch (UnknownSoundException unknown) {
-      faults.add(unknown(parameter, unknown.symbol()));
+      faults.add(fault(parameter, unknown));
       return List.of();
     }
   }
 
-  private Fault unknown(String parameter, String symbol) {
+  private Fault fault(String parameter, UnknownSoundException unknown) {
+    String tag = accent.accent().tag();
     return Fault.unknown(
         ProblemType.UNKNOWN_SOUND,
         parameter,
-        "%s has no sound %s.".formatted(accent.accent().tag(), Quoted.of(symbol)),
-        spelt(symbol),
+        unknown.isRead()
+            ? unknown.lackingIn(tag)
+            : "%s has no sound %s.".formatted(tag, Quoted.of(unknown.symbol())),
+        spelt(unknown.symbol()),
         "Its sounds are " + inventory(accent.accent()) + ".");
   }
 

@@ -11,6 +11,7 @@ import java.util.Set;
 import java.util.stream.IntStream;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.hedgerow.lexicon.Changes;
+import org.hedgerow.lexicon.Materials;
 import org.hedgerow.lexicon.MemoryEditions;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -178,6 +179,30 @@ class EditionsTest {
     JsonNode rest = api.json("/api/v1/editions/3/changes?after=shell");
     assertThat(rest.get("changes")).hasSize(2);
     assertThat(rest.has("next")).isFalse();
+  }
+
+  /** Rules, a sequence, a sentence and a picture come; then one is changed and others go. */
+  @Test
+  void tellsWhatAnEditionChangedBesideWords() throws Exception {
+    MemoryEditions more = new MemoryEditions();
+    more.publish("All kinds.", Materials.COME).publish("Some go.", Materials.CHANGED);
+    try (ApiServer server = ApiServer.start(more)) {
+      JsonNode come = server.json("/api/v1/editions/2/changes").get("material");
+      assertThat(come.at("/rules/0/name").asText()).isEqualTo("gentle");
+      assertThat(come.at("/rules/0").has("before")).isFalse();
+      assertThat(come.at("/sequences/0/after/steps/0/0").asText()).isEqualTo("sh 1");
+      assertThat(come.at("/sentences/0/name").asText()).isEqualTo(Materials.TEXT);
+      assertThat(come.at("/sentences/0/after/phonogram").asText()).isEqualTo("sh");
+      assertThat(come.at("/pictures/0/id").asText()).isEqualTo("a-ship");
+      JsonNode gone = server.json("/api/v1/editions/3/changes").get("material");
+      assertThat(gone.at("/rules/0/before/title").asText()).isEqualTo("Gentle");
+      assertThat(gone.at("/rules/0/after/title").asText()).isEqualTo("Gentler");
+      assertThat(gone.at("/sequences/0").has("after")).isFalse();
+      assertThat(gone.at("/sentences/0").has("after")).isFalse();
+      assertThat(gone.get("pictures")).isEmpty();
+      assertThat(server.json("/api/v1/editions/1/changes").at("/material/rules")).isEmpty();
+      assertThat(server.json("/api/v1/editions/2/changes?after=a").has("material")).isFalse();
+    }
   }
 
   @ParameterizedTest

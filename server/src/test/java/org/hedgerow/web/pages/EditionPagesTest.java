@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import java.util.Set;
 import org.hedgerow.lexicon.Changes;
+import org.hedgerow.lexicon.Materials;
 import org.hedgerow.lexicon.MemoryEditions;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -12,6 +13,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** What pages say of old editions, and of what was changed. */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
@@ -80,6 +82,31 @@ class EditionPagesTest {
     assertThat(page("/words.txt?phonogram=sh&value=1")).doesNotContain("\nshop\n");
   }
 
+  @ParameterizedTest
+  @ValueSource(strings = {"/", "/?find=sh", "/?accent=en-GB", "/sequences", "/needs"})
+  void plansAndTheChartTakeAnEdition(String address) throws Exception {
+    String before = address + (address.contains("?") ? "&" : "?") + "edition=";
+    assertThat(page(address)).doesNotContain(OLD, "edition=");
+    assertThat(page(before + "3")).doesNotContain(OLD).contains("&amp;edition=3\"");
+    assertThat(page(before + "2"))
+        .contains(OLD, "The newest is edition 3", "name=\"edition\" value=\"2\"")
+        .contains("phonogram=sh&amp;value=1", "&amp;edition=2\"");
+    assertThat(server.get(before + "9").statusCode()).isEqualTo(404);
+    assertThat(server.get(before + "x").statusCode()).isEqualTo(400);
+  }
+
+  /** Edition 3 withdrew “shop”, so the list of sh has one word less. */
+  @Test
+  void theChartOfAnOldEditionCountsItsWords() throws Exception {
+    assertThat(words(page("/?find=sh&edition=2"))).isEqualTo(words(page("/?find=sh")) + 1);
+  }
+
+  private static int words(String chart) {
+    String count =
+        chart.replaceAll("(?s).*phonogram=sh&amp;value=1.*?class=\"count\">(\\d+)<.*", "$1");
+    return Integer.parseInt(count);
+  }
+
   @Test
   void tellsWhatEditionsChanged() throws Exception {
     assertThat(page("/editions"))
@@ -89,6 +116,22 @@ class EditionPagesTest {
     assertThat(page("/editions/2")).contains("fish", "approved by teachers");
     assertThat(page("/editions/3")).contains("/words/shop?edition=2", "withdrawn");
     assertThat(page("/editions/1")).contains("It is where all begins.");
+  }
+
+  @Test
+  void tellsWhatEditionsChangedBesideWords() throws Exception {
+    MemoryEditions more = new MemoryEditions();
+    more.publish("All kinds.", Materials.COME).publish("Some go.", Materials.CHANGED);
+    try (PagesServer pages = PagesServer.start(more)) {
+      assertThat(pages.get("/editions/2").body())
+          .contains("Reading rules: <bdi>Gentle</bdi>", "x allowed", "step 1: sh")
+          .contains("Sentence: <bdi>" + Materials.TEXT, "for sh", "/api/v1/pictures/a-ship");
+      assertThat(pages.get("/editions/3").body())
+          .contains("called “Gentler”, before “Gentle”", "x no longer allowed", "ck allowed")
+          .contains("withdrawn")
+          .doesNotContain("a-ship");
+      assertThat(pages.get("/editions/1").body()).doesNotContain("Beside words");
+    }
   }
 
   @ParameterizedTest

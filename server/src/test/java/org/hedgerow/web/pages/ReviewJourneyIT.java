@@ -27,27 +27,24 @@ class ReviewJourneyIT {
 
   @TempDir private Path folder;
 
+  /** All of it as new people do it, from the link that the first start prints. */
   @ParameterizedTest
   @EnumSource
-  void fromADraftIntoTheList(Screen screen) throws Exception {
+  void fromTheFirstLinkIntoTheList(Screen screen) throws Exception {
     try (PeopleServer server = PeopleServer.start();
+        Browser ada = Browser.open(server.origin(), screen);
         Browser nour = Browser.open(server.origin(), screen);
         Browser rosa = Browser.open(server.origin(), screen)) {
-      server.person("nour", "نور الهدى", Role.CONTRIBUTOR);
-      server.person("rosa", "Rosa Quince", Role.REVIEWER);
-      signIn(nour, "nour");
-      signIn(rosa, "rosa");
+      String link = server.accounts().firstAdministrator().link().orElseThrow().text();
+      accept(ada, "/welcome/" + link, "ada", "Ada Byron");
+      accept(nour, invitation(ada, server, "contributor"), "nour", "نور الهدى");
+      accept(rosa, invitation(ada, server, "reviewer"), "rosa", "Rosa Quince");
 
       contributeAWord(nour);
       returnIt(rosa);
       changeItAndSendItAgain(nour);
       approveIt(rosa);
-
-      nour.go("/?phonogram=oa&value=1&letters=5");
-      assertThat(nour.texts(".tag")).contains("broam");
-      nour.go("/words/broam");
-      assertThat(nour.text("main")).contains("Approved by experienced teachers");
-      check(nour, "word");
+      isInTheNewEditionAlone(nour, server);
 
       contributeAPicture(nour);
       rosa.go("/review");
@@ -56,9 +53,69 @@ class ReviewJourneyIT {
       check(rosa, "picture to decide on");
       rosa.press("a");
       rosa.await(page -> page.has(".undo"));
-      nour.go("/words/broam");
-      assertThat(nour.text("main")).contains("It has a picture.");
+      hasItsPictureFromThenOn(nour, server);
     }
+  }
+
+  private static void accept(Browser browser, String link, String name, String displayName) {
+    browser.go(link);
+    check(browser, "welcome");
+    browser.one("#name").sendKeys(name);
+    browser.one("#displayName").sendKeys(displayName);
+    browser.one("#password").sendKeys(PeopleServer.PASSWORD);
+    browser.one("main button").click();
+    browser.awaitAddress("/account?done=welcome");
+  }
+
+  /** The path of the link that the administrator copies. */
+  private static String invitation(Browser ada, PeopleServer server, String role) {
+    ada.go("/people");
+    new Select(ada.one("#role")).selectByValue(role);
+    ada.one(".box button").click();
+    ada.await(page -> page.has("#shown"));
+    return requireNonNull(ada.one("#shown").getDomProperty("value"))
+        .substring(server.origin().length());
+  }
+
+  /** The word came with edition 2: with the newest, with 2, not with 1; on pages and over HTTP. */
+  private static void isInTheNewEditionAlone(Browser nour, PeopleServer server) throws Exception {
+    String list = "/?phonogram=oa&value=1&letters=5";
+    for (String there : List.of(list, list + "&edition=2")) {
+      nour.go(there);
+      assertThat(nour.texts(".tag")).as(there).contains("broam");
+    }
+    nour.go(list + "&edition=1");
+    assertThat(nour.texts(".tag")).contains("groan").doesNotContain("broam");
+    nour.go("/words/broam");
+    assertThat(nour.text("main")).contains("Approved by experienced teachers");
+    check(nour, "word");
+    nour.go("/words/broam?edition=1");
+    assertThat(nour.text("main")).doesNotContain("Approved by experienced teachers");
+
+    String words = "/api/v1/words?phonogram=oa&value=1&accent=en-GB&status=approved";
+    assertThat(answer(server, words)).contains("\"edition\":2", "\"broam\"");
+    assertThat(answer(server, words + "&edition=2")).contains("\"edition\":2", "\"broam\"");
+    assertThat(answer(server, words + "&edition=1"))
+        .contains("\"edition\":1", "\"total\":0")
+        .doesNotContain("\"broam\"");
+    assertThat(server.client().get("/api/v1/words/broam?edition=2").statusCode()).isEqualTo(200);
+    assertThat(server.client().get("/api/v1/words/broam?edition=1").statusCode()).isEqualTo(404);
+  }
+
+  private static void hasItsPictureFromThenOn(Browser nour, PeopleServer server) throws Exception {
+    nour.go("/words/broam");
+    assertThat(nour.text("main")).contains("It has a picture.");
+    nour.go("/words/broam?edition=2");
+    assertThat(nour.text("main")).doesNotContain("It has a picture.");
+    assertThat(answer(server, "/api/v1/words/broam?edition=3")).contains("A broam by a pond");
+    assertThat(answer(server, "/api/v1/words/broam?edition=2")).doesNotContain("A broam by a pond");
+  }
+
+  /** What a visitor's program gets. */
+  private static String answer(PeopleServer server, String address) throws Exception {
+    var response = server.client().get(address, "Accept", "application/json");
+    assertThat(response.statusCode()).as(address).isEqualTo(200);
+    return response.body();
   }
 
   private static void contributeAWord(Browser nour) {

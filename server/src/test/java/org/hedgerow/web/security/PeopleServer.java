@@ -1,6 +1,7 @@
 package org.hedgerow.web.security;
 
 import io.micrometer.core.instrument.simple.SimpleMeterRegistry;
+import java.io.ByteArrayOutputStream;
 import java.net.CookieManager;
 import java.net.HttpCookie;
 import java.net.URI;
@@ -77,6 +78,7 @@ public final class PeopleServer implements AutoCloseable {
     Frame frame =
         new Frame(
             Optional.of(forms), centre::name, Optional.of(new WaitingCount(reviews.reviews())));
+    Paces paces = Paces.by(clock);
     Pages pages = new Pages(memory, counts, frame);
     this.server =
         new WebServer(
@@ -90,13 +92,14 @@ public final class PeopleServer implements AutoCloseable {
                 new HealthRoutes(() -> true),
                 new ApiRoutes(memory, counts, mapper),
                 new AccountRoutes(accounts, mapper),
-                new AdministrationRoutes(accounts, centre, reviews.teaching(), clients, mapper),
-                new ContributionRoutes(reviews, memory::newest, pictures::take, mapper),
+                new AdministrationRoutes(
+                    accounts, centre, reviews.teaching(), memory, clients, mapper),
+                new ContributionRoutes(reviews, memory::newest, pictures::take, paces, mapper),
                 new DocsRoutes(),
                 pages,
                 new PeopleRoutes(accounts, centre, pages.writer(), forms, cookies, clients),
                 new TeachingRoutes(reviews.teaching(), memory::newest, pages.writer(), forms),
-                new ReviewRoutes(reviews, memory::newest, pages.writer(), forms)));
+                new ReviewRoutes(reviews, memory::newest, pages.writer(), forms, paces)));
   }
 
   public static PeopleServer start() {
@@ -177,6 +180,37 @@ public final class PeopleServer implements AutoCloseable {
       }
       return send(
           "POST", path, body.toString(), "Content-Type", "application/x-www-form-urlencoded");
+    }
+
+    /** Sends a file with the form of a page, and with its other fields. */
+    public HttpResponse<String> upload(String page, byte[] file, String... fields)
+        throws Exception {
+      return upload(page, page, file, fields);
+    }
+
+    public HttpResponse<String> upload(String path, String page, byte[] file, String... fields)
+        throws Exception {
+      ByteArrayOutputStream body = new ByteArrayOutputStream();
+      body.writeBytes(part("form-token", "").getBytes(StandardCharsets.UTF_8));
+      body.writeBytes(token(page).getBytes(StandardCharsets.UTF_8));
+      for (int i = 0; i < fields.length; i += 2) {
+        body.writeBytes((part(fields[i], "") + fields[i + 1]).getBytes(StandardCharsets.UTF_8));
+      }
+      body.writeBytes(part("file", "; filename=\"file\"").getBytes(StandardCharsets.UTF_8));
+      body.writeBytes(file);
+      body.writeBytes("\r\n--part--\r\n".getBytes(StandardCharsets.UTF_8));
+      HttpRequest request =
+          HttpRequest.newBuilder(URI.create(origin() + path))
+              .header("Accept", "text/html")
+              .header("Content-Type", "multipart/form-data; boundary=part")
+              .POST(BodyPublishers.ofByteArray(body.toByteArray()))
+              .build();
+      return http.send(request, BodyHandlers.ofString());
+    }
+
+    private static String part(String name, String more) {
+      return "\r\n--part\r\nContent-Disposition: form-data; name=\"%s\"%s\r\n\r\n"
+          .formatted(name, more);
     }
 
     public String token(String page) throws Exception {

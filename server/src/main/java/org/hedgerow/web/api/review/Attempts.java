@@ -14,6 +14,7 @@ import org.hedgerow.review.Contribution;
 import org.hedgerow.review.Decision;
 import org.hedgerow.review.Reviews;
 import org.hedgerow.review.StaleException;
+import org.hedgerow.web.api.Differing;
 import org.hedgerow.web.problems.Problem;
 import org.hedgerow.web.problems.ProblemType;
 

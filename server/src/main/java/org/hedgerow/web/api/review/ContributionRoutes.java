@@ -13,12 +13,15 @@ import org.hedgerow.web.RouteGroup;
 import org.hedgerow.web.Routes;
 import org.hedgerow.web.api.ApiRoutes;
 import org.hedgerow.web.api.Format;
+import org.hedgerow.web.security.Pace;
+import org.hedgerow.web.security.Paces;
 
 /** The table of routes for what people propose and what reviewers decide. */
 public final class ContributionRoutes implements RouteGroup {
   private static final String ALL = ApiRoutes.BASE + "/contributions";
   private static final String ONE = ALL + "/{id}";
 
+  private final Paces paces;
   private final Contributions contributions;
   private final Submissions submissions;
   private final Decisions decisions;
@@ -29,6 +32,7 @@ public final class ContributionRoutes implements RouteGroup {
 
   /**
    * @param newest gives the newest edition
+   * @param paces how fast an account may go on
    * @param pictures makes a safe picture of what was sent; throws {@link
    *     org.hedgerow.pictures.UnusablePictureException} if it can't
    */
@@ -36,7 +40,9 @@ public final class ContributionRoutes implements RouteGroup {
       ReviewServices services,
       Supplier<Lexicon> newest,
       Function<byte[], CleanPicture> pictures,
+      Paces paces,
       ObjectMapper mapper) {
+    this.paces = paces;
     ProposalJson proposals = new ProposalJson(mapper);
     ContributionAnswer answer = new ContributionAnswer(services.reviews(), proposals);
     Attempts attempts = new Attempts(services.reviews(), proposals);
@@ -55,11 +61,12 @@ public final class ContributionRoutes implements RouteGroup {
     Role contributor = Role.CONTRIBUTOR;
     Role reviewer = Role.REVIEWER;
     routes.get(ALL, contributor, strict(contributions::list, ContributionFilters.NAMES));
-    routes.post(ALL, contributor, strict(contributions::add));
+    routes.post(ALL, contributor, strict(paced(paces.submissions(), contributions::add)));
     routes.get(ONE, contributor, strict(contributions::open));
     routes.put(ONE, contributor, strict(contributions::change));
     routes.delete(ONE, contributor, strict(contributions::discard));
-    routes.post(ONE + "/submission", contributor, strict(submissions::submit));
+    routes.post(
+        ONE + "/submission", contributor, strict(paced(paces.submissions(), submissions::submit)));
     routes.delete(ONE + "/submission", contributor, strict(submissions::takeBack));
     routes.post(ONE + "/decisions", reviewer, strict(decisions::one));
     routes.post(ApiRoutes.BASE + "/decisions", reviewer, strict(decisions::many));
@@ -70,12 +77,22 @@ public final class ContributionRoutes implements RouteGroup {
         ApiRoutes.BASE + "/contribution-tables",
         contributor,
         new StrictHandler(
-            tables::judge, ContributionTables.PARAMETERS, List.of(Format.JSON, Format.CSV)));
-    routes.post(ApiRoutes.BASE + "/pictures", contributor, strict(uploads::send));
+            paced(paces.submissions(), tables::judge),
+            ContributionTables.PARAMETERS,
+            List.of(Format.JSON, Format.CSV)));
+    routes.post(
+        ApiRoutes.BASE + "/pictures", contributor, strict(paced(paces.uploads(), uploads::send)));
     routes.get(
         ApiRoutes.BASE + "/uploads/{id}",
         contributor,
         new StrictHandler(uploads::show, List.of(), List.of()));
+  }
+
+  private static StrictHandler.Step paced(Pace pace, StrictHandler.Step step) {
+    return request -> {
+      pace.count(request.context());
+      step.take(request);
+    };
   }
 
   private static Handler strict(StrictHandler.Step step) {

@@ -21,8 +21,7 @@ final class ContributionTables {
 
   private static final String CSV = "text/csv";
   private static final LimitedBody BODY =
-      new LimitedBody(
-          1_000_000, "A table may have at most a million bytes. Send it in several parts.");
+      new LimitedBody(WordTables.MOST_BYTES, TableReader.TOO_LARGE);
 
   private final SubmitMany submitMany;
   private final Supplier<Lexicon> newest;

@@ -32,6 +32,9 @@ final class TableReader {
   private static final String MARK = "\uFEFF";
   private static final String TABLE = "table";
 
+  static final String TOO_LARGE =
+      "A table may have at most a million bytes. Send it in several parts.";
+
   private final Faults faults = Faults.ofBody();
 
   /**
@@ -50,7 +53,13 @@ final class TableReader {
     }
   }
 
-  private String text(byte[] bytes) {
+  /**
+   * @throws org.hedgerow.web.query.InvalidQueryException if it is too large, or not in UTF-8
+   */
+  String text(byte[] bytes) {
+    if (bytes.length > WordTables.MOST_BYTES) {
+      throw refused(TABLE, TOO_LARGE);
+    }
     try {
       String text = StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
       if (text.indexOf('\0') >= 0) {

@@ -73,6 +73,15 @@ public final class WordTables {
         judged.stream().map(WordTables::row).toList(), RefusedRows.of(table, judged));
   }
 
+  /**
+   * The text of a file.
+   *
+   * @throws org.hedgerow.web.query.InvalidQueryException if it is too large, or not in UTF-8
+   */
+  public static String text(byte[] file) {
+    return new TableReader().text(file);
+  }
+
   private static Row row(JudgedRow judged) {
     return new Row(
         judged.row(),

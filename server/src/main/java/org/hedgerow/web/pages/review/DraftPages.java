@@ -18,17 +18,21 @@ import org.hedgerow.review.Contribution;
 import org.hedgerow.review.Kind;
 import org.hedgerow.review.Reviews.Dossier;
 import org.hedgerow.review.StaleException;
+import org.hedgerow.web.security.Paces;
+import org.hedgerow.web.security.TooFastException;
 
 /** Writing contributions. Every form is sent to one place, whatever was pressed. */
 final class DraftPages {
   private static final String SUBMIT = "submit";
 
   private final ReviewDesk desk;
+  private final Paces paces;
   private final SentPicture pictures;
 
-  DraftPages(ReviewDesk desk) {
+  DraftPages(ReviewDesk desk, Paces paces) {
     this.desk = desk;
-    this.pictures = new SentPicture(desk.review().sendPicture());
+    this.paces = paces;
+    this.pictures = new SentPicture(desk.review().sendPicture(), paces.uploads());
   }
 
   /** A choice of kinds, or the empty form of one. */
@@ -71,6 +75,9 @@ final class DraftPages {
     } catch (UnusablePictureException unusable) {
       context.status(400);
       showTyped(context, draft, typed, new Errors(fault("upload", unusable.getMessage())), "");
+    } catch (TooFastException tooFast) {
+      context.status(429);
+      showTyped(context, draft, typed, new Errors(fault("upload", tooFast.getMessage())), "");
     } catch (StaleException stale) {
       context.status(412);
       showBeside(context, stale.present(), typed, "");
@@ -117,18 +124,21 @@ final class DraftPages {
   private void submit(Context context, Contribution kept) {
     Actor actor = desk.actor(context);
     try {
+      paces.submissions().count(context);
       desk.review().submit().execute(actor, kept.id(), kept.revision());
       desk.goOn(context, address(kept) + "?done=submitted");
+    } catch (TooFastException tooFast) {
+      context.status(429);
+      showKept(context, kept, Errors.NONE, String.valueOf(tooFast.getMessage()));
     } catch (RefusedException refused) {
       context.status(400);
-      show(
-          context,
-          desk.review().reviews().open(actor, kept.id()),
-          kept.content(),
-          new Errors(refused.faults()),
-          List.of(),
-          "");
+      showKept(context, kept, new Errors(refused.faults()), "");
     }
+  }
+
+  private void showKept(Context context, Contribution kept, Errors errors, String news) {
+    Dossier dossier = desk.review().reviews().open(desk.actor(context), kept.id());
+    show(context, dossier, kept.content(), errors, List.of(), news);
   }
 
   /** Nothing typed is lost: it stands in the form, and what is there otherwise stands beside. */

@@ -10,6 +10,7 @@ import org.hedgerow.web.RouteGroup;
 import org.hedgerow.web.Routes;
 import org.hedgerow.web.pages.PageWriter;
 import org.hedgerow.web.security.FormTokens;
+import org.hedgerow.web.security.Paces;
 
 /** The table of routes about contributions and decisions. */
 public final class ReviewRoutes implements RouteGroup {
@@ -21,14 +22,19 @@ public final class ReviewRoutes implements RouteGroup {
 
   /**
    * @param newest the newest edition
+   * @param paces how fast an account may go on
    */
   public ReviewRoutes(
-      ReviewServices review, Supplier<Lexicon> newest, PageWriter writer, FormTokens forms) {
+      ReviewServices review,
+      Supplier<Lexicon> newest,
+      PageWriter writer,
+      FormTokens forms,
+      Paces paces) {
     ReviewDesk desk = new ReviewDesk(review, newest, writer, forms);
     Decisions all = new Decisions(review);
-    this.drafts = new DraftPages(desk);
+    this.drafts = new DraftPages(desk, paces);
     this.contributions = new ContributionPages(desk, drafts);
-    this.tables = new TablePages(desk);
+    this.tables = new TablePages(desk, paces.submissions());
     this.queue = new QueuePages(desk, all);
     this.decisions = new DecisionPages(desk, all);
   }

@@ -13,26 +13,35 @@ import org.hedgerow.accounts.Actor;
 import org.hedgerow.pictures.PictureIntake;
 import org.hedgerow.review.SendPicture;
 import org.hedgerow.review.Upload;
+import org.hedgerow.web.security.Pace;
 
 /** Takes the picture that a form sends along. */
 final class SentPicture {
   private final PictureIntake intake = new PictureIntake();
   private final SendPicture sendPicture;
+  private final Pace pace;
 
-  SentPicture(SendPicture sendPicture) {
+  SentPicture(SendPicture sendPicture, Pace pace) {
     this.sendPicture = sendPicture;
+    this.pace = pace;
   }
 
   /**
    * The fields with the id of the picture; the same fields where none was chosen.
    *
    * @throws org.hedgerow.pictures.UnusablePictureException if it can't be used
+   * @throws org.hedgerow.web.security.TooFastException if there were too many
    */
   Fields take(Context context, Actor actor, Fields fields) {
     return chosen(context)
-        .map(file -> sendPicture.execute(actor, intake.take(bytes(file))))
+        .map(file -> upload(context, actor, file))
         .map(upload -> with(fields, upload))
         .orElse(fields);
+  }
+
+  private Upload upload(Context context, Actor actor, UploadedFile file) {
+    pace.count(context);
+    return sendPicture.execute(actor, intake.take(bytes(file)));
   }
 
   private static Optional<UploadedFile> chosen(Context context) {

@@ -6,7 +6,6 @@ import io.javalin.http.UploadedFile;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
 import org.hedgerow.lexicon.Lexicon;
@@ -15,14 +14,18 @@ import org.hedgerow.web.api.review.WordTables;
 import org.hedgerow.web.api.review.WordTables.Judgement;
 import org.hedgerow.web.query.Fault;
 import org.hedgerow.web.query.InvalidQueryException;
+import org.hedgerow.web.security.Pace;
+import org.hedgerow.web.security.TooFastException;
 
 /** Many words at once: judged, the good ones sent, the rest given back with reasons. */
 final class TablePages {
   private final ReviewDesk desk;
   private final WordTables tables;
+  private final Pace pace;
 
-  TablePages(ReviewDesk desk) {
+  TablePages(ReviewDesk desk, Pace pace) {
     this.desk = desk;
+    this.pace = pace;
     this.tables = new WordTables(desk.review().submitMany(), desk.newest());
   }
 
@@ -32,16 +35,21 @@ final class TablePages {
 
   void judge(Context context) {
     Fields fields = Fields.of(context);
-    PastedWords pasted =
-        new PastedWords(text(context), fields.text("accent"), fields.text("wantedFor"));
+    PastedWords pasted = pasted("", fields);
     boolean submit = fields.text("do").equals("submit");
     try {
+      pasted = pasted(text(context), fields);
+      pace.count(context);
       Judgement judgement = tables.judge(desk.actor(context), pasted.csv(), submit);
       if (fields.text("do").equals("rest")) {
         download(context, judgement.refused());
       } else {
         show(context, pasted, List.of(), Optional.of(judgement));
       }
+    } catch (TooFastException tooFast) {
+      context.status(429);
+      List<String> errors = List.of(String.valueOf(tooFast.getMessage()));
+      show(context, pasted, errors, Optional.empty());
     } catch (InvalidQueryException unreadable) {
       context.status(400);
       show(
@@ -50,6 +58,10 @@ final class TablePages {
           unreadable.faults().stream().map(Fault::message).toList(),
           Optional.empty());
     }
+  }
+
+  private static PastedWords pasted(String text, Fields fields) {
+    return new PastedWords(text, fields.text("accent"), fields.text("wantedFor"));
   }
 
   /** A file that was chosen stands for what was pasted. */
@@ -64,8 +76,7 @@ final class TablePages {
 
   private static String text(UploadedFile file) {
     try (InputStream content = file.content()) {
-      byte[] bytes = content.readNBytes(WordTables.MOST_BYTES);
-      return new String(bytes, StandardCharsets.UTF_8);
+      return WordTables.text(content.readNBytes(WordTables.MOST_BYTES + 1));
     } catch (IOException problem) {
       throw new UncheckedIOException(problem);
     }

@@ -131,4 +131,61 @@ class TeachingPagesTest {
         .isEqualTo(400);
     assertThat(program.send("PUT", "/api/v1/rules/gentle", "null").statusCode()).isEqualTo(400);
   }
+
+  private static final String GENTLE = "/api/v1/rules/gentle";
+  private static final String MINE = "{\"title\": \"Mine\", \"switches\": [\"ck\"]}";
+
+  /** Who changes a set sees it first; of two, the second is told what differs. */
+  @Test
+  void programsDoNotOverwriteWhatTheyHaveNotSeen() throws Exception {
+    PeopleServer.Program program = server.program(server.person("pia", Role.ADMINISTRATOR));
+    String none = tag(program.get("/api/v1/rules"));
+    HttpResponse<String> made =
+        program.send(
+            "PUT", GENTLE, "{\"title\": \"Gentle\", \"switches\": [\"x\"]}", "If-Match", none);
+    assertThat(made.statusCode()).isEqualTo(200);
+    assertThat(tag(made)).isEqualTo("\"2\"");
+
+    HttpResponse<String> late = program.send("PUT", GENTLE, MINE, "If-Match", none);
+    assertThat(late.statusCode()).isEqualTo(412);
+    assertThat(late.body())
+        .contains("/docs/problems#changed-meanwhile")
+        .contains("{\"field\":\"title\",\"yours\":\"Mine\",\"present\":\"Gentle\"}")
+        .contains("{\"field\":\"switches[0]\",\"yours\":\"ck\",\"present\":\"x\"}");
+    assertThat(program.send("DELETE", GENTLE, "", "If-Match", none).statusCode()).isEqualTo(412);
+    assertThat(program.get("/api/v1/rules").body()).contains("\"Gentle\"");
+
+    String seen = tag(program.get("/api/v1/rules"));
+    assertThat(program.send("PUT", GENTLE, MINE, "If-Match", seen).statusCode()).isEqualTo(200);
+    HttpResponse<String> gone = program.send("DELETE", GENTLE, "", "If-Match", "\"2\"");
+    assertThat(gone.statusCode()).isEqualTo(412);
+    assertThat(gone.body())
+        .contains("\"field\":\"title\",\"yours\":\"Gentle\",\"present\":\"Mine\"");
+    assertThat(program.send("DELETE", GENTLE, "", "If-Match", "\"3\"").statusCode()).isEqualTo(200);
+    for (String wrong : new String[] {"\"99\"", "3", "*", "W/\"3\""}) {
+      assertThat(program.send("PUT", GENTLE, MINE, "If-Match", wrong).statusCode())
+          .as(wrong)
+          .isEqualTo(400);
+    }
+  }
+
+  /** Another set that changed meanwhile doesn't matter. */
+  @Test
+  void anEditionThatLeftTheSequenceAloneIsGoodEnough() throws Exception {
+    PeopleServer.Program program = server.program(server.person("pia", Role.ADMINISTRATOR));
+    String brief = "/api/v1/sequences/brief";
+    String body = "{\"title\": \"B\", \"steps\": [[\"sh\"]]}";
+    String seen = tag(program.send("PUT", brief, body));
+    program.send("PUT", GENTLE, MINE);
+    String longer = "{\"title\": \"B\", \"steps\": [[\"sh\"], [\"ch 1\"]]}";
+    assertThat(program.send("PUT", brief, longer, "If-Match", seen).statusCode()).isEqualTo(200);
+    HttpResponse<String> late = program.send("PUT", brief, body, "If-Match", seen);
+    assertThat(late.statusCode()).isEqualTo(412);
+    assertThat(late.body()).contains("steps[1]", "ch 1");
+    assertThat(program.send("DELETE", brief, "", "If-Match", seen).statusCode()).isEqualTo(412);
+  }
+
+  private static String tag(HttpResponse<String> answer) {
+    return answer.headers().firstValue("ETag").orElseThrow();
+  }
 }

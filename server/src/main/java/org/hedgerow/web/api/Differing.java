@@ -1,4 +1,4 @@
-package org.hedgerow.web.api.review;
+package org.hedgerow.web.api;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
 import com.fasterxml.jackson.databind.JsonNode;
@@ -17,15 +17,15 @@ import java.util.Set;
  * @param present as it is; left out where it isn't
  */
 @JsonInclude(JsonInclude.Include.NON_ABSENT)
-record Differing(String field, Optional<JsonNode> yours, Optional<JsonNode> present) {
+public record Differing(String field, Optional<JsonNode> yours, Optional<JsonNode> present) {
 
-  static Differing revision(int yours, int present) {
+  public static Differing revision(int yours, int present) {
     return new Differing(
         "revision", Optional.of(IntNode.valueOf(yours)), Optional.of(IntNode.valueOf(present)));
   }
 
   /** All the differences between two objects, in the order of their members. */
-  static List<Differing> between(JsonNode yours, JsonNode present) {
+  public static List<Differing> between(JsonNode yours, JsonNode present) {
     List<Differing> all = new ArrayList<>();
     compare("", yours, present, all);
     return List.copyOf(all);

@@ -1,0 +1,65 @@
+package org.hedgerow.web.api;
+
+import com.fasterxml.jackson.annotation.JsonInclude;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import org.hedgerow.lexicon.Changed;
+import org.hedgerow.lexicon.MaterialChanges;
+import org.hedgerow.lexicon.Sentence;
+import org.hedgerow.reading.RuleSet;
+import org.hedgerow.reading.Sequence;
+import org.hedgerow.review.RulesDraft;
+import org.hedgerow.review.SequenceDraft;
+
+/** What an edition changed beside words: rules and sequences as they are sent to be changed. */
+record MaterialView(
+    List<Change<Bodies.RulesEdit>> rules,
+    List<Change<Bodies.SequenceEdit>> sequences,
+    List<Change<SentenceView>> sentences,
+    List<PictureView> pictures) {
+
+  /**
+   * @param name of a sentence its text
+   * @param before left out if it is new
+   * @param after left out if it is withdrawn
+   */
+  record Change<T>(
+      String name,
+      @JsonInclude(JsonInclude.Include.NON_ABSENT) Optional<T> before,
+      @JsonInclude(JsonInclude.Include.NON_ABSENT) Optional<T> after) {}
+
+  /** For which value a sentence is, and in which accents it is right. */
+  record SentenceView(String phonogram, int value, List<String> accents) {
+    static SentenceView of(Sentence sentence) {
+      return new SentenceView(
+          sentence.value().grapheme().text(),
+          sentence.value().value().orElseThrow(),
+          sentence.accents());
+    }
+  }
+
+  static MaterialView of(MaterialChanges changes) {
+    return new MaterialView(
+        all(changes.rules(), MaterialView::rules),
+        all(changes.sequences(), MaterialView::sequence),
+        all(changes.sentences(), SentenceView::of),
+        changes.pictures().stream().map(PictureView::of).toList());
+  }
+
+  private static <T, V> List<Change<V>> all(List<Changed<T>> changes, Function<T, V> view) {
+    return changes.stream()
+        .map(each -> new Change<>(each.name(), each.before().map(view), each.after().map(view)))
+        .toList();
+  }
+
+  static Bodies.RulesEdit rules(RuleSet set) {
+    RulesDraft draft = RulesDraft.of(set);
+    return new Bodies.RulesEdit(draft.title(), draft.note(), draft.switches());
+  }
+
+  static Bodies.SequenceEdit sequence(Sequence sequence) {
+    SequenceDraft draft = SequenceDraft.of(sequence);
+    return new Bodies.SequenceEdit(draft.title(), draft.note(), draft.steps());
+  }
+}

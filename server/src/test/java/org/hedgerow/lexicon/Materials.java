@@ -1,0 +1,69 @@
+package org.hedgerow.lexicon;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.hedgerow.phonics.Correspondence;
+import org.hedgerow.reading.ReadingRules;
+import org.hedgerow.reading.RuleSet;
+import org.hedgerow.reading.Sequence;
+import org.hedgerow.reading.Switch;
+import org.hedgerow.reading.Teaching;
+import org.hedgerow.seed.SeededLexicon;
+
+/** Changes of everything but words, for tests. */
+public final class Materials {
+  public static final String TEXT = "The ship has fish.";
+
+  private static final Teaching SEEDED = SeededLexicon.teaching();
+  private static final Correspondence SH =
+      SeededLexicon.get().catalogue().value("sh", 1).orElseThrow();
+  private static final Sequence AUTUMN = new Sequence("autumn", "Autumn", "", List.of(List.of(SH)));
+  private static final ReadingRules ALL_OFF = allOff();
+
+  /** One of each kind comes. */
+  public static final Changes COME =
+      new Changes(
+          List.of(),
+          Set.of(),
+          Optional.of(SEEDED.with(rules("Gentle", Switch.X)).with(AUTUMN)),
+          List.of(picture()),
+          Optional.of(new Sentences(List.of(new Sentence(TEXT, SH, List.of("en-US"))))));
+
+  /** The rules are changed, the sequence and the sentence go. */
+  public static final Changes CHANGED =
+      new Changes(
+          List.of(),
+          Set.of(),
+          Optional.of(SEEDED.with(rules("Gentler", Switch.CK))),
+          List.of(),
+          Optional.of(Sentences.NONE));
+
+  private Materials() {}
+
+  private static ReadingRules allOff() {
+    ReadingRules rules = ReadingRules.DEFAULT;
+    for (Switch each : Switch.values()) {
+      rules = rules.with(each, false);
+    }
+    return rules;
+  }
+
+  private static RuleSet rules(String title, Switch on) {
+    return new RuleSet("gentle", title, ALL_OFF.with(on, true), "");
+  }
+
+  private static Picture picture() {
+    Bytes content = Bytes.of(new byte[] {1, 2, 3});
+    return new Picture(
+        "a-ship",
+        "A ship",
+        "Mary Bloggs",
+        "CC BY 4.0",
+        "https://creativecommons.org/licenses/by/4.0/",
+        "own work",
+        content.fingerprint(),
+        Picture.PNG,
+        content);
+  }
+}

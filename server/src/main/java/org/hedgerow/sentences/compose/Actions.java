@@ -92,6 +92,7 @@ final class Actions {
         .flatMap(
             action ->
                 subject(action)
+                    .filter(subject -> mode == Mode.CAN || !subject.isSpokenTo())
                     .flatMap(
                         subject ->
                             helper
@@ -137,7 +138,7 @@ final class Actions {
                         subject ->
                             opener
                                 .before(subject.agreement())
-                                .filter(open -> !subject.isSpeaker() || isForSpeakers(open))
+                                .filter(open -> asks(open, subject))
                                 .flatMap(
                                     open ->
                                         rest(action, subject)
@@ -215,9 +216,14 @@ final class Actions {
     return where.length() == 0 ? Closing.After.ACTION : Closing.After.PLACE;
   }
 
-  /** One doesn't ask what oneself did or will do, but what one can or may. */
-  private static boolean isForSpeakers(Piece opener) {
-    return opener.text().equals("can") || opener.text().equals("may");
+  /** One asks whether oneself can or may, and of others whether they can, will, did or are. */
+  private static boolean asks(Piece opener, NounPhrase subject) {
+    return switch (opener.text()) {
+      case "can" -> true;
+      case "may" -> subject.isSpeaker();
+      case "must", "might" -> false;
+      default -> !subject.isSpeaker();
+    };
   }
 
   private Optional<Piece> modal() {

@@ -31,6 +31,11 @@ record NounPhrase(Phrase phrase, Agreement agreement, List<Noun> nouns, List<Adj
     return nouns.contains(noun);
   }
 
+  /** Whether it is you, whom one doesn't tell what you want or did. */
+  boolean isSpokenTo() {
+    return nouns.isEmpty() && phrase.pieces().get(0).text().equals("you");
+  }
+
   /** Whether it is I or we, of whom one doesn't ask what they did. */
   boolean isSpeaker() {
     return nouns.isEmpty() && SPEAKERS.contains(phrase.pieces().get(0).text());

@@ -18,7 +18,7 @@ record Style(
   static final Style PLAIN = new Style(0.25, 0.08, 0.1, 0.4, 0);
 
   /** Where few words hold the phonogram, and each sentence needs three of them. */
-  static final Style DENSE = new Style(0.25, 0.4, 0.1, 0.8, 4);
+  static final Style DENSE = new Style(0.25, 0.4, 0.1, 0.8, 2);
 
   /** That one of these pronouns stands for people: oftener where some hold the phonogram. */
   double pronoun(Stock<NounPhrase> pronouns) {

@@ -70,7 +70,8 @@ final class ServeCommand implements Callable<Integer> {
           Wiring.reviews(bank, editions, () -> centre.get().approvals(), InstantSource.system());
       WebServer server =
           resources.add(
-              Wiring.webServer(address, bank, editions, accounts, centre, reviews, clients));
+              Wiring.webServer(
+                  address, bank, editions, accounts, centre, reviews, Wiring.composer(), clients));
       indexed.join();
       server.start();
       StopSignal stop = StopSignal.listen();

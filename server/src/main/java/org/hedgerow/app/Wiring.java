@@ -9,9 +9,14 @@ import java.util.function.IntSupplier;
 import org.hedgerow.accounts.AccountServices;
 import org.hedgerow.accounts.Argon2;
 import org.hedgerow.accounts.KnownCentre;
+import org.hedgerow.language.LoadedLater;
+import org.hedgerow.language.TrigramModel;
 import org.hedgerow.lexicon.Editions;
 import org.hedgerow.pictures.PictureIntake;
 import org.hedgerow.review.ReviewServices;
+import org.hedgerow.seed.SeedKnowledge;
+import org.hedgerow.seedlexicon.SeedLexicon;
+import org.hedgerow.sentences.compose.Composer;
 import org.hedgerow.store.BankDatabase;
 import org.hedgerow.store.JdbiAccountBook;
 import org.hedgerow.store.JdbiReviewBook;
@@ -64,6 +69,12 @@ final class Wiring {
     return AccountServices.of(new JdbiAccountBook(bank), new Argon2(), clock);
   }
 
+  /** Makes sentences; what it knows of English is loaded when it is first asked. */
+  static Composer composer() {
+    return new Composer(
+        SeedKnowledge.of(SeedLexicon.bundled()), new LoadedLater(TrigramModel::bundled));
+  }
+
   static WebServer webServer(
       ListeningAddress address,
       BankDatabase bank,
@@ -71,6 +82,7 @@ final class Wiring {
       AccountServices accounts,
       KnownCentre centre,
       ReviewServices reviews,
+      Composer composer,
       Clients clients) {
     ObjectMapper mapper = JsonMapping.mapper();
     PrometheusMeterRegistry meters = Meters.create();
@@ -94,7 +106,7 @@ final class Wiring {
             guard,
             new HealthRoutes(bank::answers),
             new MetricsRoutes(meters),
-            new ApiRoutes(editions, counts, mapper),
+            new ApiRoutes(editions, counts, composer, mapper),
             new AccountRoutes(accounts, mapper),
             new AdministrationRoutes(
                 accounts, centre, reviews.teaching(), editions, clients, mapper),

@@ -32,12 +32,18 @@ public final class Lexicon {
   private final Plans plans;
 
   /** What all editions of a bank share. */
-  private record Base(int edition, Speech speech, Segment words, Guesses guesses) {
+  private record Base(
+      int edition, Speech speech, Segment words, Guesses guesses, Lazy<Inflections> inflections) {
 
     static Base of(int edition, List<AccentCatalogue> accents, List<Word> words) {
       Speech speech = new Speech(accents);
       Segment segment = new Segment(speech, words);
-      return new Base(edition, speech, segment, new Guesses(speech, segment.words()));
+      return new Base(
+          edition,
+          speech,
+          segment,
+          new Guesses(speech, segment.words()),
+          new Lazy<>(() -> new Inflections(segment.words())));
     }
 
     Layers with(Changes changes) {
@@ -173,6 +179,11 @@ public final class Lexicon {
    */
   public Optional<Pronunciation> guess(String spelling, String accent) {
     return base.guesses().guess(spelling, accent);
+  }
+
+  /** The inflected forms of the words of the first edition. */
+  public Inflections inflections() {
+    return base.inflections().get();
   }
 
   /** A word as the checks see it: an entry of the bank, or with guessed pronunciations. */

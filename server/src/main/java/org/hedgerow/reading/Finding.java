@@ -20,7 +20,8 @@ public record Finding(FindingCode code, String accent, List<Integer> letters, St
     requireNonNull(message);
   }
 
-  static Finding ofWord(FindingCode code, String message) {
+  /** About the word itself, in any accent. */
+  public static Finding ofWord(FindingCode code, String message) {
     return new Finding(code, "", List.of(), message);
   }
 }

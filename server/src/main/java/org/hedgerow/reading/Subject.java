@@ -36,6 +36,11 @@ public record Subject(
     requireNonNull(unfit);
   }
 
+  /** The same where it does not matter that it is a name. */
+  public Subject unnamed() {
+    return new Subject(spelling, pronunciations, accents, inflection, "", unfit, known);
+  }
+
   /** Whether a final s is an ending: <em>dogs</em>, but not <em>is</em>. */
   public boolean endsInAddedS() {
     return inflection.isPresent() && spelling.endsWith("s");

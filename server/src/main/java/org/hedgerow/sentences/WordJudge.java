@@ -1,11 +1,13 @@
 package org.hedgerow.sentences;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import org.hedgerow.lexicon.Lexicon;
 import org.hedgerow.reading.Check;
+import org.hedgerow.reading.Finding;
 import org.hedgerow.reading.FindingCode;
 import org.hedgerow.reading.Standard;
 import org.hedgerow.reading.Subject;
@@ -24,6 +26,9 @@ public final class WordJudge {
   private static final Set<FindingCode> MIXED =
       Set.of(FindingCode.OTHER_VALUE, FindingCode.REPEATED_TARGET);
 
+  private static final char APOSTROPHE = '\'';
+  private static final String OWNER = "'s";
+
   private final Lexicon lexicon;
   private final SentenceStandard standard;
   private final WordChecker checker;
@@ -39,25 +44,75 @@ public final class WordJudge {
    * @param word in lower case
    */
   public JudgedWord judge(String word) {
-    return judged.computeIfAbsent(word, this::judgeNew);
+    JudgedWord known = judged.get(word);
+    if (known == null) {
+      known = judgeNew(word);
+      judged.put(word, known);
+    }
+    return known;
   }
 
   private JudgedWord judgeNew(String word) {
+    if (word.indexOf(APOSTROPHE) >= 0) {
+      return shortened(word);
+    }
     Subject subject = lexicon.subject(word);
+    return subject.name().isEmpty() ? judge(subject) : name(subject);
+  }
+
+  private JudgedWord judge(Subject subject) {
     boolean wanted = !standard.standard().targets().isEmpty();
     Check asTarget = check(subject, standard.standard());
     if (wanted && asTarget.verdict() != Verdict.FAIL) {
       return judged(asTarget, TokenJudgement.TARGET);
     }
     Check asOther = wanted ? check(subject, standard.withoutTarget()) : asTarget;
-    if (asOther.verdict() != Verdict.FAIL) {
+    boolean mixed = asTarget.findings().stream().anyMatch(each -> MIXED.contains(each.code()));
+    boolean sight = standard.sightWords().contains(subject.spelling()) && !mixed;
+    if (asOther.verdict() == Verdict.PASS || (!sight && asOther.verdict() == Verdict.LOOK)) {
       return judged(asOther, phoneticOrTaught(subject));
     }
-    boolean mixed = asTarget.findings().stream().anyMatch(each -> MIXED.contains(each.code()));
-    if (standard.sightWords().contains(word) && !mixed) {
-      return new JudgedWord(word, TokenJudgement.SIGHT_WORD, Verdict.PASS, List.of(), false);
+    return sight
+        ? sightWord(subject.spelling())
+        : judged(mixed ? asTarget : asOther, TokenJudgement.BLOCKED);
+  }
+
+  private static JudgedWord sightWord(String word) {
+    return new JudgedWord(word, TokenJudgement.SIGHT_WORD, Verdict.PASS, List.of(), false);
+  }
+
+  /** A name is judged by its letters, and a person must look how it is said. */
+  private JudgedWord name(Subject subject) {
+    JudgedWord judged = judge(subject.unnamed());
+    List<Finding> findings = new ArrayList<>(judged.findings());
+    findings.add(Finding.ofWord(FindingCode.NAME, "a name; look whether the child can read it"));
+    return new JudgedWord(
+        judged.word(),
+        judged.judgement(),
+        judged.verdict().and(Verdict.LOOK),
+        findings,
+        judged.guessed());
+  }
+
+  /** A sight word such as <em>don't</em>, or something of somebody's: <em>the toad's</em>. */
+  private JudgedWord shortened(String word) {
+    if (standard.sightWords().contains(word)) {
+      return sightWord(word);
     }
-    return judged(mixed ? asTarget : asOther, TokenJudgement.BLOCKED);
+    if (word.endsWith(OWNER)) {
+      JudgedWord owner = judge(word.substring(0, word.length() - OWNER.length()));
+      return new JudgedWord(
+          word, owner.judgement(), owner.verdict(), owner.findings(), owner.guessed());
+    }
+    return new JudgedWord(
+        word,
+        TokenJudgement.BLOCKED,
+        Verdict.FAIL,
+        List.of(
+            Finding.ofWord(
+                FindingCode.IRREGULAR,
+                "a shortened form, whose letters don't say its sounds; write it in full")),
+        false);
   }
 
   private TokenJudgement phoneticOrTaught(Subject subject) {

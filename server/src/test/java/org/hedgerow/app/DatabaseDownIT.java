@@ -28,6 +28,7 @@ import org.hedgerow.accounts.NewAccount;
 import org.hedgerow.accounts.Role;
 import org.hedgerow.lexicon.Editions;
 import org.hedgerow.review.ReviewServices;
+import org.hedgerow.seed.SeededComposer;
 import org.hedgerow.seed.SeededLexicon;
 import org.hedgerow.store.JdbiReviewBook;
 import org.hedgerow.store.StoppableDatabase;
@@ -93,6 +94,7 @@ class DatabaseDownIT {
                 () -> 1,
                 edition -> {},
                 InstantSource.system()),
+            SeededComposer.get(),
             new Clients(false));
     server.start();
     assertThat(signIn(adas)).isEqualTo(303);

@@ -3,6 +3,7 @@ package org.hedgerow.web.api;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.util.List;
 import org.hedgerow.lexicon.Editions;
+import org.hedgerow.sentences.compose.Composer;
 import org.hedgerow.web.JsonBody;
 import org.hedgerow.web.RouteGroup;
 import org.hedgerow.web.Routes;
@@ -17,13 +18,15 @@ public final class ApiRoutes implements RouteGroup {
   private final Editions editions;
   private final ValueCounts counts;
   private final SoundFamilies families;
+  private final SentenceDrafts drafts;
   private final JsonBody bodies;
   private final Json json;
   private final AnswerCache cache = new AnswerCache();
 
-  public ApiRoutes(Editions editions, ValueCounts counts, ObjectMapper mapper) {
+  public ApiRoutes(Editions editions, ValueCounts counts, Composer composer, ObjectMapper mapper) {
     this.editions = editions;
     this.counts = counts;
+    this.drafts = new SentenceDrafts(composer);
     this.families = new SoundFamilies(counts);
     this.bodies = new JsonBody(mapper);
     this.json = new Json(mapper);
@@ -46,6 +49,8 @@ public final class ApiRoutes implements RouteGroup {
     log(routes, EditionReads.CHANGES, EditionReads.PARAMETERS, log::changes);
     routes.get(EditionFeed.PATH, new EditionFeed(editions));
     question(routes, "/word-checks", WordChecksBody.class, WordChecks::answer);
+    question(routes, "/sentence-checks", SentenceChecksBody.class, SentenceChecks::answer);
+    question(routes, "/sentence-drafts", SentenceDraftsBody.class, drafts::answer);
     question(routes, "/alignments", AlignmentBody.class, Alignments::answer);
     routes.get(BASE + PictureHandler.PATH, new PictureHandler(editions::newest));
     Cors.allow(routes, BASE + PictureHandler.PATH, "GET");

@@ -12,10 +12,8 @@ import org.hedgerow.reading.ReadingRules;
 import org.hedgerow.reading.Standard;
 import org.hedgerow.reading.WordChecker;
 import org.hedgerow.web.problems.ProblemType;
-import org.hedgerow.web.query.AccentReader;
 import org.hedgerow.web.query.Fault;
 import org.hedgerow.web.query.Faults;
-import org.hedgerow.web.query.PhonogramReader;
 import org.hedgerow.web.query.RulesReader;
 import org.hedgerow.web.query.SpellingReader;
 import org.hedgerow.web.query.TaughtReader;
@@ -43,8 +41,9 @@ final class WordChecks {
    * @throws org.hedgerow.web.query.InvalidQueryException with all that is wrong
    */
   static View answer(Lexicon lexicon, WordChecksBody body, Faults faults) {
-    Optional<Correspondence> target = target(lexicon, body, faults);
-    List<String> accents = accents(lexicon, body, faults);
+    Optional<Correspondence> target =
+        BodyParts.target(lexicon, body.phonogram(), body.value(), faults);
+    List<String> accents = BodyParts.accents(lexicon, body.accents(), faults);
     ReadingRules rules =
         new RulesReader(lexicon.plans().rules(), faults)
             .read("rules", Optional.ofNullable(body.rules()));
@@ -72,25 +71,6 @@ final class WordChecks {
         .map(word -> checker.check(lexicon.subject(word), standard, accents))
         .map(CheckView::of)
         .toList();
-  }
-
-  private static Optional<Correspondence> target(
-      Lexicon lexicon, WordChecksBody body, Faults faults) {
-    return new PhonogramReader(lexicon.catalogue(), faults)
-        .target(
-            Optional.ofNullable(body.phonogram()),
-            Optional.ofNullable(body.value()).map(String::valueOf));
-  }
-
-  private static List<String> accents(Lexicon lexicon, WordChecksBody body, Faults faults) {
-    List<String> tags = body.accents();
-    if (tags != null && tags.isEmpty()) {
-      faults.invalid("accents", "accents is empty. Name an accent, or leave it out.");
-    }
-    return new AccentReader(lexicon, faults)
-        .each("accents", Optional.ofNullable(tags).orElse(List.of())).stream()
-            .map(each -> each.accent().tag())
-            .toList();
   }
 
   private static List<String> words(WordChecksBody body, Faults faults) {

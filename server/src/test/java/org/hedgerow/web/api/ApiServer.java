@@ -13,6 +13,7 @@ import java.net.http.HttpResponse;
 import java.net.http.HttpResponse.BodyHandlers;
 import java.util.List;
 import org.hedgerow.lexicon.Editions;
+import org.hedgerow.seed.SeededComposer;
 import org.hedgerow.seed.SeededLexicon;
 import org.hedgerow.web.HealthRoutes;
 import org.hedgerow.web.JsonMapping;
@@ -48,7 +49,7 @@ final class ApiServer implements AutoCloseable {
             List.of(
                 new HealthRoutes(() -> true),
                 new MetricsRoutes(meters),
-                new ApiRoutes(editions, new ValueCounts(), mapper),
+                new ApiRoutes(editions, new ValueCounts(), SeededComposer.get(), mapper),
                 new DocsRoutes()));
   }
 

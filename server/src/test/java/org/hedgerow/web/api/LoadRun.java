@@ -24,6 +24,7 @@ import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.function.IntFunction;
+import org.hedgerow.seed.SeededComposer;
 import org.hedgerow.seed.SeededLexicon;
 import org.hedgerow.web.JsonMapping;
 import org.hedgerow.web.ListeningAddress;
@@ -74,7 +75,9 @@ public final class LoadRun {
             new PrometheusMeterRegistry(PrometheusConfig.DEFAULT),
             new ErrorMapping(problems, problems),
             List.of(
-                new ApiRoutes(SeededLexicon.editions(), new ValueCounts(), mapper), bare::addTo))) {
+                new ApiRoutes(
+                    SeededLexicon.editions(), new ValueCounts(), SeededComposer.get(), mapper),
+                bare::addTo))) {
       server.start();
       new LoadRun(server.port()).compare(bare);
     }

@@ -9,6 +9,7 @@ import java.net.http.HttpResponse;
 import java.net.http.HttpResponse.BodyHandlers;
 import java.util.List;
 import org.hedgerow.lexicon.Editions;
+import org.hedgerow.seed.SeededComposer;
 import org.hedgerow.seed.SeededLexicon;
 import org.hedgerow.web.JsonMapping;
 import org.hedgerow.web.ListeningAddress;
@@ -42,7 +43,9 @@ final class PagesServer implements AutoCloseable {
             JsonMapping.mapper(),
             new SimpleMeterRegistry(),
             new ErrorMapping(json, pages.problems(json)),
-            List.of(pages, new ApiRoutes(editions, counts, JsonMapping.mapper())));
+            List.of(
+                pages,
+                new ApiRoutes(editions, counts, SeededComposer.get(), JsonMapping.mapper())));
     server.start();
     return new PagesServer(server);
   }

@@ -26,6 +26,7 @@ import org.hedgerow.accounts.Role;
 import org.hedgerow.accounts.SettableClock;
 import org.hedgerow.pictures.PictureIntake;
 import org.hedgerow.review.ReviewServices;
+import org.hedgerow.seed.SeededComposer;
 import org.hedgerow.seed.SeededLexicon;
 import org.hedgerow.web.HealthRoutes;
 import org.hedgerow.web.JsonMapping;
@@ -90,7 +91,7 @@ public final class PeopleServer implements AutoCloseable {
             List.of(
                 guard,
                 new HealthRoutes(() -> true),
-                new ApiRoutes(memory, counts, mapper),
+                new ApiRoutes(memory, counts, SeededComposer.get(), mapper),
                 new AccountRoutes(accounts, mapper),
                 new AdministrationRoutes(
                     accounts, centre, reviews.teaching(), memory, clients, mapper),

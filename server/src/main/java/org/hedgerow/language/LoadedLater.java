@@ -1,0 +1,32 @@
+package org.hedgerow.language;
+
+import java.util.List;
+import java.util.function.Supplier;
+import org.hedgerow.sentences.compose.Plausibility;
+import org.jspecify.annotations.Nullable;
+
+/** A model that is loaded when somebody first asks it, so that starting needn't wait for it. */
+public final class LoadedLater implements Plausibility {
+
+  private final Supplier<? extends Plausibility> loader;
+  private volatile @Nullable Plausibility model;
+
+  public LoadedLater(Supplier<? extends Plausibility> loader) {
+    this.loader = loader;
+  }
+
+  @Override
+  public double perWord(List<String> words) {
+    Plausibility loaded = model;
+    return (loaded == null ? load() : loaded).perWord(words);
+  }
+
+  private synchronized Plausibility load() {
+    Plausibility loaded = model;
+    if (loaded == null) {
+      loaded = loader.get();
+      model = loaded;
+    }
+    return loaded;
+  }
+}

@@ -1,0 +1,93 @@
+package org.hedgerow.sentences;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.hedgerow.lexicon.Inflections;
+import org.hedgerow.lexicon.Lexicon;
+import org.hedgerow.lexicon.Meaning;
+import org.hedgerow.lexicon.PartOfSpeech;
+import org.hedgerow.lexicon.Tag;
+import org.hedgerow.lexicon.TagFilter;
+import org.hedgerow.lexicon.Word;
+import org.hedgerow.lexicon.WordQuery;
+import org.hedgerow.reading.Standard;
+import org.hedgerow.reading.Verdict;
+
+/**
+ * Words that could stand in the place of one that a child can't read: of the same part of speech
+ * and with a meaning of the same class, in the same form, allowed in the sentence.
+ */
+final class Replacements {
+
+  private static final int MOST = 8;
+
+  /** How many words are looked at, in the order of lists: approved, starter set, commonest. */
+  private static final int LOOKED_AT = 60;
+
+  private final Lexicon lexicon;
+  private final SentenceStandard standard;
+  private final WordJudge judge;
+
+  Replacements(Lexicon lexicon, SentenceStandard standard, WordJudge judge) {
+    this.lexicon = lexicon;
+    this.standard = standard;
+    this.judge = judge;
+  }
+
+  /**
+   * The best first; none for a word that the bank doesn't hold.
+   *
+   * @param lacking whether the sentence needs more words with the phonogram, which come first then
+   */
+  List<String> of(String word, boolean lacking) {
+    return lexicon.word(word).map(known -> of(known, lacking)).orElse(List.of());
+  }
+
+  private List<String> of(Word word, boolean lacking) {
+    Optional<TagFilter> alike = alike(word);
+    if (alike.isEmpty()) {
+      return List.of();
+    }
+    Stream<String> targets = forms(word, alike.get(), standard.standard());
+    Stream<String> plain = forms(word, alike.get(), standard.withoutTarget());
+    return (lacking ? Stream.concat(targets, plain) : Stream.concat(plain, targets))
+        .filter(form -> !form.equals(word.spelling()))
+        .filter(form -> judge.judge(form).verdict() == Verdict.PASS)
+        .distinct()
+        .limit(MOST)
+        .toList();
+  }
+
+  private static Optional<TagFilter> alike(Word word) {
+    Set<Meaning> meanings =
+        word.meanings().stream()
+            .limit(1)
+            .flatMap(label -> Meaning.labelled(label).stream())
+            .collect(Collectors.toSet());
+    return word.partsOfSpeech().stream()
+        .findFirst()
+        .flatMap(PartOfSpeech::labelled)
+        .filter(part -> part != PartOfSpeech.FUNCTION)
+        .map(part -> new TagFilter(0, false, Optional.of(part), meanings, false));
+  }
+
+  private Stream<String> forms(Word word, TagFilter alike, Standard measure) {
+    Optional<Tag> form = Inflections.formOf(word);
+    WordQuery query =
+        WordQuery.of(standard.accents().get(0), measure)
+            .withAccents(standard.accents())
+            .withTags(alike);
+    return lexicon.find(query).stream()
+        .limit(LOOKED_AT)
+        .flatMap(other -> inForm(other.spelling(), form).stream());
+  }
+
+  private Optional<String> inForm(String base, Optional<Tag> form) {
+    return form.isEmpty()
+        ? Optional.of(base)
+        : lexicon.inflections().form(base, form.get().reason());
+  }
+}

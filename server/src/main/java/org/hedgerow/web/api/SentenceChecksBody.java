@@ -1,0 +1,22 @@
+package org.hedgerow.web.api;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/** What is sent to {@code POST /sentence-checks}. */
+record SentenceChecksBody(
+    @Nullable String text,
+    @Nullable String phonogram,
+    @Nullable Integer value,
+    @Nullable List<String> accents,
+    @Nullable String rules,
+    @Nullable List<String> taught,
+    @Nullable String sightWords,
+    @Nullable Integer minimum,
+    @Nullable Integer maximum) {
+
+  SentenceStandardBody standard() {
+    return new SentenceStandardBody(
+        phonogram, value, accents, rules, taught, sightWords, minimum, maximum);
+  }
+}

@@ -1,0 +1,18 @@
+package org.hedgerow.web.api;
+
+import com.fasterxml.jackson.annotation.JsonInclude;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+
+/** What sentences were measured by, with all defaults filled in. */
+@JsonInclude(JsonInclude.Include.NON_ABSENT)
+record SentenceQuery(
+    Optional<String> phonogram,
+    OptionalInt value,
+    List<String> accents,
+    String rules,
+    List<String> taught,
+    String sightWords,
+    int minimum,
+    int maximum) {}

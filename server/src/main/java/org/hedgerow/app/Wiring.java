@@ -95,7 +95,7 @@ final class Wiring {
         new Frame(
             Optional.of(forms), centre::name, Optional.of(new WaitingCount(reviews.reviews())));
     Paces paces = Paces.by(InstantSource.system());
-    Pages pages = new Pages(editions, counts, frame);
+    Pages pages = new Pages(editions, counts, composer, frame);
     return new WebServer(
         address,
         mapper,

@@ -2,6 +2,7 @@ package org.hedgerow.web.pages;
 
 import io.javalin.http.Context;
 import org.hedgerow.lexicon.Editions;
+import org.hedgerow.sentences.compose.Composer;
 import org.hedgerow.web.RouteGroup;
 import org.hedgerow.web.Routes;
 import org.hedgerow.web.problems.ProblemWriter;
@@ -17,16 +18,17 @@ public final class Pages implements RouteGroup {
   private final Downloads downloads;
   private final ComparePages comparePages;
   private final PlanPages planPages;
+  private final SentencePages sentencePages;
   private final EditionPages editionPages;
 
   /**
    * @param counts shared with whoever counts lists too
    */
-  public Pages(Editions editions, ValueCounts counts) {
-    this(editions, counts, Frame.OF_READERS);
+  public Pages(Editions editions, ValueCounts counts, Composer composer) {
+    this(editions, counts, composer, Frame.OF_READERS);
   }
 
-  public Pages(Editions editions, ValueCounts counts, Frame frame) {
+  public Pages(Editions editions, ValueCounts counts, Composer composer, Frame frame) {
     this.writer = new PageWriter(assets, frame);
     ChartMaker charts = new ChartMaker(counts);
     this.firstPage = new FirstPage(editions, charts, writer);
@@ -34,6 +36,7 @@ public final class Pages implements RouteGroup {
     this.downloads = new Downloads(editions);
     this.comparePages = new ComparePages(editions, writer);
     this.planPages = new PlanPages(editions, writer);
+    this.sentencePages = new SentencePages(editions, composer, writer);
     this.editionPages = new EditionPages(editions, writer);
   }
 
@@ -46,6 +49,7 @@ public final class Pages implements RouteGroup {
     routes.get("/compare", comparePages::show);
     routes.get("/sequences", planPages::sequences);
     routes.get("/needs", planPages::needs);
+    sentencePages.addTo(routes);
     routes.get("/editions", editionPages::all);
     routes.get("/editions/{edition}", editionPages::one);
     routes.get("/assets/{name}", assets::serve);

@@ -35,7 +35,7 @@ final class PagesServer implements AutoCloseable {
 
   static PagesServer start(Editions editions) {
     ValueCounts counts = new ValueCounts();
-    Pages pages = new Pages(editions, counts);
+    Pages pages = new Pages(editions, counts, SeededComposer.get());
     JsonProblems json = new JsonProblems(JsonMapping.mapper());
     WebServer server =
         new WebServer(

@@ -80,7 +80,7 @@ public final class PeopleServer implements AutoCloseable {
         new Frame(
             Optional.of(forms), centre::name, Optional.of(new WaitingCount(reviews.reviews())));
     Paces paces = Paces.by(clock);
-    Pages pages = new Pages(memory, counts, frame);
+    Pages pages = new Pages(memory, counts, SeededComposer.get(), frame);
     this.server =
         new WebServer(
             new ListeningAddress("127.0.0.1", 0),

@@ -1,0 +1,32 @@
+package org.hedgerow.web.pages;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The fields of the forms about sentences.
+ *
+ * @param edition an older edition that was named
+ */
+record SentenceFields(
+    List<Choice> values,
+    List<Choice> accents,
+    String taught,
+    int longest,
+    Optional<String> edition) {
+
+  /** Whether a phonogram is chosen. */
+  boolean isForPhonogram() {
+    return values.stream().anyMatch(each -> each.chosen() && !each.value().isEmpty());
+  }
+
+  /** What is chosen, as in {@code oa as in boat}. */
+  String topic() {
+    return values.stream().filter(Choice::chosen).map(Choice::text).findFirst().orElse("");
+  }
+
+  /** The label of the value chosen, as in {@code oa 1}; empty where none is. */
+  String value() {
+    return values.stream().filter(Choice::chosen).map(Choice::value).findFirst().orElse("");
+  }
+}

@@ -1,0 +1,125 @@
+package org.hedgerow.web.pages;
+
+import io.javalin.http.Context;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.hedgerow.lexicon.Editions;
+import org.hedgerow.lexicon.Lexicon;
+import org.hedgerow.phonics.Correspondence;
+import org.hedgerow.reading.ReadingRules;
+import org.hedgerow.reading.Standard;
+import org.hedgerow.sentences.DolchWords;
+import org.hedgerow.sentences.SentenceStandard;
+import org.hedgerow.web.query.EditionChoice;
+import org.hedgerow.web.query.Parameters;
+import org.hedgerow.web.query.TaughtReader;
+
+/**
+ * What the pages about sentences are asked.
+ *
+ * @param value the phonogram value, if any
+ * @param taught what was taught, as it was typed
+ * @param longest how many words are not too many
+ */
+record SentenceQuestion(
+    Parameters parameters,
+    Lexicon lexicon,
+    ChosenAccents accents,
+    Optional<Correspondence> value,
+    String taught,
+    Standard standard,
+    int longest) {
+
+  static final String FOR = "for";
+  static final String TAUGHT = "taught";
+  static final String KEEP = "keep";
+  static final String LONGEST = "longest";
+
+  private static final int LEAST_WORDS = 3;
+  private static final int MOST_WORDS = 40;
+
+  /**
+   * @param others names of the page's own parameters
+   * @throws org.hedgerow.web.query.InvalidQueryException if a parameter is unknown or wrong
+   */
+  static SentenceQuestion read(Context context, Editions editions, List<String> others) {
+    List<String> names =
+        new ArrayList<>(
+            List.of(FOR, TAUGHT, LONGEST, ChosenAccents.PARAMETER, EditionChoice.PARAMETER));
+    names.addAll(others);
+    Parameters parameters = new Parameters(given(context), names);
+    parameters.faults().throwIfAny();
+    Lexicon lexicon = EditionChoice.of(editions, parameters);
+    ChosenAccents accents = AccentQuestion.accents(lexicon, parameters, ChosenAccents.PARAMETER);
+    Optional<Correspondence> value = value(lexicon, parameters);
+    Set<Correspondence> known =
+        new TaughtReader(lexicon, accents.first().tag(), parameters.faults())
+            .read(TAUGHT, parameters.text(TAUGHT));
+    int longest =
+        number(parameters, LONGEST, SentenceStandard.USUAL_WORDS, LEAST_WORDS, MOST_WORDS);
+    parameters.faults().throwIfAny();
+    return new SentenceQuestion(
+        parameters,
+        lexicon,
+        accents,
+        value,
+        parameters.text(TAUGHT).orElse(""),
+        new Standard(ReadingRules.DEFAULT, value.map(Set::of).orElse(Set.of()), known),
+        longest);
+  }
+
+  /** Accents are boxes to tick, of which each sends itself; what was kept is read apart. */
+  private static Map<String, List<String>> given(Context context) {
+    Map<String, List<String>> given =
+        new LinkedHashMap<>(Parameters.withoutEmpty(context.queryParamMap()));
+    given.remove(KEEP);
+    given.computeIfPresent(
+        ChosenAccents.PARAMETER, (name, tags) -> List.of(String.join(",", tags)));
+    return given;
+  }
+
+  private static Optional<Correspondence> value(Lexicon lexicon, Parameters parameters) {
+    Optional<String> label = parameters.text(FOR);
+    Optional<Correspondence> value = label.flatMap(text -> SentenceValues.labelled(lexicon, text));
+    if (label.isPresent() && value.isEmpty()) {
+      parameters
+          .faults()
+          .invalid(FOR, "There is no such value. Choose one from the list, such as “oa 1”.");
+    }
+    return value;
+  }
+
+  static int number(Parameters parameters, String name, int usual, int least, int most) {
+    Optional<String> text = parameters.text(name);
+    if (text.isEmpty()) {
+      return usual;
+    }
+    int number = text.get().matches("[0-9]{1,6}") ? Integer.parseInt(text.get()) : -1;
+    if (number < least || number > most) {
+      parameters
+          .faults()
+          .invalid(name, "%s must be a number from %d to %d.".formatted(name, least, most));
+      return usual;
+    }
+    return number;
+  }
+
+  SentenceStandard sentenceStandard() {
+    return new SentenceStandard(
+        standard, accents.tags(), DolchWords.ALL, SentenceStandard.USUAL_TARGETS, longest);
+  }
+
+  /** The fields that all these pages have. */
+  SentenceFields fields() {
+    return new SentenceFields(
+        SentenceValues.choices(lexicon, value),
+        accents.choices(),
+        taught,
+        longest,
+        parameters.text(EditionChoice.PARAMETER));
+  }
+}

@@ -6,6 +6,7 @@ import org.hedgerow.phonics.Catalogue;
 import org.hedgerow.reading.RuleSet;
 import org.hedgerow.reading.RuleSets;
 import org.hedgerow.reading.Sequence;
+import org.hedgerow.reading.SightWordSets;
 import org.hedgerow.reading.Teaching;
 import org.jdbi.v3.core.Handle;
 
@@ -32,7 +33,8 @@ final class TeachingReader {
     List<RuleSet> rules = rows("rule_sets", "switches", edition).stream().map(this::rules).toList();
     List<Sequence> sequences =
         rows("sequences", "steps", edition).stream().map(this::sequence).toList();
-    return new Teaching(rules.isEmpty() ? RuleSets.USUAL_ONLY : new RuleSets(rules), sequences);
+    return new Teaching(
+        rules.isEmpty() ? RuleSets.USUAL_ONLY : new RuleSets(rules), sequences, SightWordSets.NONE);
   }
 
   private List<Row> rows(String table, String column, int edition) {

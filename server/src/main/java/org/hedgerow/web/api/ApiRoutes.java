@@ -39,6 +39,7 @@ public final class ApiRoutes implements RouteGroup {
     read(routes, "/sounds/{sound}", new SoundRead(json, families));
     read(routes, "/rules", new RulesRead(json));
     read(routes, "/sequences", new SequencesRead(json));
+    read(routes, "/sight-words", new SightWordsRead(json));
     read(routes, "/needs", new NeedsRead(json));
     EditionReads log = new EditionReads(editions);
     log(routes, EditionReads.LIST, EditionReads.PARAMETERS, log::list);

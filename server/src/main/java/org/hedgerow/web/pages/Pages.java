@@ -17,6 +17,7 @@ public final class Pages implements RouteGroup {
   private final Downloads downloads;
   private final ComparePages comparePages;
   private final PlanPages planPages;
+  private final SightWordsPages sightWordsPages;
   private final EditionPages editionPages;
 
   /**
@@ -34,6 +35,7 @@ public final class Pages implements RouteGroup {
     this.downloads = new Downloads(editions);
     this.comparePages = new ComparePages(editions, writer);
     this.planPages = new PlanPages(editions, writer);
+    this.sightWordsPages = new SightWordsPages(editions, writer);
     this.editionPages = new EditionPages(editions, writer);
   }
 
@@ -45,6 +47,7 @@ public final class Pages implements RouteGroup {
     routes.get("/words/{spelling}", wordPages::show);
     routes.get("/compare", comparePages::show);
     routes.get("/sequences", planPages::sequences);
+    routes.get("/sight-words", sightWordsPages::show);
     routes.get("/needs", planPages::needs);
     routes.get("/editions", editionPages::all);
     routes.get("/editions/{edition}", editionPages::one);

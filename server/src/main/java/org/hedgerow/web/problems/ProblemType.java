@@ -14,7 +14,6 @@ public enum ProblemType {
   UNKNOWN_SHAPE(400, "There is no such shape"),
   UNKNOWN_RULE(400, "There is no such reading rule"),
   UNKNOWN_SEQUENCE(400, "There is no such sequence, or no such step"),
-  UNKNOWN_SIGHT_WORDS(400, "There is no such set of sight words"),
   UNKNOWN_PARAMETER(400, "There is no such parameter"),
   INVALID_PARAMETER(400, "A parameter has a value that isn't allowed"),
   REPEATED_PARAMETER(400, "A parameter is given more than once"),

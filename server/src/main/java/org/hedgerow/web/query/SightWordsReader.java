@@ -7,7 +7,6 @@ import java.util.Optional;
 import java.util.Set;
 import org.hedgerow.reading.SightWordSets;
 import org.hedgerow.reading.SightWords;
-import org.hedgerow.web.problems.ProblemType;
 
 /** Reads which words children know as wholes: the name of a set, or {@code none}. */
 public final class SightWordsReader {
@@ -36,19 +35,22 @@ public final class SightWordsReader {
     }
     Optional<SightWords> set = name.flatMap(sets::named);
     if (set.isEmpty() && !name.get().equals(SightWordSets.NO_WORDS)) {
-      faults.add(unknown(parameter, name.get()));
+      unknown(parameter, name.get());
     }
     return set;
   }
 
-  private Fault unknown(String parameter, String name) {
+  private void unknown(String parameter, String name) {
     List<String> names = new ArrayList<>(sets.names());
     names.add(SightWordSets.NO_WORDS);
-    return Fault.unknown(
-        ProblemType.UNKNOWN_SIGHT_WORDS,
+    Optional<String> nearest = Nearest.to(name.toLowerCase(Locale.ROOT), names);
+    String advice =
+        nearest
+            .map("Did you mean “%s”?"::formatted)
+            .orElse("There are %s.".formatted(String.join(", ", names)));
+    faults.invalid(
         parameter,
-        "There is no set of sight words %s.".formatted(Quoted.of(name)),
-        Nearest.to(name.toLowerCase(Locale.ROOT), names),
-        "There are %s.".formatted(String.join(", ", names)));
+        "There is no set of sight words %s. %s".formatted(Quoted.of(name), advice),
+        nearest);
   }
 }

@@ -55,7 +55,7 @@ class SightWordsReaderTest {
         .singleElement()
         .satisfies(
             fault -> {
-              assertThat(fault.type()).isEqualTo(ProblemType.UNKNOWN_SIGHT_WORDS);
+              assertThat(fault.type()).isEqualTo(ProblemType.INVALID_BODY);
               assertThat(fault.parameter()).isEqualTo("sightWords");
               assertThat(fault.message()).contains(advice);
             });

@@ -149,6 +149,16 @@ public final class SeedLexicon {
     return read("rules/rules.tsv", RuleSetRow::from);
   }
 
+  /** Named sets of words that children learn whole. */
+  public List<SightWordSetRow> sightWordSets() {
+    return read("sight-words/sets.tsv", SightWordSetRow::from);
+  }
+
+  /** The words of all sets of sight words, in their order. */
+  public List<SightWordRow> sightWords() {
+    return read("sight-words/words.tsv", SightWordRow::from);
+  }
+
   /** The sequences that centres follow. */
   public List<SequenceRow> sequences() {
     return read("sequences/sequences.tsv", SequenceRow::from);

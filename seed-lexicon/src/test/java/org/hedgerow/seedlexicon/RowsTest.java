@@ -47,6 +47,15 @@ final class RowsTest {
   }
 
   @Test
+  void aSightWordIsInASet() {
+    assertThat(one("# set\tword\ndolch\tdon't\n", SightWordRow::from))
+        .isEqualTo(new SightWordRow("dolch", "don't"));
+    assertThatThrownBy(() -> one("# set\tword\ndolch\t\n", SightWordRow::from))
+        .isInstanceOf(DamagedSeedException.class)
+        .hasMessageContaining("\"word\" is blank");
+  }
+
+  @Test
   void theLinesOfAWordBecomeOneEntry() {
     List<PronunciationRow> rows =
         read(

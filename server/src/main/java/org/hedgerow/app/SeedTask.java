@@ -69,6 +69,7 @@ final class SeedTask implements BankTask {
     BankFiller filler = new BankFiller(bank);
     boolean filled = filler.isEmpty() && fill(filler, out);
     filler.addTeaching(catalogue -> SeedTeaching.read(source.get(), catalogue));
+    filler.addSightWords(() -> SeedTeaching.sightWords(source.get()));
     return filled;
   }
 

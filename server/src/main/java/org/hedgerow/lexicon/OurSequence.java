@@ -79,7 +79,7 @@ final class OurSequence {
     return needed;
   }
 
-  private static boolean mustBeTaught(Span span) {
+  static boolean mustBeTaught(Span span) {
     return span.correspondence().isTaught() && !Standard.basic().allows(span.realisation(), false);
   }
 

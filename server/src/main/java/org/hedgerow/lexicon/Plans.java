@@ -5,9 +5,12 @@ import java.util.List;
 import java.util.Optional;
 import org.hedgerow.reading.RuleSets;
 import org.hedgerow.reading.Sequence;
+import org.hedgerow.reading.SightWordSets;
 import org.hedgerow.reading.Teaching;
 
-/** The named reading rules and the sequences of an edition, ours among them. Thread-safe. */
+/**
+ * The named reading rules, sight words and sequences of an edition, ours among them. Thread-safe.
+ */
 public final class Plans {
 
   /** The name of the sequence that is computed from the words. */
@@ -37,6 +40,10 @@ public final class Plans {
 
   public RuleSets rules() {
     return teaching.rules();
+  }
+
+  public SightWordSets sightWords() {
+    return teaching.sightWords();
   }
 
   /** All sequences, the computed one last: it depends on the accent. */

@@ -5,11 +5,15 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
 
-/** What centres choose from: reading rules, and orders in which phonograms are taught. */
-public record Teaching(RuleSets rules, List<Sequence> sequences) {
+/**
+ * What centres choose from: reading rules, orders in which phonograms are taught, and words that
+ * are learnt whole.
+ */
+public record Teaching(RuleSets rules, List<Sequence> sequences, SightWordSets sightWords) {
 
   /** Where nobody has said anything. */
-  public static final Teaching NONE = new Teaching(RuleSets.USUAL_ONLY, List.of());
+  public static final Teaching NONE =
+      new Teaching(RuleSets.USUAL_ONLY, List.of(), SightWordSets.NONE);
 
   /** The sequence of this name, if there is one. */
   public Optional<Sequence> sequence(String name) {
@@ -19,26 +23,48 @@ public record Teaching(RuleSets rules, List<Sequence> sequences) {
   /** The same with a set of rules: in the place of the one of its name, or last. */
   public Teaching with(RuleSet set) {
     return new Teaching(
-        new RuleSets(placed(rules.all(), set, each -> each.name().equals(set.name()))), sequences);
+        new RuleSets(placed(rules.all(), set, each -> each.name().equals(set.name()))),
+        sequences,
+        sightWords);
   }
 
   /** The same without the set of rules of this name. */
   public Teaching withoutRules(String name) {
     return new Teaching(
         new RuleSets(rules.all().stream().filter(each -> !each.name().equals(name)).toList()),
-        sequences);
+        sequences,
+        sightWords);
   }
 
   /** The same with a sequence: in the place of the one of its name, or last. */
   public Teaching with(Sequence sequence) {
     return new Teaching(
-        rules, placed(sequences, sequence, each -> each.name().equals(sequence.name())));
+        rules,
+        placed(sequences, sequence, each -> each.name().equals(sequence.name())),
+        sightWords);
   }
 
   /** The same without the sequence of this name. */
   public Teaching withoutSequence(String name) {
     return new Teaching(
-        rules, sequences.stream().filter(each -> !each.name().equals(name)).toList());
+        rules, sequences.stream().filter(each -> !each.name().equals(name)).toList(), sightWords);
+  }
+
+  /** The same with a set of sight words: in the place of the one of its name, or last. */
+  public Teaching with(SightWords set) {
+    return new Teaching(
+        rules,
+        sequences,
+        new SightWordSets(placed(sightWords.all(), set, each -> each.name().equals(set.name()))));
+  }
+
+  /** The same without the set of sight words of this name. */
+  public Teaching withoutSightWords(String name) {
+    return new Teaching(
+        rules,
+        sequences,
+        new SightWordSets(
+            sightWords.all().stream().filter(each -> !each.name().equals(name)).toList()));
   }
 
   private static <T> List<T> placed(List<T> all, T one, Predicate<T> place) {

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import org.hedgerow.lexicon.Lexicon;
+import org.hedgerow.lexicon.Sentence;
 import org.hedgerow.lexicon.Word;
 import org.hedgerow.phonics.Accent;
 import org.hedgerow.phonics.AccentCatalogue;
@@ -20,6 +21,9 @@ import org.hedgerow.reading.Standard;
 import org.hedgerow.reading.Subject;
 import org.hedgerow.reading.Verdict;
 import org.hedgerow.reading.WordChecker;
+import org.hedgerow.sentences.SentenceCheck;
+import org.hedgerow.sentences.SentenceChecker;
+import org.hedgerow.sentences.SentenceStandard;
 
 /**
  * Judges what a proposal would make of a word: whether it may stand in the list that it is wanted
@@ -53,8 +57,27 @@ final class Examiner {
       serves.addAll(serves(subject, said));
     }
     change.sentences().forEach(sentence -> serves.add(sentence.value().label()));
+    change.sentences().forEach(sentence -> remarks.addAll(remarks(sentence)));
     target.ifPresent(value -> serves.add(value.label()));
     return new Examination(List.copyOf(serves), remarks);
+  }
+
+  /** By the usual rules and with the usual sight words. */
+  private List<Remark> remarks(Sentence sentence) {
+    SentenceStandard standard =
+        new SentenceStandard(
+            Standard.of(sentence.value()),
+            sentence.accents(),
+            lexicon.plans().sightWords().usualWords(),
+            SentenceStandard.USUAL_TARGETS,
+            SentenceStandard.USUAL_WORDS);
+    SentenceCheck check = new SentenceChecker(lexicon, standard).check(sentence.text());
+    List<Remark> remarks = new ArrayList<>(check.findings().stream().map(Remark::of).toList());
+    check.tokens().stream()
+        .flatMap(token -> token.word().stream())
+        .filter(word -> word.verdict() != Verdict.PASS)
+        .forEach(word -> word.findings().forEach(each -> remarks.add(Remark.of(word, each))));
+    return remarks;
   }
 
   /** The accents of the bank in which the word is said, an accent like its parent's left out. */

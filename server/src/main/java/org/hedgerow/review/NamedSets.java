@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.zip.CRC32;
 import org.hedgerow.accounts.FieldFault;
 
-/** What sets of rules and sequences have in common. */
+/** What sets of rules, sequences and sight words have in common. */
 final class NamedSets {
   private static final int LONGEST_TITLE = 80;
   private static final int LONGEST_NOTE = 300;

@@ -8,7 +8,7 @@ import org.hedgerow.accounts.ChangedMeanwhileException;
 import org.hedgerow.accounts.Role;
 import org.hedgerow.reading.Teaching;
 
-/** What all changes of rules and sequences have in common. */
+/** What all changes of rules, sequences and sight words have in common. */
 final class TeachingDesk {
   /** What becomes of them. */
   @FunctionalInterface

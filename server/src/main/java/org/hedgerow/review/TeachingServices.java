@@ -1,16 +1,20 @@
 package org.hedgerow.review;
 
-/** What administrators do about reading rules and sequences, put together. */
+/** What administrators do about reading rules, sequences and sight words, put together. */
 public record TeachingServices(
     SaveRules saveRules,
     WithdrawRules withdrawRules,
     SaveSequence saveSequence,
-    WithdrawSequence withdrawSequence) {
+    WithdrawSequence withdrawSequence,
+    SaveSightWords saveSightWords,
+    WithdrawSightWords withdrawSightWords) {
   static TeachingServices of(Workroom room) {
     return new TeachingServices(
         new SaveRules(room),
         new WithdrawRules(room),
         new SaveSequence(room),
-        new WithdrawSequence(room));
+        new WithdrawSequence(room),
+        new SaveSightWords(room),
+        new WithdrawSightWords(room));
   }
 }

@@ -4,7 +4,7 @@ import java.time.Instant;
 import org.hedgerow.accounts.Actor;
 import org.hedgerow.reading.Teaching;
 
-/** The named sets of reading rules and the sequences, within a transaction. */
+/** The named sets of reading rules, the sequences and the sight words, within a transaction. */
 public interface TeachingStore {
   /** As they stand; to be asked for after {@link BankStore#lock}. */
   Teaching current();

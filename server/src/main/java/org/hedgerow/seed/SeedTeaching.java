@@ -11,16 +11,20 @@ import org.hedgerow.reading.ReadingRules;
 import org.hedgerow.reading.RuleSet;
 import org.hedgerow.reading.RuleSets;
 import org.hedgerow.reading.Sequence;
+import org.hedgerow.reading.SightWordSets;
+import org.hedgerow.reading.SightWords;
 import org.hedgerow.reading.Switch;
 import org.hedgerow.reading.Teaching;
 import org.hedgerow.seedlexicon.RuleSetRow;
 import org.hedgerow.seedlexicon.SeedLexicon;
 import org.hedgerow.seedlexicon.SequenceRow;
+import org.hedgerow.seedlexicon.SightWordRow;
+import org.hedgerow.seedlexicon.SightWordSetRow;
 import org.hedgerow.seedlexicon.StepRow;
 
 /**
- * The named reading rules and the sequences of the seed lexicon. A row that makes no sense fails
- * with an {@link IllegalArgumentException} that names it.
+ * The named reading rules, the sequences and the sight words of the seed lexicon. A row that makes
+ * no sense fails with an {@link IllegalArgumentException} that names it.
  */
 public final class SeedTeaching {
 
@@ -32,7 +36,26 @@ public final class SeedTeaching {
     List<StepRow> steps = seed.sequenceSteps();
     return new Teaching(
         new RuleSets(seed.ruleSets().stream().map(SeedTeaching::ruleSet).toList()),
-        seed.sequences().stream().map(row -> sequence(row, steps, catalogue)).toList());
+        seed.sequences().stream().map(row -> sequence(row, steps, catalogue)).toList(),
+        sightWords(seed));
+  }
+
+  /** The sets of words that children learn whole. */
+  public static SightWordSets sightWords(SeedLexicon seed) {
+    List<SightWordRow> words = seed.sightWords();
+    List<SightWordSetRow> sets = seed.sightWordSets();
+    for (SightWordRow word : words) {
+      if (sets.stream().noneMatch(set -> set.name().equals(word.set()))) {
+        throw new IllegalArgumentException("no set of sight words " + word.set());
+      }
+    }
+    return new SightWordSets(sets.stream().map(set -> sightWords(set, words)).toList());
+  }
+
+  private static SightWords sightWords(SightWordSetRow set, List<SightWordRow> all) {
+    List<String> words =
+        all.stream().filter(word -> word.set().equals(set.name())).map(SightWordRow::word).toList();
+    return new SightWords(set.name(), set.title(), words, set.note());
   }
 
   private static RuleSet ruleSet(RuleSetRow row) {

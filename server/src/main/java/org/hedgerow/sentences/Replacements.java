@@ -40,25 +40,29 @@ final class Replacements {
   /**
    * The best first; none for a word that the bank doesn't hold.
    *
+   * @param present words that stand in the sentence already
    * @param lacking whether the sentence needs more words with the phonogram, which come first then
    */
-  List<String> of(String word, boolean lacking) {
-    return lexicon.word(word).map(known -> of(known, lacking)).orElse(List.of());
+  List<String> of(String word, Set<String> present, boolean lacking) {
+    return lexicon
+        .word(word)
+        .map(known -> of(known, lacking).filter(other -> !present.contains(other)))
+        .orElse(Stream.empty())
+        .limit(MOST)
+        .toList();
   }
 
-  private List<String> of(Word word, boolean lacking) {
+  private Stream<String> of(Word word, boolean lacking) {
     Optional<TagFilter> alike = alike(word);
     if (alike.isEmpty()) {
-      return List.of();
+      return Stream.empty();
     }
     Stream<String> targets = forms(word, alike.get(), standard.standard());
     Stream<String> plain = forms(word, alike.get(), standard.withoutTarget());
     return (lacking ? Stream.concat(targets, plain) : Stream.concat(plain, targets))
         .filter(form -> !form.equals(word.spelling()))
         .filter(form -> judge.judge(form).verdict() == Verdict.PASS)
-        .distinct()
-        .limit(MOST)
-        .toList();
+        .distinct();
   }
 
   private static Optional<TagFilter> alike(Word word) {
@@ -81,6 +85,7 @@ final class Replacements {
             .withAccents(standard.accents())
             .withTags(alike);
     return lexicon.find(query).stream()
+        .filter(other -> Inflections.formOf(other).isEmpty())
         .limit(LOOKED_AT)
         .flatMap(other -> inForm(other.spelling(), form).stream());
   }

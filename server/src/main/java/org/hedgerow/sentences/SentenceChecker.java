@@ -1,9 +1,12 @@
 package org.hedgerow.sentences;
 
+import static java.util.stream.Collectors.toUnmodifiableSet;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.hedgerow.lexicon.Lexicon;
 import org.hedgerow.reading.Verdict;
@@ -34,11 +37,13 @@ public final class SentenceChecker {
     int targets = (int) tokens.stream().filter(each -> each.is(TokenJudgement.TARGET)).count();
     List<SentenceFinding> findings = rules.find(tokens, targets);
     boolean lacking = targets < standard.minimumTargets();
+    Set<String> present =
+        tokens.stream().map(token -> plain(token.token().text())).collect(toUnmodifiableSet());
     return new SentenceCheck(
         text,
         verdict(tokens, findings),
         targets,
-        tokens.stream().map(token -> withReplacements(token, lacking)).toList(),
+        tokens.stream().map(token -> withReplacements(token, present, lacking)).toList(),
         findings);
   }
 
@@ -51,10 +56,12 @@ public final class SentenceChecker {
         List.of());
   }
 
-  private JudgedToken withReplacements(JudgedToken token, boolean lacking) {
+  private JudgedToken withReplacements(JudgedToken token, Set<String> present, boolean lacking) {
     return token.is(TokenJudgement.BLOCKED)
         ? new JudgedToken(
-            token.token(), token.word(), replacements.of(plain(token.token().text()), lacking))
+            token.token(),
+            token.word(),
+            replacements.of(plain(token.token().text()), present, lacking))
         : token;
   }
 

@@ -48,6 +48,7 @@ record ArchivedTable(String name, String order, Map<String, String> instead) {
             of("spans", "pronunciation_id, position"),
             of("rule_sets", "id"),
             of("sequences", "id"),
+            of("sight_words", "id"),
             of("contributions", "id"),
             of("decisions", "id"),
             of("uploads", "id"),

@@ -5,6 +5,7 @@ import java.time.Instant;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import org.hedgerow.phonics.Catalogue;
+import org.hedgerow.reading.SightWordSets;
 import org.hedgerow.reading.Teaching;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
@@ -79,10 +80,38 @@ public final class BankFiller {
   }
 
   private static boolean lacksTeaching(Handle handle) {
+    return lacks(handle, "rule_sets");
+  }
+
+  /** Whether it was filled before it had a table, in which there is never nothing afterwards. */
+  private static boolean lacks(Handle handle, String table) {
     return handle
-        .createQuery("select exists (select from editions) and not exists (select from rule_sets)")
+        .createQuery(
+            "select exists (select from editions) and not exists (select from %s)".formatted(table))
         .mapTo(Boolean.class)
         .one();
+  }
+
+  /**
+   * Gives a bank that was filled before sight words were kept in it those of the first edition.
+   *
+   * @param sets asked for only if it is needed
+   */
+  public void addSightWords(Supplier<SightWordSets> sets) {
+    jdbi.useTransaction(
+        handle -> {
+          if (lacks(handle, "sight_words")) {
+            handle.execute("lock table editions in share row exclusive mode");
+            addSightWords(handle, sets);
+          }
+        });
+  }
+
+  private static void addSightWords(Handle handle, Supplier<SightWordSets> sets) {
+    if (lacks(handle, "sight_words")) {
+      Catalogue catalogue = new CatalogueReader(handle).read().get(0).catalogue();
+      new TeachingWriter(handle, catalogue).writeFirst(sets.get());
+    }
   }
 
   private static boolean isEmpty(Handle handle) {

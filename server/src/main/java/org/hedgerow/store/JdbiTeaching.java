@@ -8,11 +8,13 @@ import org.hedgerow.accounts.Actor;
 import org.hedgerow.phonics.AccentCatalogue;
 import org.hedgerow.reading.RuleSet;
 import org.hedgerow.reading.Sequence;
+import org.hedgerow.reading.SightWordSets;
+import org.hedgerow.reading.SightWords;
 import org.hedgerow.reading.Teaching;
 import org.hedgerow.review.TeachingStore;
 import org.jdbi.v3.core.Handle;
 
-/** Rules and sequences as somebody's transaction sees and changes them. */
+/** Rules, sequences and sight words as somebody's transaction sees and changes them. */
 record JdbiTeaching(Handle handle, List<AccentCatalogue> accents) implements TeachingStore {
   private TeachingWriter writer() {
     return new TeachingWriter(handle, accents.get(0).catalogue());
@@ -35,6 +37,7 @@ record JdbiTeaching(Handle handle, List<AccentCatalogue> accents) implements Tea
                 at);
     publishRules(before, changed, edition);
     publishSequences(before, changed, edition);
+    publishSightWords(before.sightWords(), changed.sightWords(), edition);
     return edition;
   }
 
@@ -60,6 +63,19 @@ record JdbiTeaching(Handle handle, List<AccentCatalogue> accents) implements Tea
     for (Sequence sequence : before.sequences()) {
       if (after.sequence(sequence.name()).isEmpty()) {
         writer().withdrawSequence(sequence.name(), edition);
+      }
+    }
+  }
+
+  private void publishSightWords(SightWordSets before, SightWordSets after, int edition) {
+    for (SightWords set : after.all()) {
+      if (!before.all().contains(set)) {
+        writer().replace(set, edition);
+      }
+    }
+    for (SightWords set : before.all()) {
+      if (after.named(set.name()).isEmpty()) {
+        writer().withdrawSightWords(set.name(), edition);
       }
     }
   }

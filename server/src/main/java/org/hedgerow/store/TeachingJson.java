@@ -15,7 +15,7 @@ import org.hedgerow.phonics.Correspondence;
 import org.hedgerow.reading.ReadingRules;
 import org.hedgerow.reading.Switch;
 
-/** How reading rules and the steps of sequences stand in their tables. */
+/** How reading rules, the steps of sequences and sight words stand in their tables. */
 final class TeachingJson {
   private static final ObjectMapper JSON = new ObjectMapper();
 
@@ -59,6 +59,14 @@ final class TeachingJson {
       read.add(step.stream().map(this::value).toList());
     }
     return List.copyOf(read);
+  }
+
+  static String words(List<String> words) {
+    return write(words);
+  }
+
+  static List<String> words(String written) {
+    return read(written, new TypeReference<>() {});
   }
 
   private Correspondence value(String label) {

@@ -6,16 +6,20 @@ import org.hedgerow.phonics.Catalogue;
 import org.hedgerow.reading.RuleSet;
 import org.hedgerow.reading.RuleSets;
 import org.hedgerow.reading.Sequence;
+import org.hedgerow.reading.SightWordSets;
+import org.hedgerow.reading.SightWords;
 import org.hedgerow.reading.Teaching;
 import org.jdbi.v3.core.Handle;
 
-/** Reads the sets of rules and the sequences of an edition. */
+/** Reads the sets of rules, the sequences and the sight words of an edition. */
 final class TeachingReader {
   private static final String STANDING =
       """
        where since_edition <= :edition and (until_edition is null or until_edition > :edition)
       order by place, name
       """;
+
+  private static final List<String> TABLES = List.of("rule_sets", "sequences", "sight_words");
 
   private record Row(String name, String title, String note, String content) {}
 
@@ -32,7 +36,12 @@ final class TeachingReader {
     List<RuleSet> rules = rows("rule_sets", "switches", edition).stream().map(this::rules).toList();
     List<Sequence> sequences =
         rows("sequences", "steps", edition).stream().map(this::sequence).toList();
-    return new Teaching(rules.isEmpty() ? RuleSets.USUAL_ONLY : new RuleSets(rules), sequences);
+    List<SightWords> sightWords =
+        rows("sight_words", "words", edition).stream().map(TeachingReader::sightWords).toList();
+    return new Teaching(
+        rules.isEmpty() ? RuleSets.USUAL_ONLY : new RuleSets(rules),
+        sequences,
+        new SightWordSets(sightWords));
   }
 
   private List<Row> rows(String table, String column, int edition) {
@@ -53,9 +62,13 @@ final class TeachingReader {
     return new Sequence(row.name, row.title, row.note, json.steps(row.content));
   }
 
+  private static SightWords sightWords(Row row) {
+    return new SightWords(row.name, row.title, TeachingJson.words(row.content), row.note);
+  }
+
   /** As it stands in an edition, if anything was changed after another; else empty. */
   Optional<Teaching> changed(int after, int edition) {
-    return isChanged("rule_sets", after, edition) || isChanged("sequences", after, edition)
+    return TABLES.stream().anyMatch(table -> isChanged(table, after, edition))
         ? Optional.of(at(edition))
         : Optional.empty();
   }

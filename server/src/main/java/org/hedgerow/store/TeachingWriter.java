@@ -5,16 +5,20 @@ import org.hedgerow.lexicon.Plans;
 import org.hedgerow.phonics.Catalogue;
 import org.hedgerow.reading.RuleSet;
 import org.hedgerow.reading.Sequence;
+import org.hedgerow.reading.SightWordSets;
+import org.hedgerow.reading.SightWords;
 import org.hedgerow.reading.Teaching;
 import org.jdbi.v3.core.Handle;
 
 /**
- * Changes sets of rules and sequences within a transaction that {@link EditionWriter#publish
- * publishes} an edition. What wouldn't fit together is refused, and the transaction has to end.
+ * Changes sets of rules, sequences and sight words within a transaction that {@link
+ * EditionWriter#publish publishes} an edition. What wouldn't fit together is refused, and the
+ * transaction has to end.
  */
 final class TeachingWriter {
   private static final String RULES = "rule_sets";
   private static final String SEQUENCES = "sequences";
+  private static final String SIGHT_WORDS = "sight_words";
 
   private final Handle handle;
   private final Catalogue catalogue;
@@ -31,6 +35,12 @@ final class TeachingWriter {
   void writeFirst(Teaching teaching) {
     teaching.rules().all().forEach(set -> write(set, Edition.FIRST));
     teaching.sequences().forEach(sequence -> write(sequence, Edition.FIRST));
+    writeFirst(teaching.sightWords());
+  }
+
+  /** The sight words that the first edition offers. */
+  void writeFirst(SightWordSets sets) {
+    sets.all().forEach(set -> replace(set, Edition.FIRST));
   }
 
   /** As it stands, changes of this transaction among them. */
@@ -78,6 +88,20 @@ final class TeachingWriter {
         TeachingJson.steps(sequence.steps()));
   }
 
+  /**
+   * Lets a set of sight words stand so from an edition on, whether there was one of its name or
+   * not.
+   *
+   * @param edition of this transaction
+   */
+  void replace(SightWords set, int edition) {
+    int place = end(SIGHT_WORDS, set.name(), edition);
+    write(
+        SIGHT_WORDS + " (name, place, title, note, since_edition, words)",
+        List.of(set.name(), place, set.title(), set.note(), edition),
+        TeachingJson.words(set.words()));
+  }
+
   private void write(String target, List<Object> values, String json) {
     handle
         .createUpdate("insert into %s values (<values>, :json::jsonb)".formatted(target))
@@ -96,6 +120,10 @@ final class TeachingWriter {
 
   void withdrawSequence(String name, int edition) {
     end(SEQUENCES, name, edition);
+  }
+
+  void withdrawSightWords(String name, int edition) {
+    end(SIGHT_WORDS, name, edition);
   }
 
   private void requireSound() {

@@ -54,7 +54,7 @@ public final class DraftSheet {
     return new SentenceStandard(
         Standard.of(value),
         List.of("en-US", "en-GB"),
-        DraftReading.DOLCH,
+        SeededLexicon.get().plans().sightWords().usualWords(),
         SentenceStandard.USUAL_TARGETS,
         SentenceStandard.USUAL_WORDS);
   }

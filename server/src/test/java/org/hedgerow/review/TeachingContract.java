@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.hedgerow.accounts.Actor;
 import org.hedgerow.accounts.ChangedMeanwhileException;
 import org.hedgerow.accounts.FieldFault;
@@ -14,6 +15,7 @@ import org.hedgerow.accounts.RefusedException;
 import org.hedgerow.accounts.Role;
 import org.hedgerow.reading.RuleSet;
 import org.hedgerow.reading.Sequence;
+import org.hedgerow.reading.SightWords;
 import org.hedgerow.reading.Switch;
 import org.hedgerow.reading.Teaching;
 import org.junit.jupiter.api.BeforeEach;
@@ -21,13 +23,16 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** Reading rules and orders of teaching, changed by administrators. */
+/** Reading rules, orders of teaching and sight words, changed by administrators. */
 public abstract class TeachingContract extends ReviewContract {
   private static final RulesDraft PLAIN =
       new RulesDraft("plain", "Plain words — כללים", "No doubled letters.", List.of("x"));
   private static final SequenceDraft SHORT =
       new SequenceDraft(
           "brief", "A brief order", "", List.of(List.of("sh", "ch 1"), List.of("oo 2")));
+
+  private static final SightWordsDraft FEW =
+      new SightWordsDraft("few", "“Few” — מילים", "", List.of("The", "I", "don’t", "the"));
 
   private Actor administrator;
 
@@ -89,6 +94,60 @@ public abstract class TeachingContract extends ReviewContract {
         .isInstanceOf(NothingThereException.class);
   }
 
+  private Optional<SightWords> few() {
+    return present().sightWords().named("few");
+  }
+
+  private int saveFew(String seen) {
+    return teaching().saveSightWords().execute(administrator, FEW, Optional.of(seen));
+  }
+
+  @Test
+  void sightWordsAreSavedInSmallLettersAndOnce() {
+    int before = records.newestEdition();
+    assertThat(saveFew("")).isEqualTo(before + 1).isEqualTo(records.newestEdition());
+    assertThat(few().orElseThrow().words()).containsExactly("the", "i", "don't");
+    assertThat(few().orElseThrow().title()).isEqualTo("“Few” — מילים");
+    assertThat(published).contains(before + 1);
+    assertThat(records.audit()).contains("ada sight-words.saved");
+  }
+
+  @Test
+  void sightWordsThatSomebodyChangedMeanwhileStay() {
+    saveFew("");
+    for (String seen : List.of("", "stale")) {
+      assertThatThrownBy(() -> saveFew(seen)).isInstanceOf(ChangedMeanwhileException.class);
+      assertThatThrownBy(
+              () ->
+                  teaching().withdrawSightWords().execute(administrator, "few", Optional.of(seen)))
+          .isInstanceOf(ChangedMeanwhileException.class);
+    }
+    saveFew(SightWordsDraft.mark(few()));
+  }
+
+  @Test
+  void sightWordsAreWithdrawnButNotThoseThatCountWhereNothingIsChosen() {
+    saveFew("");
+    teaching().withdrawSightWords().execute(administrator, "few", Optional.empty());
+    assertThat(few()).isEmpty();
+    assertThat(records.audit()).contains("ada sight-words.withdrawn");
+    assertThatThrownBy(
+            () -> teaching().withdrawSightWords().execute(administrator, "few", Optional.empty()))
+        .isInstanceOf(NothingThereException.class);
+    assertThatThrownBy(
+            () -> teaching().withdrawSightWords().execute(administrator, "dolch", Optional.empty()))
+        .isInstanceOf(RefusedException.class);
+  }
+
+  @Test
+  void aCentreChangesTheWordsThatCountWhereNothingIsChosen() {
+    List<String> names = present().sightWords().names();
+    SightWordsDraft ours = new SightWordsDraft("dolch", "Ours", "", List.of("the", "was"));
+    teaching().saveSightWords().execute(administrator, ours, Optional.empty());
+    assertThat(present().sightWords().usualWords()).containsExactlyInAnyOrder("the", "was");
+    assertThat(present().sightWords().names()).isEqualTo(names);
+  }
+
   @Test
   void nobodyOverwritesWhatTheyHaveNotSeen() {
     savePlain();
@@ -110,6 +169,11 @@ public abstract class TeachingContract extends ReviewContract {
           .isInstanceOf(NotAllowedException.class);
       assertThatThrownBy(
               () -> teaching().withdrawSequence().execute(other, "pairs", Optional.empty()))
+          .isInstanceOf(NotAllowedException.class);
+      assertThatThrownBy(() -> teaching().saveSightWords().execute(other, FEW, Optional.empty()))
+          .isInstanceOf(NotAllowedException.class);
+      assertThatThrownBy(
+              () -> teaching().withdrawSightWords().execute(other, "first", Optional.empty()))
           .isInstanceOf(NotAllowedException.class);
     }
   }
@@ -143,6 +207,37 @@ public abstract class TeachingContract extends ReviewContract {
     SequenceDraft draft = new SequenceDraft(name, "Ours", "", SequenceDraft.steps(line));
     assertRefused(
         () -> teaching().saveSequence().execute(administrator, draft, Optional.empty()), field);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "none, Ours, the, name",
+    "Few, Ours, the, name",
+    "few, '', the, title",
+    "few, Ours, '', words",
+    "few, Ours, x-ray, words",
+    "few, Ours, the café, words",
+    "few, Ours, <b>the</b>, words",
+    "few, Ours, o''clock, words",
+    "few, Ours, 4, words",
+  })
+  void refusesSightWordsThatMakeNoSense(String name, String title, String words, String field) {
+    SightWordsDraft draft = new SightWordsDraft(name, title, "", SightWordsDraft.words(words));
+    assertRefused(
+        () -> teaching().saveSightWords().execute(administrator, draft, Optional.empty()), field);
+  }
+
+  @Test
+  void refusesMoreSightWordsThanAnybodyTeaches() {
+    List<String> many =
+        IntStream.range(0, 26 * 40)
+            .mapToObj(i -> "abcdefghijklmnopqrstuvwxyz".charAt(i % 26) + "o".repeat(i / 26 % 40))
+            .map(String::valueOf)
+            .toList();
+    SightWordsDraft draft = new SightWordsDraft("few", "Ours", "", many);
+    assertThat(draft.words()).hasSize(1_040);
+    assertRefused(
+        () -> teaching().saveSightWords().execute(administrator, draft, Optional.empty()), "words");
   }
 
   private void assertRefused(Runnable attempt, String field) {

@@ -28,7 +28,9 @@ class SentenceCheckerTest {
 
   private static SentenceCheck check(Standard standard, String text) {
     return new SentenceChecker(
-            SeededLexicon.get(), new SentenceStandard(standard, BOTH, DolchWords.ALL, 3, 9))
+            SeededLexicon.get(),
+            new SentenceStandard(
+                standard, BOTH, SeededLexicon.get().plans().sightWords().usualWords(), 3, 9))
         .check(text);
   }
 
@@ -192,7 +194,12 @@ class SentenceCheckerTest {
     WordJudge judge =
         new WordJudge(
             SeededLexicon.get(),
-            new SentenceStandard(Standard.of(value("oa", 1)), BOTH, DolchWords.ALL, 3, 9));
+            new SentenceStandard(
+                Standard.of(value("oa", 1)),
+                BOTH,
+                SeededLexicon.get().plans().sightWords().usualWords(),
+                3,
+                9));
     assertThat(replacements(check, "sheep"))
         .isNotEmpty()
         .allSatisfy(word -> assertThat(judge.judge(word).verdict()).isEqualTo(Verdict.PASS));

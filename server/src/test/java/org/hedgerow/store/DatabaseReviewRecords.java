@@ -34,8 +34,10 @@ final class DatabaseReviewRecords implements ReviewRecords, AutoCloseable {
     execute("update words set until_edition = null");
     execute("delete from rule_sets where since_edition > 1");
     execute("delete from sequences where since_edition > 1");
+    execute("delete from sight_words where since_edition > 1");
     execute("update rule_sets set until_edition = null");
     execute("update sequences set until_edition = null");
+    execute("update sight_words set until_edition = null");
     execute("delete from pictures");
     execute("delete from sentences");
     execute("delete from uploads");

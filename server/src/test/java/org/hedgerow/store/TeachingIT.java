@@ -13,6 +13,7 @@ import org.hedgerow.phonics.Correspondence;
 import org.hedgerow.reading.ReadingRules;
 import org.hedgerow.reading.RuleSet;
 import org.hedgerow.reading.Sequence;
+import org.hedgerow.reading.SightWords;
 import org.hedgerow.reading.Switch;
 import org.hedgerow.reading.Teaching;
 import org.hedgerow.seed.SeededLexicon;
@@ -20,7 +21,7 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
-/** Sets of rules and sequences, edition by edition. */
+/** Sets of rules, sequences and sight words, edition by edition. */
 class TeachingIT {
   private static final Edition FIRST = SeededEdition.of("boat", "ship");
   private static final Catalogue CATALOGUE = FIRST.accents().get(0).catalogue();
@@ -80,6 +81,8 @@ class TeachingIT {
     assertThat(sequences(editions.newest()))
         .startsWith(seeded.sequences().toArray(Sequence[]::new));
     assertThat(seeded.sequences()).isNotEmpty();
+    assertThat(editions.newest().plans().sightWords()).isEqualTo(seeded.sightWords());
+    assertThat(seeded.sightWords().names()).startsWith("dolch");
   }
 
   @Test
@@ -103,6 +106,26 @@ class TeachingIT {
     try (LiveEditions other = open()) {
       assertThat(other.at(3).orElseThrow().plans().sequence("ship", "en-US")).contains(ship());
       assertThat(other.newest().plans().rules().names()).isEqualTo(before);
+    }
+  }
+
+  private static SightWords few(String... words) {
+    return new SightWords("few", "“Few” — מילים", List.of(words), "");
+  }
+
+  @Test
+  void sightWordsAreThoseOfTheirEdition() {
+    publish((writer, number) -> writer.replace(few("the", "don't"), number));
+    publish((writer, number) -> writer.replace(few("was"), number));
+    publish((writer, number) -> writer.withdrawSightWords("few", number));
+    assertThat(editions.at(1).orElseThrow().plans().sightWords().named("few")).isEmpty();
+    assertThat(editions.at(2).orElseThrow().plans().sightWords().named("few"))
+        .contains(few("the", "don't"));
+    assertThat(editions.newest().plans().sightWords())
+        .isEqualTo(SeededLexicon.teaching().sightWords());
+    try (LiveEditions other = open()) {
+      assertThat(other.at(3).orElseThrow().plans().sightWords().named("few")).contains(few("was"));
+      assertThat(other.newest().plans().sightWords().named("few")).isEmpty();
     }
   }
 
@@ -142,7 +165,10 @@ class TeachingIT {
 
   @Test
   void aBankThatIsOlderGetsThemOnce() {
-    database.bank().jdbi().useHandle(handle -> handle.execute("truncate rule_sets, sequences"));
+    database
+        .bank()
+        .jdbi()
+        .useHandle(handle -> handle.execute("truncate rule_sets, sequences, sight_words"));
     assertThat(new EditionReader(database.bank()).first().teaching()).isEqualTo(Teaching.NONE);
     BankFiller filler = new BankFiller(database.bank());
     filler.addTeaching(catalogue -> SeededLexicon.teaching());
@@ -155,11 +181,39 @@ class TeachingIT {
   }
 
   @Test
+  void aBankOfAnEarlierBuildGetsSightWordsAndKeepsTheRest() {
+    publish((writer, number) -> writer.replace(new RuleSet("ours", "Ours", NO_CK, "x"), number));
+    database.bank().jdbi().useHandle(handle -> handle.execute("truncate sight_words"));
+    BankFiller filler = new BankFiller(database.bank());
+    filler.addTeaching(
+        catalogue -> {
+          throw new AssertionError("it has them");
+        });
+    filler.addSightWords(() -> SeededLexicon.teaching().sightWords());
+    publish((writer, number) -> writer.replace(few("the"), number));
+    filler.addSightWords(
+        () -> {
+          throw new AssertionError("asked for again");
+        });
+    Teaching first = new EditionReader(database.bank()).first().teaching();
+    assertThat(first.sightWords()).isEqualTo(SeededLexicon.teaching().sightWords());
+    try (LiveEditions newest = open()) {
+      assertThat(newest.newest().plans().rules().names()).contains("ours");
+      assertThat(newest.newest().plans().sightWords().names()).startsWith("dolch").endsWith("few");
+    }
+  }
+
+  @Test
   void anEmptyBankGetsNone() {
     try (TestDatabase empty = TestDatabase.open()) {
       new BankFiller(empty.bank())
           .addTeaching(
               catalogue -> {
+                throw new AssertionError("there is no edition yet");
+              });
+      new BankFiller(empty.bank())
+          .addSightWords(
+              () -> {
                 throw new AssertionError("there is no edition yet");
               });
       assertThat(new BankFiller(empty.bank()).isEmpty()).isTrue();

@@ -24,6 +24,7 @@ public final class AdministrationRoutes implements RouteGroup {
   private final AuditHandler audit;
   private final CentreHandlers centre;
   private final TeachingHandlers teaching;
+  private final SightWordsHandlers sightWords;
 
   public AdministrationRoutes(
       AccountServices accounts,
@@ -38,6 +39,7 @@ public final class AdministrationRoutes implements RouteGroup {
     this.invitations = new InvitationHandlers(accounts.invitations(), clients, bodies);
     this.centre = new CentreHandlers(centre, bodies, json);
     this.teaching = new TeachingHandlers(teaching, editions, mapper);
+    this.sightWords = new SightWordsHandlers(teaching, JsonBody.toKeep(mapper), json);
     this.audit = new AuditHandler(accounts.audit(), json);
   }
 
@@ -61,6 +63,8 @@ public final class AdministrationRoutes implements RouteGroup {
     routes.delete("/api/v1/rules/{name}", ADMINISTRATOR, teaching::withdrawRules);
     routes.put("/api/v1/sequences/{name}", ADMINISTRATOR, teaching::saveSequence);
     routes.delete("/api/v1/sequences/{name}", ADMINISTRATOR, teaching::withdrawSequence);
+    routes.put("/api/v1/sight-words/{name}", ADMINISTRATOR, sightWords::save);
+    routes.delete("/api/v1/sight-words/{name}", ADMINISTRATOR, sightWords::withdraw);
     routes.get(AuditHandler.PATH, ADMINISTRATOR, audit);
   }
 }

@@ -42,7 +42,9 @@ public final class ApiRoutes implements RouteGroup {
     read(routes, "/sounds/{sound}", new SoundRead(json, families));
     read(routes, "/rules", new RulesRead(json));
     read(routes, "/sequences", new SequencesRead(json));
+    read(routes, "/sight-words", new SightWordsRead(json));
     read(routes, "/needs", new NeedsRead(json));
+    read(routes, "/sentences", new SentencesRead(json));
     EditionReads log = new EditionReads(editions);
     log(routes, EditionReads.LIST, EditionReads.PARAMETERS, log::list);
     log(routes, EditionReads.ONE, List.of(), log::one);

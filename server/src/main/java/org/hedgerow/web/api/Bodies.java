@@ -41,6 +41,10 @@ final class Bodies {
   record SequenceEdit(
       @Nullable String title, @Nullable String note, @Nullable List<List<String>> steps) {}
 
+  /** A set of sight words. */
+  record SightWordsEdit(
+      @Nullable String title, @Nullable String note, @Nullable List<String> words) {}
+
   /**
    * An invitation.
    *

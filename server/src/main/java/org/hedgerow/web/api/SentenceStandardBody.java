@@ -7,10 +7,13 @@ import java.util.Set;
 import org.hedgerow.lexicon.Lexicon;
 import org.hedgerow.phonics.Correspondence;
 import org.hedgerow.reading.ReadingRules;
+import org.hedgerow.reading.SightWordSets;
+import org.hedgerow.reading.SightWords;
 import org.hedgerow.reading.Standard;
 import org.hedgerow.sentences.SentenceStandard;
 import org.hedgerow.web.query.Faults;
 import org.hedgerow.web.query.RulesReader;
+import org.hedgerow.web.query.SightWordsReader;
 import org.hedgerow.web.query.TaughtReader;
 import org.jspecify.annotations.Nullable;
 
@@ -42,7 +45,9 @@ record SentenceStandardBody(
     TaughtReader reader = new TaughtReader(lexicon, tags.get(0), faults);
     Set<Correspondence> known =
         reader.readEach("taught", Optional.ofNullable(taught).orElse(List.of()));
-    SightWordsChoice sight = SightWordsChoice.read(lexicon, sightWords, faults);
+    Optional<SightWords> sight =
+        new SightWordsReader(lexicon.plans().sightWords(), faults)
+            .chosen("sightWords", Optional.ofNullable(sightWords));
     int least = number("minimum", minimum, SentenceStandard.USUAL_TARGETS, 0, MOST_TARGETS, faults);
     int most =
         number("maximum", maximum, SentenceStandard.USUAL_WORDS, LEAST_WORDS, MOST_WORDS, faults);
@@ -50,7 +55,7 @@ record SentenceStandardBody(
         new SentenceStandard(
             new Standard(chosen, target.map(Set::of).orElse(Set.of()), known),
             tags,
-            sight.words(),
+            sight.map(SightWords::asSet).orElse(Set.of()),
             least,
             most);
     return new Read(
@@ -61,7 +66,7 @@ record SentenceStandardBody(
             tags,
             chosen.label(),
             reader.labels(known),
-            sight.name(),
+            sight.map(SightWords::name).orElse(SightWordSets.NO_WORDS),
             least,
             most));
   }

@@ -19,6 +19,7 @@ public final class Pages implements RouteGroup {
   private final ComparePages comparePages;
   private final PlanPages planPages;
   private final SentencePages sentencePages;
+  private final SightWordsPages sightWordsPages;
   private final EditionPages editionPages;
 
   /**
@@ -37,6 +38,7 @@ public final class Pages implements RouteGroup {
     this.comparePages = new ComparePages(editions, writer);
     this.planPages = new PlanPages(editions, writer);
     this.sentencePages = new SentencePages(editions, composer, writer);
+    this.sightWordsPages = new SightWordsPages(editions, writer);
     this.editionPages = new EditionPages(editions, writer);
   }
 
@@ -48,6 +50,7 @@ public final class Pages implements RouteGroup {
     routes.get("/words/{spelling}", wordPages::show);
     routes.get("/compare", comparePages::show);
     routes.get("/sequences", planPages::sequences);
+    routes.get("/sight-words", sightWordsPages::show);
     routes.get("/needs", planPages::needs);
     sentencePages.addTo(routes);
     routes.get("/editions", editionPages::all);

@@ -94,6 +94,10 @@ final class SentenceCheckMaker {
     if (!question.taught().isEmpty()) {
       asked.put(SentenceQuestion.TAUGHT, question.taught());
     }
+    question
+        .parameters()
+        .text(SentenceQuestion.SIGHT_WORDS)
+        .ifPresent(name -> asked.put(SentenceQuestion.SIGHT_WORDS, name));
     asked.put(SentenceQuestion.LONGEST, String.valueOf(question.longest()));
     return "/sentences/check?" + new QueryString(asked);
   }

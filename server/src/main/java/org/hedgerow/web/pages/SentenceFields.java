@@ -11,6 +11,7 @@ import java.util.Optional;
 record SentenceFields(
     List<Choice> values,
     List<Choice> accents,
+    List<Choice> sightWords,
     String taught,
     int longest,
     Optional<String> edition) {

@@ -8,13 +8,13 @@ import java.util.Optional;
 import org.hedgerow.lexicon.Editions;
 import org.hedgerow.lexicon.Sentence;
 import org.hedgerow.reading.Standard;
-import org.hedgerow.sentences.DolchWords;
 import org.hedgerow.sentences.SentenceChecker;
 import org.hedgerow.sentences.SentenceStandard;
 import org.hedgerow.sentences.TargetLetters;
 import org.hedgerow.sentences.compose.Composer;
 import org.hedgerow.web.RouteGroup;
 import org.hedgerow.web.Routes;
+import org.hedgerow.web.query.SentenceFilter;
 
 /** Sentences: those of the bank, one's own, and new ones. */
 final class SentencePages implements RouteGroup {
@@ -48,12 +48,8 @@ final class SentencePages implements RouteGroup {
   private SentenceListPage page(SentenceQuestion question) {
     String word = question.parameters().text(WORD).orElse("").toLowerCase(Locale.ROOT);
     List<Sentence> found =
-        question.lexicon().sentences().all().stream()
-            .filter(sentence -> question.value().map(sentence.value()::equals).orElse(true))
-            .filter(sentence -> sentence.accents().containsAll(question.accents().tags()))
-            .filter(sentence -> words(sentence).size() <= question.longest())
-            .filter(sentence -> word.isEmpty() || words(sentence).contains(word))
-            .toList();
+        new SentenceFilter(question.value(), question.accents().tags(), word, question.longest())
+            .in(question.lexicon().sentences());
     return new SentenceListPage(
         question.fields(),
         word,
@@ -65,16 +61,12 @@ final class SentencePages implements RouteGroup {
         OldEdition.of(question.lexicon(), editions.newest(), "/sentences"));
   }
 
-  private static List<String> words(Sentence sentence) {
-    return List.of(sentence.text().toLowerCase(Locale.ROOT).split("[^a-z'’]+", 0));
-  }
-
   private static SentenceListPage.Line line(SentenceQuestion question, Sentence sentence) {
     SentenceStandard standard =
         new SentenceStandard(
             Standard.of(sentence.value()),
             question.accents().tags(),
-            DolchWords.ALL,
+            question.sightWords(),
             0,
             question.longest());
     TargetLetters letters =

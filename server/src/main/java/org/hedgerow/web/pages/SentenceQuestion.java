@@ -11,11 +11,13 @@ import org.hedgerow.lexicon.Editions;
 import org.hedgerow.lexicon.Lexicon;
 import org.hedgerow.phonics.Correspondence;
 import org.hedgerow.reading.ReadingRules;
+import org.hedgerow.reading.SightWordSets;
+import org.hedgerow.reading.SightWords;
 import org.hedgerow.reading.Standard;
-import org.hedgerow.sentences.DolchWords;
 import org.hedgerow.sentences.SentenceStandard;
 import org.hedgerow.web.query.EditionChoice;
 import org.hedgerow.web.query.Parameters;
+import org.hedgerow.web.query.SightWordsReader;
 import org.hedgerow.web.query.TaughtReader;
 
 /**
@@ -23,6 +25,7 @@ import org.hedgerow.web.query.TaughtReader;
  *
  * @param value the phonogram value, if any
  * @param taught what was taught, as it was typed
+ * @param sight the words taught whole; empty for none
  * @param longest how many words are not too many
  */
 record SentenceQuestion(
@@ -32,10 +35,12 @@ record SentenceQuestion(
     Optional<Correspondence> value,
     String taught,
     Standard standard,
+    Optional<SightWords> sight,
     int longest) {
 
   static final String FOR = "for";
   static final String TAUGHT = "taught";
+  static final String SIGHT_WORDS = "sight-words";
   static final String KEEP = "keep";
   static final String LONGEST = "longest";
 
@@ -49,7 +54,13 @@ record SentenceQuestion(
   static SentenceQuestion read(Context context, Editions editions, List<String> others) {
     List<String> names =
         new ArrayList<>(
-            List.of(FOR, TAUGHT, LONGEST, ChosenAccents.PARAMETER, EditionChoice.PARAMETER));
+            List.of(
+                FOR,
+                TAUGHT,
+                SIGHT_WORDS,
+                LONGEST,
+                ChosenAccents.PARAMETER,
+                EditionChoice.PARAMETER));
     names.addAll(others);
     Parameters parameters = new Parameters(given(context), names);
     parameters.faults().throwIfAny();
@@ -61,6 +72,9 @@ record SentenceQuestion(
             .read(TAUGHT, parameters.text(TAUGHT));
     int longest =
         number(parameters, LONGEST, SentenceStandard.USUAL_WORDS, LEAST_WORDS, MOST_WORDS);
+    Optional<SightWords> sight =
+        new SightWordsReader(lexicon.plans().sightWords(), parameters.faults())
+            .chosen(SIGHT_WORDS, parameters.text(SIGHT_WORDS));
     parameters.faults().throwIfAny();
     return new SentenceQuestion(
         parameters,
@@ -69,6 +83,7 @@ record SentenceQuestion(
         value,
         parameters.text(TAUGHT).orElse(""),
         new Standard(ReadingRules.DEFAULT, value.map(Set::of).orElse(Set.of()), known),
+        sight,
         longest);
   }
 
@@ -110,7 +125,26 @@ record SentenceQuestion(
 
   SentenceStandard sentenceStandard() {
     return new SentenceStandard(
-        standard, accents.tags(), DolchWords.ALL, SentenceStandard.USUAL_TARGETS, longest);
+        standard, accents.tags(), sightWords(), SentenceStandard.USUAL_TARGETS, longest);
+  }
+
+  /** The words taught whole. */
+  Set<String> sightWords() {
+    return sight.map(SightWords::asSet).orElse(Set.of());
+  }
+
+  private List<Choice> sightChoices() {
+    List<Choice> choices = new ArrayList<>();
+    lexicon
+        .plans()
+        .sightWords()
+        .all()
+        .forEach(
+            set ->
+                choices.add(
+                    new Choice(set.name(), set.title(), sight.filter(set::equals).isPresent())));
+    choices.add(new Choice(SightWordSets.NO_WORDS, "No sight words", sight.isEmpty()));
+    return choices;
   }
 
   /** The fields that all these pages have. */
@@ -118,6 +152,7 @@ record SentenceQuestion(
     return new SentenceFields(
         SentenceValues.choices(lexicon, value),
         accents.choices(),
+        sightChoices(),
         taught,
         longest,
         parameters.text(EditionChoice.PARAMETER));

@@ -92,6 +92,7 @@ class EditionsTest {
         "/api/v1/sounds/SH",
         "/api/v1/rules",
         "/api/v1/sequences",
+        "/api/v1/sight-words",
         "/api/v1/needs"
       })
   void everyReadTakesAnEdition(String path) throws Exception {

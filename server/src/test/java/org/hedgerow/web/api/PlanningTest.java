@@ -42,6 +42,14 @@ class PlanningTest {
     }
   }
 
+  @Test
+  void sightWordsSayFirstWhatCountsWhereNothingIsChosen() throws Exception {
+    JsonNode sets = server.json(API + "/sight-words").path("sightWords");
+    assertThat(sets.at("/0/name").asText()).isEqualTo("dolch");
+    assertThat(sets.at("/0/words")).hasSize(220);
+    assertThat(sets.at("/1/words")).hasSize(40);
+  }
+
   /** By the strict rules bell and duck can't be read, and a switch after the name changes them. */
   @Test
   void aNamedSetStandsWhereSwitchesDo() throws Exception {
@@ -131,6 +139,7 @@ class PlanningTest {
         "/sequences?accent=xx                   | unknown-accent    | en-US",
         "/needs?accent=en-US,qq                 | unknown-accent    | en-US",
         "/needs?phonogram=oa                    | unknown-parameter | accent",
+        "/sight-words?accent=en-US              | unknown-parameter | There are",
         "/rules?accent=en-US                    | unknown-parameter | There are"
       })
   void badInputIsToldInWords(String address, String type, String words) throws Exception {

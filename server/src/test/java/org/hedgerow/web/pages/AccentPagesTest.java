@@ -94,6 +94,7 @@ class AccentPagesTest {
         "/compare?phonogram=pn&accent=en-US&with=en-GB | Neither accent has a word here",
         "/compare                                      | Two accents compared",
         "/sequences?sequence=pairs                     | Pairs of consonants",
+        "/sight-words?accent=en-GB                     | Dolch&#39;s basic words",
         "/needs?accent=en-AU                           | What is still needed"
       })
   void thereIsAlwaysAPageThatHelps(String address, String words) throws Exception {
@@ -112,6 +113,8 @@ class AccentPagesTest {
         "/compare?colour=red               | There is no parameter",
         "/sequences?sequence=%3Cscript%3E  | pairs, single, sounds, ours",
         "/needs?accent=%00                 | en-US",
+        "/sight-words?accent=qq            | en-US",
+        "/sight-words?set=dolch            | There is no parameter",
         "/?phonogram=oa&taught=ours:9999   | has no step"
       })
   void badInputIsToldInWords(String address, String words) throws Exception {

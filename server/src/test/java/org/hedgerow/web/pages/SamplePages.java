@@ -32,6 +32,8 @@ final class SamplePages {
           "/compare?shape=cvc&accent=en-GB&with=en-GB",
           "/sequences",
           "/sequences?sequence=pairs&accent=en-GB",
+          "/sight-words",
+          "/sight-words?accent=en-GB",
           "/needs",
           "/nowhere");
 

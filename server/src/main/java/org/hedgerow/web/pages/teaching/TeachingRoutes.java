@@ -10,10 +10,11 @@ import org.hedgerow.web.Routes;
 import org.hedgerow.web.pages.PageWriter;
 import org.hedgerow.web.security.FormTokens;
 
-/** The table of routes about reading rules and orders of teaching. */
+/** The table of routes about reading rules, orders of teaching and sight words. */
 public final class TeachingRoutes implements RouteGroup {
   private final RulesPages rules;
   private final SequencesPages sequences;
+  private final SightWordsPages sightWords;
 
   /**
    * @param newest the newest edition
@@ -23,6 +24,7 @@ public final class TeachingRoutes implements RouteGroup {
     TeachingDesk desk = new TeachingDesk(newest, writer, forms);
     this.rules = new RulesPages(desk, services);
     this.sequences = new SequencesPages(desk, services);
+    this.sightWords = new SightWordsPages(desk, services);
   }
 
   @Override
@@ -35,5 +37,9 @@ public final class TeachingRoutes implements RouteGroup {
     routes.get(SequencesPages.PATH + "/edit", ADMINISTRATOR, sequences::edit);
     routes.form(SequencesPages.PATH + "/edit", ADMINISTRATOR, sequences::save);
     routes.form(SequencesPages.PATH + "/withdraw", ADMINISTRATOR, sequences::withdraw);
+    routes.get(SightWordsPages.PATH, ADMINISTRATOR, sightWords::list);
+    routes.get(SightWordsPages.PATH + "/edit", ADMINISTRATOR, sightWords::edit);
+    routes.form(SightWordsPages.PATH + "/edit", ADMINISTRATOR, sightWords::save);
+    routes.form(SightWordsPages.PATH + "/withdraw", ADMINISTRATOR, sightWords::withdraw);
   }
 }

@@ -9,10 +9,15 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
-/** An administrator keeps the reading rules and the orders of teaching, on pages and over HTTP. */
+/**
+ * An administrator keeps the reading rules, the orders of teaching and the sight words, on pages
+ * and over HTTP.
+ */
 class TeachingPagesTest {
   private static final String RULES = "/centre/rules/edit";
   private static final String SEQUENCES = "/centre/sequences/edit";
+
+  private static final String SIGHT_WORDS = "/centre/sight-words/edit";
 
   private PeopleServer server;
   private PeopleServer.Client ada;
@@ -100,6 +105,95 @@ class TeachingPagesTest {
     assertThat(gone.statusCode()).isEqualTo(303);
     assertThat(ada.get("/api/v1/sequences").body()).doesNotContain("\"name\":\"autumn\"");
     assertThat(ada.get("/api/v1/sequences?edition=2").body()).contains("\"name\":\"autumn\"");
+  }
+
+  private HttpResponse<String> saveSightWords(String name, String words, String seen)
+      throws Exception {
+    return ada.form(
+        SIGHT_WORDS,
+        SIGHT_WORDS,
+        "name",
+        name,
+        "title",
+        "Ours & <b>mine</b>",
+        "words",
+        words,
+        "seen",
+        seen);
+  }
+
+  private static String mark(String page, String name) {
+    return page.replaceAll(
+        "(?s).*name=\"name\" value=\"%s\">\\s*<input type=\"hidden\" name=\"seen\" value=\"([0-9a-f]+)\".*"
+            .formatted(name),
+        "$1");
+  }
+
+  @Test
+  void sightWordsAreTypedChangedAndWithdrawn() throws Exception {
+    assertThat(saveSightWords("ours", "The, said\nI don’t", "").headers().firstValue("Location"))
+        .contains("/centre/sight-words?edition=2");
+    assertThat(ada.get("/api/v1/sight-words").body())
+        .contains("\"name\":\"ours\"", "[\"the\",\"said\",\"i\",\"don't\"]");
+    assertThat(ada.get("/api/v1/sight-words?edition=1").body()).doesNotContain("ours");
+    assertThat(ada.get("/sight-words").body()).contains("Ours &amp; &lt;b&gt;mine&lt;/b&gt;");
+    assertThat(saveSightWords("ours", "was", "").statusCode()).isEqualTo(412);
+    String mark = mark(ada.get("/centre/sight-words").body(), "ours");
+    assertThat(saveSightWords("ours", "was", mark).statusCode()).isEqualTo(303);
+    mark = mark(ada.get("/centre/sight-words").body(), "ours");
+    HttpResponse<String> gone =
+        ada.form(
+            "/centre/sight-words", "/centre/sight-words/withdraw", "name", "ours", "seen", mark);
+    assertThat(gone.statusCode()).isEqualTo(303);
+    assertThat(ada.get("/api/v1/sight-words").body()).doesNotContain("\"ours\"");
+    assertThat(ada.get("/api/v1/sight-words?edition=3").body()).contains("[\"was\"]");
+  }
+
+  @Test
+  void sightWordsThatAreNoneStayInTheForm() throws Exception {
+    HttpResponse<String> refused = saveSightWords("ours", "the x-ray <b>", "");
+    assertThat(refused.statusCode()).isEqualTo(400);
+    assertThat(refused.body())
+        .contains("“x-ray” is no word of up to 40 letters", "the x-ray &lt;b&gt;</textarea>")
+        .doesNotContain("<b>mine");
+    assertThat(ada.get(SIGHT_WORDS + "?name=nowhere").statusCode()).isEqualTo(404);
+    assertThat(ada.get(SIGHT_WORDS).body()).contains("A new set of sight words");
+  }
+
+  /** The oo of look is that of wool, the second value; the and said hold what nobody teaches. */
+  @Test
+  void theFormSaysWhichSightWordsHoldPhonograms() throws Exception {
+    String form = ada.get(SIGHT_WORDS + "?name=dolch").body();
+    assertThat(form).contains("<bdi>look</bdi>: oo 2", "of them hold phonograms");
+    assertThat(form).doesNotContain("<bdi>big</bdi>", "<bdi>it</bdi>");
+    assertThat(ada.get("/centre/sight-words").body())
+        .contains("it counts where nothing is chosen")
+        .doesNotContain("Withdraw Dolch");
+  }
+
+  @Test
+  void programsChangeSightWords() throws Exception {
+    PeopleServer.Program program = server.program(server.person("pia", Role.ADMINISTRATOR));
+    String path = "/api/v1/sight-words/ours";
+    HttpResponse<String> saved =
+        program.send("PUT", path, "{\"title\": \"Ours\", \"words\": [\"The\", \"was\"]}");
+    assertThat(saved.statusCode()).isEqualTo(200);
+    assertThat(saved.body()).isEqualTo("{\"edition\":2,\"name\":\"ours\"}");
+    for (String wrong :
+        new String[] {
+          "{\"title\": \"Ours\", \"words\": []}",
+          "{\"title\": \"Ours\", \"words\": [null]}",
+          "{\"title\": \"Ours\", \"words\": [\"the cat\"]}",
+          "{\"title\": \"Ours\", \"words\": \"the\"}",
+          "{\"words\": [\"the\"]}",
+          "null"
+        }) {
+      assertThat(program.send("PUT", path, wrong).statusCode()).as(wrong).isEqualTo(400);
+    }
+    assertThat(program.delete(path).statusCode()).isEqualTo(200);
+    assertThat(program.delete(path).statusCode()).isEqualTo(404);
+    assertThat(program.delete("/api/v1/sight-words/dolch").body())
+        .contains("count where nothing is chosen");
   }
 
   @Test

@@ -1,0 +1,48 @@
+package org.hedgerow.review;
+
+import java.util.Map;
+import java.util.Optional;
+import org.hedgerow.accounts.Actor;
+import org.hedgerow.accounts.RefusedException;
+import org.hedgerow.reading.SightWords;
+import org.hedgerow.reading.Teaching;
+
+/**
+ * Makes or changes a named set of sight words, in a new edition. The one that counts where nothing
+ * is chosen may be changed like any other: a centre's own words are to count.
+ */
+public final class SaveSightWords {
+  private final TeachingDesk desk;
+
+  SaveSightWords(Workroom room) {
+    this.desk = new TeachingDesk(room);
+  }
+
+  /**
+   * @param seen the {@link SightWordsDraft#mark} of what stood there; empty if it doesn't matter
+   * @return the number of the edition
+   * @throws RefusedException with all that is wrong
+   * @throws org.hedgerow.accounts.ChangedMeanwhileException if it isn't so any more
+   */
+  public int execute(Actor actor, SightWordsDraft draft, Optional<String> seen) {
+    RefusedException.throwIfAny(draft.faults());
+    return desk.change(actor, seen, present -> edit(present, draft.set()));
+  }
+
+  private static TeachingDesk.Edited edit(Teaching present, SightWords set) {
+    Optional<SightWords> before = present.sightWords().named(set.name());
+    return new TeachingDesk.Edited(
+        present.with(set),
+        SightWordsDraft.mark(before),
+        "sight-words.saved",
+        "sight words " + set.name(),
+        "Sight words: %s.".formatted(set.title()),
+        before.map(SaveSightWords::record).orElse(Map.of()),
+        record(set));
+  }
+
+  static Map<String, Object> record(SightWords set) {
+    return Map.of(
+        "title", set.title(), "note", set.note(), "words", SightWordsDraft.of(set).wordsInText());
+  }
+}

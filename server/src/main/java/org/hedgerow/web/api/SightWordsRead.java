@@ -1,0 +1,43 @@
+package org.hedgerow.web.api;
+
+import io.javalin.http.Context;
+import java.util.List;
+import org.hedgerow.lexicon.Lexicon;
+import org.hedgerow.reading.SightWords;
+import org.hedgerow.web.query.Parameters;
+
+/** {@code GET /sight-words}: the named sets of words that children learn whole. */
+final class SightWordsRead implements Read {
+
+  private final Json json;
+
+  SightWordsRead(Json json) {
+    this.json = json;
+  }
+
+  /** All of them; first what counts where nothing is chosen. */
+  record View(int edition, List<Named> sightWords) {}
+
+  record Named(String name, String title, String note, List<String> words) {
+
+    static Named of(SightWords set) {
+      return new Named(set.name(), set.title(), set.note(), set.words());
+    }
+  }
+
+  @Override
+  public List<String> parameters() {
+    return List.of();
+  }
+
+  @Override
+  public Question understand(Lexicon lexicon, Context context, Parameters parameters) {
+    return Question.json(
+        "sight-words",
+        json,
+        () ->
+            new View(
+                lexicon.edition(),
+                lexicon.plans().sightWords().all().stream().map(Named::of).toList()));
+  }
+}

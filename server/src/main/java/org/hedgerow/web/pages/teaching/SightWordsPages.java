@@ -1,0 +1,137 @@
+package org.hedgerow.web.pages.teaching;
+
+import static java.util.stream.Collectors.joining;
+
+import io.javalin.http.Context;
+import io.javalin.http.NotFoundResponse;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.hedgerow.accounts.ChangedMeanwhileException;
+import org.hedgerow.accounts.RefusedException;
+import org.hedgerow.lexicon.HeldPhonograms;
+import org.hedgerow.lexicon.Lexicon;
+import org.hedgerow.phonics.Correspondence;
+import org.hedgerow.reading.SightWordSets;
+import org.hedgerow.reading.SightWords;
+import org.hedgerow.review.SightWordsDraft;
+import org.hedgerow.review.TeachingServices;
+import org.hedgerow.web.security.Identity;
+
+/** The sets of sight words that a centre chooses from. */
+final class SightWordsPages {
+  static final String PATH = "/centre/sight-words";
+
+  private final TeachingDesk desk;
+  private final TeachingServices services;
+
+  SightWordsPages(TeachingDesk desk, TeachingServices services) {
+    this.desk = desk;
+    this.services = services;
+  }
+
+  private SightWordSets present() {
+    return desk.newest().get().plans().sightWords();
+  }
+
+  void list(Context context) {
+    List<SetsPage.Row> rows = present().all().stream().map(this::row).toList();
+    desk.show(
+        context,
+        "sightwords.jte",
+        new SetsPage(desk.token(context), TeachingDesk.done(context), rows));
+  }
+
+  private SetsPage.Row row(SightWords set) {
+    boolean usual = present().usual().filter(set::equals).isPresent();
+    return new SetsPage.Row(
+        set.name(),
+        set.title(),
+        set.note(),
+        SightWordsDraft.mark(Optional.of(set)),
+        usual ? "Can be changed, but stays: it counts where nothing is chosen." : "");
+  }
+
+  void edit(Context context) {
+    String name = TeachingDesk.asked(context, "name");
+    if (name.isEmpty()) {
+      String model = TeachingDesk.asked(context, "copy");
+      List<String> words = present().named(model).map(SightWords::words).orElse(List.of());
+      SightWordsDraft draft = new SightWordsDraft("", "", "", words);
+      show(context, draft, draft.wordsInText(), "", true, "", Map.of());
+    } else {
+      SightWords set = present().named(name).orElseThrow(NotFoundResponse::new);
+      SightWordsDraft draft = SightWordsDraft.of(set);
+      String seen = SightWordsDraft.mark(Optional.of(set));
+      show(context, draft, draft.wordsInText(), seen, false, "", Map.of());
+    }
+  }
+
+  private void show(
+      Context context,
+      SightWordsDraft draft,
+      String text,
+      String seen,
+      boolean isNew,
+      String conflict,
+      Map<String, String> errors) {
+    List<SightWordsForm.Holding> holding =
+        holding(present().named(draft.name()).map(SightWords::words).orElse(List.of()));
+    desk.show(
+        context,
+        "sightwordsform.jte",
+        new SightWordsForm(
+            desk.token(context), draft, text, seen, isNew, conflict, errors, holding));
+  }
+
+  /** In the accent that the bank names first. */
+  private List<SightWordsForm.Holding> holding(List<String> words) {
+    Lexicon lexicon = desk.newest().get();
+    String accent = lexicon.accents().get(0).accent().tag();
+    return words.stream()
+        .map(word -> holding(word, HeldPhonograms.in(lexicon, word, accent)))
+        .filter(each -> !each.phonograms().isEmpty())
+        .toList();
+  }
+
+  private static SightWordsForm.Holding holding(String word, List<Correspondence> values) {
+    return new SightWordsForm.Holding(
+        word, values.stream().map(Correspondence::label).collect(joining(", ")));
+  }
+
+  void save(Context context) {
+    String text = TeachingDesk.sent(context, "words");
+    SightWordsDraft draft =
+        new SightWordsDraft(
+            TeachingDesk.sent(context, "name"),
+            TeachingDesk.sent(context, "title"),
+            TeachingDesk.sent(context, "note"),
+            SightWordsDraft.words(text));
+    String seen = TeachingDesk.sent(context, "seen");
+    boolean isNew = seen.isEmpty();
+    try {
+      int edition =
+          services.saveSightWords().execute(Identity.of(context).actor(), draft, Optional.of(seen));
+      desk.goOn(context, PATH, edition);
+    } catch (RefusedException refused) {
+      context.status(400);
+      show(context, draft, text, seen, isNew, "", TeachingDesk.errors(refused));
+    } catch (ChangedMeanwhileException late) {
+      context.status(412);
+      String now = SightWordsDraft.mark(present().named(draft.name()));
+      String message = String.valueOf(late.getMessage());
+      show(context, draft, text, isNew ? seen : now, isNew, message, Map.of());
+    }
+  }
+
+  void withdraw(Context context) {
+    int edition =
+        services
+            .withdrawSightWords()
+            .execute(
+                Identity.of(context).actor(),
+                TeachingDesk.sent(context, "name"),
+                Optional.of(TeachingDesk.sent(context, "seen")));
+    desk.goOn(context, PATH, edition);
+  }
+}

@@ -44,9 +44,10 @@
     }
   };
 
-  const tellCopied = (button, copied, words) => {
+  const tellCopied = (button, copied, count) => {
+    const thing = button.dataset.thing || "word";
     const text = copied
-      ? words === 1 ? "1 word copied" : words + " words copied"
+      ? count + " " + thing + (count === 1 ? "" : "s") + " copied"
       : "Your browser doesn’t let us copy. Open the plain text below and copy it there.";
     const place = button.parentElement.querySelector("[data-copied]");
     place.textContent = text;

@@ -1,5 +1,8 @@
 package org.hedgerow.sentences.compose;
 
+import com.github.benmanes.caffeine.cache.Cache;
+import com.github.benmanes.caffeine.cache.Caffeine;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -15,17 +18,31 @@ import org.hedgerow.sentences.WordJudge;
 /**
  * Makes sentences that pass by construction: every word that is put in one has been judged before.
  * Many are made by chance, within what is known of the world; the most plausible are kept. The same
- * order gives the same sentences. Immutable.
+ * order gives the same sentences. Safe for use by several threads.
  */
 public final class Composer {
 
   /** How many are made for each that is wanted, so that there is something to choose from. */
   private static final int CHOICE = 30;
 
-  private static final int LEAST_CHOICE = 600;
+  private static final int LEAST_CHOICE = 1_200;
 
   /** When to stop trying where words are few. */
   private static final int TRIES = 40_000;
+
+  /** As people write first; then with more in a sentence, for where words are few. */
+  private static final List<Style> STYLES = List.of(Style.PLAIN, Style.DENSE);
+
+  /** For what a pantry is laid out. */
+  private record Question(Lexicon lexicon, SentenceStandard standard, Set<String> wanted) {}
+
+  /** Who asks once mostly asks for others next; a pantry takes a few megabytes. */
+  private static final int KEPT = 6;
+
+  private static final Duration KEPT_FOR = Duration.ofMinutes(10);
+
+  private final Cache<Question, Pantry> pantries =
+      Caffeine.newBuilder().maximumSize(KEPT).expireAfterAccess(KEPT_FOR).build();
 
   private final Knowledge knowledge;
   private final Ranking ranking;
@@ -39,18 +56,27 @@ public final class Composer {
    * @param standard what the sentences must pass; with exactly one target
    */
   public Drafts compose(DraftOrder order, Lexicon lexicon, SentenceStandard standard) {
-    WordJudge judge = new WordJudge(lexicon, standard);
-    Pantry pantry = new Pantry(knowledge, word -> use(judge.judge(word)), order.mustUse());
+    Pantry pantry = pantries.get(new Question(lexicon, standard, order.mustUse()), this::layOut);
     Articles articles = new Articles(lexicon, standard.accents().get(0));
     Chance chance = new Chance(order.seed());
     Map<String, Candidate> found = new LinkedHashMap<>();
-    for (Style style : List.of(Style.PLAIN, Style.DENSE)) {
+    for (Style style : STYLES) {
       Patterns patterns =
           new Patterns(pantry, articles::startsWithVowel, style, chance, order.kinds());
       gather(found, patterns, order, standard);
     }
     return new Drafts(
         ranking.best(new ArrayList<>(found.values()), order.count()), pantry.targetLemmas());
+  }
+
+  private Pantry layOut(Question question) {
+    WordJudge judge = new WordJudge(question.lexicon(), question.standard());
+    return new Pantry(knowledge, word -> use(judge.judge(word)), question.wanted());
+  }
+
+  /** How many sentences are made, at most, to choose some from. */
+  public static int candidatesFor(int count) {
+    return Math.max(LEAST_CHOICE, CHOICE * count);
   }
 
   private static Use use(JudgedWord word) {
@@ -70,7 +96,7 @@ public final class Composer {
       Patterns patterns,
       DraftOrder order,
       SentenceStandard standard) {
-    int wanted = Math.max(LEAST_CHOICE, CHOICE * order.count());
+    int wanted = found.size() + candidatesFor(order.count()) / STYLES.size();
     for (int tried = 0; tried < TRIES + wanted && found.size() < wanted; tried++) {
       patterns
           .next()

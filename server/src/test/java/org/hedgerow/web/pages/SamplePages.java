@@ -35,6 +35,12 @@ final class SamplePages {
           "/sight-words",
           "/sight-words?accent=en-GB",
           "/needs",
+          "/sentences",
+          "/sentences?for=oa+1&accent=en-US,en-GB",
+          "/sentences/check",
+          "/sentences/check?for=oa+1&text=The+goat+and+the+sheep+ran+to+a+tree+%F0%9F%90%90",
+          "/sentences/make",
+          "/sentences/make?for=oa+1&accent=en-US,en-GB&keep=The+goat+is+on+a+boat.",
           "/nowhere");
 
   private SamplePages() {}

@@ -1,0 +1,141 @@
+package org.hedgerow.web.pages;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.net.http.HttpResponse;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.hedgerow.lexicon.Changes;
+import org.hedgerow.lexicon.MemoryEditions;
+import org.hedgerow.lexicon.Sentence;
+import org.hedgerow.lexicon.Sentences;
+import org.hedgerow.seed.SeededLexicon;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Sentences on pages: found, checked, made. The sentences of the bank are made up here. */
+@TestInstance(TestInstance.Lifecycle.PER_CLASS)
+class SentencePagesTest {
+
+  private final MemoryEditions editions = new MemoryEditions();
+  private PagesServer server;
+
+  @BeforeAll
+  void start() {
+    editions.publish("Two sentences.", with(sentence("oa", 1, "The goat and the toad float.")));
+    server = PagesServer.start(editions);
+  }
+
+  private static Sentence sentence(String phonogram, int value, String text) {
+    return new Sentence(
+        text,
+        SeededLexicon.get().catalogue().value(phonogram, value).orElseThrow(),
+        List.of("en-US"));
+  }
+
+  private static Changes with(Sentence sentence) {
+    return new Changes(
+        List.of(),
+        Set.of(),
+        Optional.empty(),
+        List.of(),
+        Optional.of(new Sentences(List.of(sentence))));
+  }
+
+  @AfterAll
+  void stop() {
+    server.close();
+  }
+
+  private String page(String address) throws Exception {
+    HttpResponse<String> response = server.get(address);
+    assertThat(response.statusCode()).isEqualTo(200);
+    return response.body();
+  }
+
+  /** What a page says, without its marks. */
+  private static String words(String html) {
+    return html.replaceAll("<[^>]*>", "");
+  }
+
+  @Test
+  void sentencesOfTheBankAreFoundByValueWordAndLength() throws Exception {
+    String text = "The goat and the toad float.";
+    assertThat(words(page("/sentences?for=oa+1"))).contains("1 sentence").contains(text);
+    assertThat(words(page("/sentences?for=oa+1&word=toad"))).contains(text);
+    assertThat(words(page("/sentences?for=oa+1&word=boat"))).doesNotContain(text);
+    assertThat(words(page("/sentences?for=ee+1"))).doesNotContain(text).contains("Make some");
+    assertThat(words(page("/sentences?for=oa+1&longest=5"))).doesNotContain(text);
+    assertThat(words(page("/sentences?for=oa+1&accent=en-GB"))).doesNotContain(text);
+  }
+
+  @Test
+  void anOldEditionAnswersAsItDid() throws Exception {
+    assertThat(words(page("/sentences?for=oa+1&edition=1"))).doesNotContain("toad float");
+  }
+
+  @Test
+  void thePhonogramIsApartFromTheOtherLetters() throws Exception {
+    assertThat(page("/sentences?for=oa+1")).contains("g<b class=\"p\">oa</b>t");
+  }
+
+  @Test
+  void eachWordIsMarkedInWordsToo() throws Exception {
+    String html = page("/sentences/check?for=oa+1&text=The+goat+and+the+sheep+ran+to+a+tree.");
+    assertThat(words(html))
+        .contains("Not yet. The phonogram comes up once.")
+        .contains("goattarget")
+        .contains("andreadable")
+        .contains("sheepnot yet");
+  }
+
+  @Test
+  void aReplacementIsOneClickAwayAndMendsTheArticle() throws Exception {
+    String html = page("/sentences/check?for=oa+1&text=The+goat+ran+to+a+tree.");
+    assertThat(html).contains("text=The+goat+ran+to+an+oak.");
+  }
+
+  @Test
+  void whatIsTypedIsNeverMarkup() throws Exception {
+    String html = page("/sentences/check?for=oa+1&text=%3Cscript%3Ealert(1)%3C/script%3E");
+    assertThat(html).doesNotContain("<script>alert").contains("alert");
+  }
+
+  @Test
+  void sentencesAreMadeAndKept() throws Exception {
+    String html = page("/sentences/make?for=oa+1&seed=3&keep=My+goat+has+a+coat.");
+    assertThat(words(html)).contains("Kept").contains("My goat has a coat.").contains("New");
+    assertThat(html.split("name=\"keep\"", -1)).hasSize(12);
+    assertThat(html).contains("name=\"seed\" value=\"4\"");
+  }
+
+  @Test
+  void whereNothingCanBeMadeItSaysWhy() throws Exception {
+    String html = words(page("/sentences/make?for=oa+1&longest=3"));
+    assertThat(html).containsAnyOf("No sentence could be made", "There are no more sentences");
+    assertThat(html).contains("Allow longer sentences");
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "/sentences?for=zz+1",
+        "/sentences?longest=0",
+        "/sentences?nothing=1",
+        "/sentences/check?for=oa+1&accent=xx",
+        "/sentences/make?for=oa+1&words=a+b+c+d",
+        "/sentences/make?for=oa+1&words=%D8%AA",
+        "/sentences/make?for=oa+1&sight-words=mine",
+        "/sentences/make?for=oa+1&seed=-1"
+      })
+  void badAddressesAreToldWhatToDo(String address) throws Exception {
+    HttpResponse<String> response = server.get(address);
+    assertThat(response.statusCode()).isEqualTo(400);
+    assertThat(response.body()).contains("<!doctype html>").doesNotContain("Exception");
+  }
+}

@@ -61,6 +61,7 @@ public final class SeedKnowledge {
             : "",
         countability,
         row.size(),
+        row.classes().get(0),
         classes.withAncestors(row.classes()),
         Set.copyOf(row.landmarks()));
   }

@@ -157,7 +157,8 @@ final class Actions {
         .draw(chance, any -> true)
         .flatMap(
             action ->
-                rest(action, List.of(), CHILD).map(rest -> Phrase.of(action.verb()).then(rest)));
+                rest(action, List.of(), CHILD, "your")
+                    .map(rest -> Phrase.of(action.verb()).then(rest)));
   }
 
   private Optional<NounPhrase> subject(Action action) {
@@ -165,21 +166,21 @@ final class Actions {
   }
 
   private Optional<Phrase> rest(Action action, NounPhrase subject) {
-    return rest(action, subject.nouns(), subject.size());
+    return rest(action, subject.nouns(), subject.size(), subject.owner());
   }
 
   /** All that follows the verb. */
-  private Optional<Phrase> rest(Action action, List<Noun> subjects, int size) {
+  private Optional<Phrase> rest(Action action, List<Noun> subjects, int size, String owner) {
     if (action.frame().object().isEmpty()) {
-      return surroundings(action, subjects, size);
+      return surroundings(action, subjects, size, owner);
     }
     Predicate<Noun> fits =
         noun -> !subjects.contains(noun) && (!action.frame().smaller() || noun.size() < size);
     return phrases
-        .object(action.objects(), takesPeople(action), fits)
+        .object(action.objects(), takesPeople(action), owner, fits)
         .flatMap(
             object ->
-                surroundings(action, object.nouns(), object.size())
+                surroundings(action, object.nouns(), object.size(), owner)
                     .map(rest -> object.phrase().then(rest)));
   }
 
@@ -187,17 +188,20 @@ final class Actions {
     return action.frame().object().map(Selection::allowsPeople).orElse(false);
   }
 
-  private Optional<Phrase> surroundings(Action action, List<Noun> things, int size) {
+  private Optional<Phrase> surroundings(Action action, List<Noun> things, int size, String owner) {
     boolean placed = action.frame().placeNeeded() || chance.of(PLACED);
-    Optional<Phrase> place = placed ? place(action, things, size) : Optional.of(Phrase.EMPTY);
+    Optional<Phrase> place =
+        placed ? place(action, things, size, owner) : Optional.of(Phrase.EMPTY);
     if (place.isEmpty() && !action.frame().placeNeeded()) {
       place = Optional.of(Phrase.EMPTY);
     }
     return place.flatMap(where -> ending(action, where));
   }
 
-  private Optional<Phrase> place(Action action, List<Noun> things, int size) {
-    return chance.among(action.places()).flatMap(place -> phrases.place(place, things, size));
+  private Optional<Phrase> place(Action action, List<Noun> things, int size, String owner) {
+    return chance
+        .among(action.places())
+        .flatMap(place -> phrases.place(place, things, size, owner));
   }
 
   private Optional<Phrase> ending(Action action, Phrase where) {

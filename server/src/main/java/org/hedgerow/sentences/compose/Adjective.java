@@ -15,6 +15,17 @@ public record Adjective(
   private static final Set<String> PASSING =
       Set.of("temperature", "weather", "mood", "sound", "light");
 
+  private static final Set<Set<String>> TOGETHER =
+      Set.of(
+          Set.of("size", "colour"),
+          Set.of("size", "mood"),
+          Set.of("size", "age"),
+          Set.of("temperature", "state"),
+          Set.of("temperature", "taste"),
+          Set.of("feel", "colour"),
+          Set.of("feel", "temperature"),
+          Set.of("state", "age"));
+
   public Adjective {
     against = Set.copyOf(against);
   }
@@ -36,9 +47,13 @@ public record Adjective(
   public boolean goesWith(Adjective other) {
     return isQuality()
         && other.isQuality()
-        && !text.equals(other.text)
         && !kind.equals(other.kind)
         && !against.contains(other.text)
         && !other.against.contains(text);
+  }
+
+  /** Whether people say both in one breath: <em>big and red, cold and wet</em>. */
+  boolean isSaidWith(Adjective other) {
+    return goesWith(other) && TOGETHER.contains(Set.of(kind, other.kind));
   }
 }

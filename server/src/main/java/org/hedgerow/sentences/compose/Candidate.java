@@ -14,6 +14,6 @@ record Candidate(Phrase phrase, SentenceKind kind, String pattern) {
 
   /** The words in lower case. */
   List<String> words() {
-    return phrase.pieces().stream().map(piece -> piece.text().toLowerCase(Locale.ROOT)).toList();
+    return phrase.pieces().stream().map(Piece::word).toList();
   }
 }

@@ -1,10 +1,9 @@
 package org.hedgerow.sentences.compose;
 
-/** Ends sentences now and then with a time or with the weather. */
+/** Ends sentences with a time or the weather where that holds the phonogram. */
 final class Closings {
 
-  private static final double CLOSED = 0.04;
-  private static final double CLOSED_BY_TARGET = 0.4;
+  private static final double CLOSED = 0.4;
 
   private final Pantry pantry;
   private final Chance chance;
@@ -15,14 +14,13 @@ final class Closings {
   }
 
   /**
-   * Mostly empty, but where a closing holds the phonogram.
+   * Often empty.
    *
    * @param after what the sentence says so far
    */
   Phrase draw(Closing.After after) {
-    Stock<Phrase> all = pantry.closings(after);
-    return chance.of(all.targets().isEmpty() ? CLOSED : CLOSED_BY_TARGET)
-        ? all.draw(chance, any -> true).orElse(Phrase.EMPTY)
+    return chance.of(CLOSED)
+        ? chance.among(pantry.closings(after).targets()).orElse(Phrase.EMPTY)
         : Phrase.EMPTY;
   }
 }

@@ -27,11 +27,14 @@ public final class Composer {
 
   private static final int LEAST_CHOICE = 1_200;
 
+  /** How many for each that is wanted make it needless to try a poorer style. */
+  private static final int ENOUGH = 6;
+
   /** When to stop trying where words are few. */
-  private static final int TRIES = 40_000;
+  private static final int TRIES = 15_000;
 
   /** As people write first; then with more in a sentence, for where words are few. */
-  private static final List<Style> STYLES = List.of(Style.PLAIN, Style.DENSE);
+  private static final List<Style> STYLES = List.of(Style.PLAIN, Style.DENSE, Style.LAST);
 
   /** For what a pantry is laid out. */
   private record Question(Lexicon lexicon, SentenceStandard standard, Set<String> wanted) {}
@@ -61,6 +64,9 @@ public final class Composer {
     Chance chance = new Chance(order.seed());
     Map<String, Candidate> found = new LinkedHashMap<>();
     for (Style style : STYLES) {
+      if (found.size() >= ENOUGH * order.count()) {
+        break;
+      }
       Patterns patterns =
           new Patterns(pantry, articles::startsWithVowel, style, chance, order.kinds());
       gather(found, patterns, order, standard);
@@ -96,7 +102,7 @@ public final class Composer {
       Patterns patterns,
       DraftOrder order,
       SentenceStandard standard) {
-    int wanted = found.size() + candidatesFor(order.count()) / STYLES.size();
+    int wanted = candidatesFor(order.count());
     for (int tried = 0; tried < TRIES + wanted && found.size() < wanted; tried++) {
       patterns
           .next()
@@ -118,6 +124,6 @@ public final class Composer {
 
   private static boolean holds(Phrase phrase, String word) {
     return phrase.pieces().stream()
-        .anyMatch(piece -> piece.text().equals(word) || piece.lemma().equals(word));
+        .anyMatch(piece -> piece.word().equals(word) || piece.lemma().equals(word));
   }
 }

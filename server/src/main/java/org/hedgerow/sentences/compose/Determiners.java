@@ -32,29 +32,35 @@ final class Determiners {
 
   private Determiners() {}
 
-  /** Each as often as it should come; an empty text where the noun stands alone. */
-  static List<String> of(NounForm form, Role role) {
+  /**
+   * Each as often as it should come; an empty text where the noun stands alone. None where it can't
+   * be introduced.
+   *
+   * @param owner whose it is, as in <em>my</em>; empty where nobody has been named
+   */
+  static List<String> of(NounForm form, Role role, String owner) {
     Noun noun = form.noun();
+    List<String> own = role == Role.SUBJECT ? OWN : owner.isEmpty() ? List.of() : List.of(owner);
     if (noun.is("body")) {
-      return OWN;
+      return own;
     }
     if (noun.is("kin")) {
-      return form.form() == Form.ONE ? KIN : OWN;
+      return form.form() == Form.ONE && role == Role.SUBJECT ? KIN : own.isEmpty() ? KIN : own;
     }
     if (noun.is("sky")) {
       return ONLY;
     }
     if (noun.countability() == Countability.PAIR) {
-      return noun.is("garment") ? OWN : ONLY;
+      return noun.is("garment") && !own.isEmpty() ? own : ONLY;
     }
     return switch (form.form()) {
-      case ONE -> ofOne(noun, role);
+      case ONE -> ofOne(noun, role, owner);
       case SEVERAL -> ofSeveral(role);
       case SOME -> ofSome(role);
     };
   }
 
-  private static List<String> ofOne(Noun noun, Role role) {
+  private static List<String> ofOne(Noun noun, Role role, String owner) {
     boolean owned = OWNED.stream().anyMatch(noun::is);
     return switch (role) {
       case SUBJECT ->
@@ -62,12 +68,12 @@ final class Determiners {
               ? List.of("the", "the", "the", "his", "my", "her")
               : List.of("the", "the", "the", "the", "the", "a");
       case OBJECT ->
-          owned
-              ? List.of("a", "a", "the", "the", "his", "my", "her")
+          owned && !owner.isEmpty()
+              ? List.of("a", "a", "the", "the", owner, owner)
               : List.of("a", "a", "the", "the");
       case PLACE ->
-          owned
-              ? List.of("the", "the", "the", "the", "the", "his", "my", "a")
+          owned && !owner.isEmpty()
+              ? List.of("the", "the", "the", owner)
               : List.of("the", "the", "the", "the", "the", "the", "the", "a");
     };
   }

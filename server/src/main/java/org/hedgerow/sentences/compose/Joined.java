@@ -26,6 +26,6 @@ final class Joined implements Pattern {
   private Optional<Phrase> make(Piece joint) {
     return actions
         .told()
-        .flatMap(first -> actions.told().map(second -> first.then(joint).then(second)));
+        .flatMap(first -> actions.told().map(second -> first.withComma().then(joint).then(second)));
   }
 }

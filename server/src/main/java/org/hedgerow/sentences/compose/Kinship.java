@@ -2,16 +2,51 @@ package org.hedgerow.sentences.compose;
 
 import java.util.Set;
 
-/** Whether two nouns are told in one breath: a goat and a toad, but not a goat and a loaf. */
-final class Kinship {
+/** Which two nouns are told in one breath. */
+enum Kinship {
+  /** A goat and a pig, but neither a goat and a loaf nor a jar and a pen. */
+  CLOSE {
+    @Override
+    boolean between(Noun one, Noun other) {
+      return one.kind().equals(other.kind())
+          && KINDS.contains(one.kind())
+          && Math.abs(one.size() - other.size()) <= STEP;
+    }
+  },
+  /** A jar and a pen too; for where few words hold the phonogram. */
+  DISTANT {
+    @Override
+    boolean between(Noun one, Noun other) {
+      return one.classes().stream().anyMatch(name -> !TOO_WIDE.contains(name) && other.is(name));
+    }
+  };
 
-  /** Classes so wide that they make nobody alike. */
+  /** The kinds of which any two go together. */
+  private static final Set<String> KINDS =
+      Set.of(
+          "person",
+          "kin",
+          "royal",
+          "pet",
+          "beast",
+          "bird",
+          "fish",
+          "bug",
+          "food",
+          "fruit",
+          "sweet",
+          "garment",
+          "boat",
+          "car",
+          "flower",
+          "tree",
+          "instrument");
+
   private static final Set<String> TOO_WIDE =
-      Set.of("living", "thing", "place", "climber", "swimmer");
+      Set.of("living", "place", "climber", "swimmer", "flier");
 
-  private Kinship() {}
+  /** How much bigger one may be. */
+  private static final int STEP = 1;
 
-  static boolean between(Noun one, Noun other) {
-    return one.classes().stream().anyMatch(name -> !TOO_WIDE.contains(name) && other.is(name));
-  }
+  abstract boolean between(Noun one, Noun other);
 }

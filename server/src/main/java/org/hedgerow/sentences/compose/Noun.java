@@ -9,6 +9,7 @@ import java.util.Set;
  * @param plural empty where it has none
  * @param size 0 for what has no body, 1 for what fits in a closed hand, 2 in one hand, 3 in both
  *     arms, 4 like a person, 5 bigger, 6 for buildings and land
+ * @param kind the class that tells most of it
  * @param classes what it is, with all that these are
  * @param landmarks the prepositions that make a place of it: <em>on, in, by…</em>
  */
@@ -17,6 +18,7 @@ public record Noun(
     String plural,
     Countability countability,
     int size,
+    String kind,
     Set<String> classes,
     Set<String> landmarks) {
 

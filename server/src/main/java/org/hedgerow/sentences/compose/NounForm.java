@@ -15,10 +15,10 @@ record NounForm(Noun noun, Piece piece, Form form) {
   }
 
   /** Whether both are told in one breath. */
-  boolean goesWith(NounForm other) {
+  boolean goesWith(NounForm other, Kinship kinship) {
     return form == other.form
         && !noun.singular().equals(other.noun.singular())
-        && Kinship.between(noun, other.noun);
+        && kinship.between(noun, other.noun);
   }
 
   Agreement agreement() {

@@ -2,6 +2,7 @@ package org.hedgerow.sentences.compose;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 
 /**
@@ -14,6 +15,9 @@ record NounPhrase(Phrase phrase, Agreement agreement, List<Noun> nouns, List<Adj
 
   /** The size of people, whom pronouns stand for. */
   private static final int PERSON = 4;
+
+  private static final Map<String, String> OWNERS =
+      Map.of("I", "my", "you", "your", "he", "his", "she", "her", "we", "our", "they", "their");
 
   private static final Set<String> SPEAKERS = Set.of("I", "we");
 
@@ -29,6 +33,11 @@ record NounPhrase(Phrase phrase, Agreement agreement, List<Noun> nouns, List<Adj
 
   boolean names(Noun noun) {
     return nouns.contains(noun);
+  }
+
+  /** What is theirs, as in <em>my</em>; empty unless it is a pronoun. */
+  String owner() {
+    return nouns.isEmpty() ? OWNERS.getOrDefault(phrase.pieces().get(0).text(), "") : "";
   }
 
   /** Whether it is you, whom one doesn't tell what you want or did. */

@@ -28,16 +28,17 @@ final class NounPhrases {
     if (people && (nouns.isEmpty() || chance.of(style.pronoun(pronouns)))) {
       return pronouns.draw(chance, any -> true);
     }
-    return oneOrTwo(nouns, Role.SUBJECT, any -> true);
+    return oneOrTwo(nouns, Role.SUBJECT, "", any -> true);
   }
 
   /** What something is done to. */
-  Optional<NounPhrase> object(Stock<NounForm> nouns, boolean people, Predicate<Noun> fits) {
+  Optional<NounPhrase> object(
+      Stock<NounForm> nouns, boolean people, String owner, Predicate<Noun> fits) {
     Stock<NounPhrase> pronouns = pantry.pronouns(Role.OBJECT);
     if (people && chance.of(style.pronoun(pronouns) / 2)) {
       return pronouns.draw(chance, any -> true);
     }
-    return oneOrTwo(nouns, Role.OBJECT, fits);
+    return oneOrTwo(nouns, Role.OBJECT, owner, fits);
   }
 
   /**
@@ -46,32 +47,44 @@ final class NounPhrases {
    * @param things what is there
    * @param size of the biggest of them
    */
-  Optional<Phrase> place(PlaceStock place, List<Noun> things, int size) {
+  Optional<Phrase> place(PlaceStock place, List<Noun> things, int size, String owner) {
     String preposition = place.preposition().text();
     return single(
             place.nouns(),
             Role.PLACE,
+            owner,
             noun -> !things.contains(noun) && Room.isAt(preposition, noun, size))
         .map(landmark -> Phrase.of(place.preposition()).then(landmark.phrase()));
   }
 
-  private Optional<NounPhrase> oneOrTwo(Stock<NounForm> nouns, Role role, Predicate<Noun> fits) {
-    return chance.of(style.paired()) ? pair(nouns, role, fits) : single(nouns, role, fits);
+  private Optional<NounPhrase> oneOrTwo(
+      Stock<NounForm> nouns, Role role, String owner, Predicate<Noun> fits) {
+    return chance.of(style.paired())
+        ? pair(nouns, role, owner, fits)
+        : single(nouns, role, owner, fits);
   }
 
   /** Two of a kind and in the same number, joined by <em>and</em>. */
-  private Optional<NounPhrase> pair(Stock<NounForm> nouns, Role role, Predicate<Noun> fits) {
+  private Optional<NounPhrase> pair(
+      Stock<NounForm> nouns, Role role, String owner, Predicate<Noun> fits) {
     return nouns
         .draw(chance, form -> fits.test(form.noun()))
         .flatMap(
             first ->
                 nouns
-                    .draw(chance, second -> fits.test(second.noun()) && first.goesWith(second))
-                    .flatMap(second -> pair(first, second, role)));
+                    .draw(
+                        chance,
+                        second ->
+                            fits.test(second.noun()) && first.goesWith(second, style.kinship()))
+                    .flatMap(second -> pair(first, second, role, owner)));
   }
 
-  private Optional<NounPhrase> pair(NounForm first, NounForm second, Role role) {
-    String determiner = determiner(first, role);
+  private Optional<NounPhrase> pair(NounForm first, NounForm second, Role role, String owner) {
+    Optional<String> drawn = determiner(first, role, owner);
+    if (drawn.isEmpty()) {
+      return Optional.empty();
+    }
+    String determiner = drawn.get();
     return pantry
         .word("and")
         .flatMap(
@@ -79,29 +92,33 @@ final class NounPhrases {
                 put(first, determiner)
                     .flatMap(
                         one ->
-                            put(second, like(determiner, second, role))
+                            put(second, like(determiner, second, role, owner))
                                 .map(two -> one.and(and, two))));
   }
 
-  private Optional<NounPhrase> single(Stock<NounForm> nouns, Role role, Predicate<Noun> fits) {
+  private Optional<NounPhrase> single(
+      Stock<NounForm> nouns, Role role, String owner, Predicate<Noun> fits) {
     return nouns
         .draw(chance, form -> fits.test(form.noun()))
-        .flatMap(form -> put(form, determiner(form, role)));
+        .flatMap(form -> determiner(form, role, owner).flatMap(word -> put(form, word)));
   }
 
   /** The same, if it suits the other noun: his coat and his hat, but my mum and the man. */
-  private String like(String determiner, NounForm other, Role role) {
-    List<String> suiting = Determiners.of(other, role);
+  private String like(String determiner, NounForm other, Role role, String owner) {
+    List<String> suiting = Determiners.of(other, role, owner);
     return suiting.contains(determiner) || suiting.contains(Determiners.NUMBER)
         ? determiner
-        : determiner(other, role);
+        : determiner(other, role, owner).orElse("");
   }
 
-  private String determiner(NounForm form, Role role) {
-    String drawn = chance.among(Determiners.of(form, role)).orElse("");
-    return drawn.equals(Determiners.NUMBER)
+  private Optional<String> determiner(NounForm form, Role role, String owner) {
+    return chance.among(Determiners.of(form, role, owner)).map(this::numbered);
+  }
+
+  private String numbered(String determiner) {
+    return determiner.equals(Determiners.NUMBER)
         ? pantry.numbers().draw(chance, any -> true).map(Piece::text).orElse("")
-        : drawn;
+        : determiner;
   }
 
   private Optional<NounPhrase> put(NounForm form, String determiner) {

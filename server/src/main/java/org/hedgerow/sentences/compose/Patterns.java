@@ -29,11 +29,12 @@ final class Patterns {
     this.lots =
         lots(
             List.of(
-                new Weighted("action", SentenceKind.STATEMENT, 10, actions::statement),
+                new Weighted("action", SentenceKind.STATEMENT, 12, actions::statement),
                 new Weighted("quality", SentenceKind.STATEMENT, 3, states::quality),
                 new Weighted("place", SentenceKind.STATEMENT, 2, states::place),
+                new Weighted("company", SentenceKind.STATEMENT, 1, states::company),
                 new Weighted("joined", SentenceKind.STATEMENT, style.joined(), joined),
-                new Weighted("action asked", SentenceKind.QUESTION, 3, actions::question),
+                new Weighted("action asked", SentenceKind.QUESTION, 2, actions::question),
                 new Weighted("quality asked", SentenceKind.QUESTION, 1, states::qualityAsked),
                 new Weighted("place asked", SentenceKind.QUESTION, 1, states::placeAsked),
                 new Weighted("command", SentenceKind.COMMAND, 3, actions::command)),

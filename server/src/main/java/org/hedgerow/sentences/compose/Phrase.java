@@ -31,6 +31,13 @@ record Phrase(List<Piece> pieces) {
     return then(of(next));
   }
 
+  /** The same with a comma at its end. */
+  Phrase withComma() {
+    List<Piece> all = new ArrayList<>(pieces);
+    all.set(all.size() - 1, all.get(all.size() - 1).withComma());
+    return new Phrase(all);
+  }
+
   int length() {
     return pieces.size();
   }

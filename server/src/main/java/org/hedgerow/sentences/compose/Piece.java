@@ -1,5 +1,7 @@
 package org.hedgerow.sentences.compose;
 
+import java.util.Locale;
+
 /**
  * A word of a sentence in the making.
  *
@@ -8,6 +10,17 @@ package org.hedgerow.sentences.compose;
  * @param sight whether it can only be read as a sight word
  */
 record Piece(String text, String lemma, boolean target, boolean sight) {
+
+  /** The same with a comma after it. */
+  Piece withComma() {
+    return new Piece(text + ",", lemma, target, sight);
+  }
+
+  /** The word alone, in lower case. */
+  String word() {
+    String word = text.toLowerCase(Locale.ROOT);
+    return word.endsWith(",") ? word.substring(0, word.length() - 1) : word;
+  }
 
   boolean isContent() {
     return !lemma.isEmpty();

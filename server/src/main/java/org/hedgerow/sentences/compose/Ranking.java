@@ -17,8 +17,12 @@ import java.util.Optional;
  */
 final class Ranking {
 
-  private static final double SAME_WORD = 0.15;
+  private static final double SAME_WORD = 0.2;
   private static final double SAME_PATTERN = 0.1;
+
+  /** Statements are met oftener than questions. */
+  private static final double QUESTION = 0.15;
+
   private static final double SIGHT_WORD = 0.02;
 
   /**
@@ -59,14 +63,15 @@ final class Ranking {
 
   private static List<Scored> compared(List<Scored> all) {
     Map<String, Double> usual =
-        all.stream().collect(groupingBy(Scored::pattern, averagingDouble(Scored::score)));
+        all.stream().collect(groupingBy(Scored::pattern, averagingDouble(Scored::plausibility)));
     return all.stream().map(each -> each.above(usual.getOrDefault(each.pattern(), 0.0))).toList();
   }
 
   private Scored score(Candidate candidate) {
     double perWord = plausibility.perWord(candidate.words());
     long sight = candidate.phrase().pieces().stream().filter(Piece::sight).count();
-    return new Scored(candidate, perWord, perWord - SIGHT_WORD * sight);
+    double asked = candidate.kind() == SentenceKind.QUESTION ? QUESTION : 0;
+    return new Scored(candidate, perWord, perWord - SIGHT_WORD * sight - asked);
   }
 
   private static Optional<Scored> mostWelcome(List<Scored> left, Map<String, Integer> used) {

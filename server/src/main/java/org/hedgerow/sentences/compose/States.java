@@ -1,13 +1,17 @@
 package org.hedgerow.sentences.compose;
 
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * Clauses that say how or where something is: <em>The boat is big. The goat is on the boat.</em>
  */
 final class States {
 
-  private static final double SECOND = 0.4;
+  /** Who can be with somebody who speaks. */
+  private static final Set<String> COMPANY = Set.of("he", "she", "they");
+
+  private static final double SECOND = 0.25;
 
   private final Pantry pantry;
   private final NounPhrases phrases;
@@ -36,6 +40,17 @@ final class States {
   /** The goat is on the boat. */
   Optional<Phrase> place() {
     return placed().flatMap(said -> being.stated(said.agreement()).map(said::stated));
+  }
+
+  /** He will be on the boat with me. */
+  Optional<Phrase> company() {
+    return placed()
+        .filter(said -> COMPANY.contains(said.subject().pieces().get(0).text()))
+        .flatMap(
+            said ->
+                being
+                    .stated(said.agreement())
+                    .flatMap(be -> pantry.words("with me").map(me -> said.stated(be).then(me))));
   }
 
   /** Is the goat on the boat? */
@@ -97,7 +112,7 @@ final class States {
             chance,
             each ->
                 each.adjective().after()
-                    && each.adjective().goesWith(first.adjective())
+                    && each.adjective().isSaidWith(first.adjective())
                     && subject.told().stream().allMatch(each.adjective()::goesWith)
                     && describes(each.adjective(), subject));
   }
@@ -129,6 +144,6 @@ final class States {
   private Optional<Phrase> where(Situation situation, NounPhrase subject) {
     return chance
         .among(situation.places())
-        .flatMap(place -> phrases.place(place, subject.nouns(), subject.size()));
+        .flatMap(place -> phrases.place(place, subject.nouns(), subject.size(), subject.owner()));
   }
 }

@@ -7,18 +7,27 @@ package org.hedgerow.sentences.compose;
  * @param paired that two nouns stand where one would do
  * @param described that a noun gets an adjective
  * @param describedByTarget the same where an adjective holds the phonogram
+ * @param kinship which two nouns may stand where one would do
  * @param joined how many lots of the draw two joined statements have
  */
 record Style(
-    double pronoun, double paired, double described, double describedByTarget, int joined) {
+    double pronoun,
+    double paired,
+    double described,
+    double describedByTarget,
+    Kinship kinship,
+    int joined) {
+
+  /** Where there is nothing better. */
+  static final Style LAST = new Style(0.3, 0.4, 0.1, 0.8, Kinship.DISTANT, 6);
 
   private static final double PRONOUN_WITH_TARGET = 0.7;
 
   /** As people write for children. */
-  static final Style PLAIN = new Style(0.25, 0.08, 0.1, 0.4, 0);
+  static final Style PLAIN = new Style(0.3, 0.04, 0.06, 0.3, Kinship.CLOSE, 0);
 
   /** Where few words hold the phonogram, and each sentence needs three of them. */
-  static final Style DENSE = new Style(0.25, 0.4, 0.1, 0.8, 2);
+  static final Style DENSE = new Style(0.3, 0.3, 0.06, 0.7, Kinship.CLOSE, 0);
 
   /** That one of these pronouns stands for people: oftener where some hold the phonogram. */
   double pronoun(Stock<NounPhrase> pronouns) {

@@ -3,6 +3,7 @@ package org.hedgerow.lexicon;
 import java.util.List;
 import org.hedgerow.reading.RuleSet;
 import org.hedgerow.reading.Sequence;
+import org.hedgerow.reading.SightWords;
 
 /**
  * What an edition changed beside words.
@@ -14,12 +15,13 @@ import org.hedgerow.reading.Sequence;
 public record MaterialChanges(
     List<Changed<RuleSet>> rules,
     List<Changed<Sequence>> sequences,
+    List<Changed<SightWords>> sightWords,
     List<Changed<Sentence>> sentences,
     List<Picture> pictures) {
 
   /** What the first edition changed: it is where all begins. */
   public static final MaterialChanges NONE =
-      new MaterialChanges(List.of(), List.of(), List.of(), List.of());
+      new MaterialChanges(List.of(), List.of(), List.of(), List.of(), List.of());
 
   /** What an edition changed in the one before it. */
   public static MaterialChanges of(Editions editions, Lexicon edition) {
@@ -33,11 +35,17 @@ public record MaterialChanges(
             before.plans().teaching().sequences(),
             after.plans().teaching().sequences(),
             Sequence::name),
+        Changed.between(
+            before.plans().sightWords().all(), after.plans().sightWords().all(), SightWords::name),
         Changed.between(before.sentences().all(), after.sentences().all(), Sentence::text),
         after.pictures().without(before.pictures()));
   }
 
   public boolean isEmpty() {
-    return rules.isEmpty() && sequences.isEmpty() && sentences.isEmpty() && pictures.isEmpty();
+    return rules.isEmpty()
+        && sequences.isEmpty()
+        && sightWords.isEmpty()
+        && sentences.isEmpty()
+        && pictures.isEmpty();
   }
 }

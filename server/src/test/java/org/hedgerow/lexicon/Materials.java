@@ -7,6 +7,7 @@ import org.hedgerow.phonics.Correspondence;
 import org.hedgerow.reading.ReadingRules;
 import org.hedgerow.reading.RuleSet;
 import org.hedgerow.reading.Sequence;
+import org.hedgerow.reading.SightWords;
 import org.hedgerow.reading.Switch;
 import org.hedgerow.reading.Teaching;
 import org.hedgerow.seed.SeededLexicon;
@@ -26,16 +27,16 @@ public final class Materials {
       new Changes(
           List.of(),
           Set.of(),
-          Optional.of(SEEDED.with(rules("Gentle", Switch.X)).with(AUTUMN)),
+          Optional.of(SEEDED.with(rules("Gentle", Switch.X)).with(AUTUMN).with(few("the", "said"))),
           List.of(picture()),
           Optional.of(new Sentences(List.of(new Sentence(TEXT, SH, List.of("en-US"))))));
 
-  /** The rules are changed, the sequence and the sentence go. */
+  /** The rules and the sight words are changed, the sequence and the sentence go. */
   public static final Changes CHANGED =
       new Changes(
           List.of(),
           Set.of(),
-          Optional.of(SEEDED.with(rules("Gentler", Switch.CK))),
+          Optional.of(SEEDED.with(rules("Gentler", Switch.CK)).with(few("said", "was"))),
           List.of(),
           Optional.of(Sentences.NONE));
 
@@ -51,6 +52,10 @@ public final class Materials {
 
   private static RuleSet rules(String title, Switch on) {
     return new RuleSet("gentle", title, ALL_OFF.with(on, true), "");
+  }
+
+  private static SightWords few(String... words) {
+    return new SightWords("few", "A few", List.of(words), "");
   }
 
   private static Picture picture() {

@@ -39,7 +39,7 @@ public final class AdministrationRoutes implements RouteGroup {
     this.invitations = new InvitationHandlers(accounts.invitations(), clients, bodies);
     this.centre = new CentreHandlers(centre, bodies, json);
     this.teaching = new TeachingHandlers(teaching, editions, mapper);
-    this.sightWords = new SightWordsHandlers(teaching, JsonBody.toKeep(mapper), json);
+    this.sightWords = new SightWordsHandlers(teaching, editions, mapper);
     this.audit = new AuditHandler(accounts.audit(), json);
   }
 

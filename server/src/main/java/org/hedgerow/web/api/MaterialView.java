@@ -9,13 +9,18 @@ import org.hedgerow.lexicon.MaterialChanges;
 import org.hedgerow.lexicon.Sentence;
 import org.hedgerow.reading.RuleSet;
 import org.hedgerow.reading.Sequence;
+import org.hedgerow.reading.SightWords;
 import org.hedgerow.review.RulesDraft;
 import org.hedgerow.review.SequenceDraft;
 
-/** What an edition changed beside words: rules and sequences as they are sent to be changed. */
+/**
+ * What an edition changed beside words: rules, sequences and sight words as they are sent to be
+ * changed.
+ */
 record MaterialView(
     List<Change<Bodies.RulesEdit>> rules,
     List<Change<Bodies.SequenceEdit>> sequences,
+    List<Change<Bodies.SightWordsEdit>> sightWords,
     List<Change<SentenceView>> sentences,
     List<PictureView> pictures) {
 
@@ -43,6 +48,7 @@ record MaterialView(
     return new MaterialView(
         all(changes.rules(), MaterialView::rules),
         all(changes.sequences(), MaterialView::sequence),
+        all(changes.sightWords(), MaterialView::sightWords),
         all(changes.sentences(), SentenceView::of),
         changes.pictures().stream().map(PictureView::of).toList());
   }
@@ -56,6 +62,10 @@ record MaterialView(
   static Bodies.RulesEdit rules(RuleSet set) {
     RulesDraft draft = RulesDraft.of(set);
     return new Bodies.RulesEdit(draft.title(), draft.note(), draft.switches());
+  }
+
+  static Bodies.SightWordsEdit sightWords(SightWords set) {
+    return new Bodies.SightWordsEdit(set.title(), set.note(), set.words());
   }
 
   static Bodies.SequenceEdit sequence(Sequence sequence) {

@@ -1,9 +1,12 @@
 package org.hedgerow.web.api;
 
+import com.fasterxml.jackson.databind.ObjectMapper;
 import io.javalin.http.Context;
-import io.javalin.http.Header;
 import java.util.Optional;
 import org.hedgerow.accounts.Actor;
+import org.hedgerow.lexicon.Editions;
+import org.hedgerow.lexicon.Lexicon;
+import org.hedgerow.reading.SightWords;
 import org.hedgerow.review.SightWordsDraft;
 import org.hedgerow.review.TeachingServices;
 import org.hedgerow.web.JsonBody;
@@ -12,13 +15,15 @@ import org.hedgerow.web.security.Identity;
 /** {@code /sight-words/{name}}: the words that a centre teaches whole. */
 final class SightWordsHandlers {
   private final TeachingServices services;
+  private final Editions editions;
   private final JsonBody bodies;
-  private final Json json;
+  private final SetAnswers answers;
 
-  SightWordsHandlers(TeachingServices services, JsonBody bodies, Json json) {
+  SightWordsHandlers(TeachingServices services, Editions editions, ObjectMapper mapper) {
     this.services = services;
-    this.bodies = bodies;
-    this.json = json;
+    this.editions = editions;
+    this.bodies = JsonBody.toKeep(mapper);
+    this.answers = new SetAnswers(mapper);
   }
 
   void save(Context context) {
@@ -26,13 +31,38 @@ final class SightWordsHandlers {
     Bodies.SightWordsEdit sent = bodies.read(context, Bodies.SightWordsEdit.class);
     SightWordsDraft draft =
         new SightWordsDraft(name(context), sent.title(), sent.note(), sent.words());
-    send(context, services.saveSightWords().execute(actor(context), draft, Optional.empty()));
+    Bodies.SightWordsEdit yours =
+        new Bodies.SightWordsEdit(draft.title(), draft.note(), draft.words());
+    Optional<String> mark =
+        SeenEdition.of(context, editions)
+            .map(edition -> SightWordsDraft.mark(named(edition, draft.name())));
+    answers.send(
+        context,
+        () -> services.saveSightWords().execute(actor(context), draft, mark),
+        late -> answers.late(late, Optional.of(yours), now(context)));
   }
 
   void withdraw(Context context) {
     Asked.nothing(context);
     String name = name(context);
-    send(context, services.withdrawSightWords().execute(actor(context), name, Optional.empty()));
+    Optional<Lexicon> seen = SeenEdition.of(context, editions);
+    Optional<String> mark = seen.map(edition -> SightWordsDraft.mark(named(edition, name)));
+    answers.send(
+        context,
+        () -> services.withdrawSightWords().execute(actor(context), name, mark),
+        late ->
+            answers.late(
+                late,
+                seen.flatMap(edition -> named(edition, name)).map(MaterialView::sightWords),
+                now(context)));
+  }
+
+  private static Optional<SightWords> named(Lexicon edition, String name) {
+    return edition.plans().sightWords().named(name);
+  }
+
+  private Optional<Bodies.SightWordsEdit> now(Context context) {
+    return named(editions.newest(), name(context)).map(MaterialView::sightWords);
   }
 
   private static String name(Context context) {
@@ -41,12 +71,5 @@ final class SightWordsHandlers {
 
   private static Actor actor(Context context) {
     return Identity.of(context).actor();
-  }
-
-  private void send(Context context, int edition) {
-    context
-        .header(Header.CACHE_CONTROL, "no-store")
-        .contentType(Format.JSON.contentType())
-        .result(json.bytes(new TeachingHandlers.View(edition, name(context))));
   }
 }

@@ -1,16 +1,9 @@
 package org.hedgerow.web.api;
 
-import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import io.javalin.http.Context;
-import io.javalin.http.Header;
-import java.util.LinkedHashMap;
-import java.util.Map;
 import java.util.Optional;
-import java.util.function.Function;
-import java.util.function.IntSupplier;
 import org.hedgerow.accounts.Actor;
-import org.hedgerow.accounts.ChangedMeanwhileException;
 import org.hedgerow.lexicon.Editions;
 import org.hedgerow.lexicon.Lexicon;
 import org.hedgerow.reading.RuleSet;
@@ -19,28 +12,22 @@ import org.hedgerow.review.RulesDraft;
 import org.hedgerow.review.SequenceDraft;
 import org.hedgerow.review.TeachingServices;
 import org.hedgerow.web.JsonBody;
-import org.hedgerow.web.problems.Problem;
-import org.hedgerow.web.problems.ProblemException;
-import org.hedgerow.web.problems.ProblemType;
 import org.hedgerow.web.security.Identity;
 
 /** {@code /rules/{name}} and {@code /sequences/{name}}: what a centre chooses from. */
 final class TeachingHandlers {
   private static final String NAME = "name";
 
-  /** Which edition has it. */
-  record View(int edition, String name) {}
-
   private final TeachingServices services;
   private final Editions editions;
   private final JsonBody bodies;
-  private final ObjectMapper mapper;
+  private final SetAnswers answers;
 
   TeachingHandlers(TeachingServices services, Editions editions, ObjectMapper mapper) {
     this.services = services;
     this.editions = editions;
     this.bodies = JsonBody.toKeep(mapper);
-    this.mapper = mapper;
+    this.answers = new SetAnswers(mapper);
   }
 
   void saveRules(Context context) {
@@ -52,17 +39,17 @@ final class TeachingHandlers {
             draft.title(), draft.note(), draft.switches().stream().sorted().toList());
     Optional<Lexicon> seen = SeenEdition.of(context, editions);
     Optional<String> mark = seen.map(edition -> RulesDraft.mark(rules(edition, draft.name())));
-    send(
+    answers.send(
         context,
         () -> services.saveRules().execute(actor(context), draft, mark),
-        late -> late(late, Optional.of(yours), rulesNow(context)));
+        late -> answers.late(late, Optional.of(yours), rulesNow(context)));
   }
 
   void withdrawRules(Context context) {
     Asked.nothing(context);
     String name = name(context);
     Optional<Lexicon> seen = SeenEdition.of(context, editions);
-    send(
+    answers.send(
         context,
         () ->
             services
@@ -72,7 +59,7 @@ final class TeachingHandlers {
                     name,
                     seen.map(edition -> RulesDraft.mark(rules(edition, name)))),
         late ->
-            late(
+            answers.late(
                 late,
                 seen.flatMap(edition -> rules(edition, name)).map(MaterialView::rules),
                 rulesNow(context)));
@@ -94,17 +81,17 @@ final class TeachingHandlers {
     Optional<String> mark =
         SeenEdition.of(context, editions)
             .map(edition -> SequenceDraft.mark(sequence(edition, draft.name())));
-    send(
+    answers.send(
         context,
         () -> services.saveSequence().execute(actor(context), draft, mark),
-        late -> late(late, Optional.of(yours), sequenceNow(context)));
+        late -> answers.late(late, Optional.of(yours), sequenceNow(context)));
   }
 
   void withdrawSequence(Context context) {
     Asked.nothing(context);
     String name = name(context);
     Optional<Lexicon> seen = SeenEdition.of(context, editions);
-    send(
+    answers.send(
         context,
         () ->
             services
@@ -114,7 +101,7 @@ final class TeachingHandlers {
                     name,
                     seen.map(edition -> SequenceDraft.mark(sequence(edition, name)))),
         late ->
-            late(
+            answers.late(
                 late,
                 seen.flatMap(edition -> sequence(edition, name)).map(MaterialView::sequence),
                 sequenceNow(context)));
@@ -134,41 +121,5 @@ final class TeachingHandlers {
 
   private static Actor actor(Context context) {
     return Identity.of(context).actor();
-  }
-
-  private void send(
-      Context context,
-      IntSupplier verb,
-      Function<ChangedMeanwhileException, ProblemException> tooLate) {
-    try {
-      int edition = verb.getAsInt();
-      context
-          .header(Header.CACHE_CONTROL, "no-store")
-          .header(Header.ETAG, SeenEdition.entityTag(edition))
-          .json(new View(edition, name(context)));
-    } catch (ChangedMeanwhileException late) {
-      throw tooLate.apply(late);
-    }
-  }
-
-  /**
-   * @param yours what was sent, or seen where it was to go
-   * @param present as it is now, if it is there
-   */
-  private ProblemException late(
-      ChangedMeanwhileException late, Optional<?> yours, Optional<?> present) {
-    Map<String, Object> members = new LinkedHashMap<>();
-    present.ifPresent(now -> members.put("present", now));
-    members.put("changed", Differing.between(tree(yours), tree(present)));
-    return Problem.of(
-            ProblemType.CHANGED_MEANWHILE,
-            late.getMessage()
-                + " Look at what differs, then send yours with the ETag of the newest edition.")
-        .with(members)
-        .exception();
-  }
-
-  private JsonNode tree(Optional<?> edit) {
-    return edit.<JsonNode>map(mapper::valueToTree).orElseGet(mapper::createObjectNode);
   }
 }

@@ -11,6 +11,7 @@ import org.hedgerow.lexicon.Sentence;
 import org.hedgerow.phonics.Correspondence;
 import org.hedgerow.reading.RuleSet;
 import org.hedgerow.reading.Sequence;
+import org.hedgerow.reading.SightWords;
 import org.hedgerow.reading.Switch;
 
 /**
@@ -27,6 +28,7 @@ record MaterialDifference(
     return Stream.of(
             changes.rules().stream().map(MaterialDifference::rules),
             changes.sequences().stream().map(MaterialDifference::sequence),
+            changes.sightWords().stream().map(MaterialDifference::sightWords),
             changes.sentences().stream().map(MaterialDifference::sentence),
             changes.pictures().stream().map(MaterialDifference::picture))
         .flatMap(all -> all)
@@ -83,6 +85,29 @@ record MaterialDifference(
     return sequence.steps().stream()
         .map(step -> String.join(", ", step.stream().map(Correspondence::label).toList()))
         .toList();
+  }
+
+  private static MaterialDifference sightWords(Changed<SightWords> change) {
+    List<String> changes = new ArrayList<>();
+    texts(change.before().map(SightWords::title), change.after().map(SightWords::title), changes);
+    List<String> old = change.before().map(SightWords::words).orElse(List.of());
+    change
+        .after()
+        .map(SightWords::words)
+        .ifPresent(
+            now -> {
+              words("with", now, old).ifPresent(changes::add);
+              words("without", old, now).ifPresent(changes::add);
+            });
+    SightWords shown = change.after().or(change::before).orElseThrow();
+    return of("Sight words", shown.title(), change, changes);
+  }
+
+  private static Optional<String> words(String what, List<String> all, List<String> others) {
+    List<String> only = all.stream().filter(word -> !others.contains(word)).toList();
+    return only.isEmpty()
+        ? Optional.empty()
+        : Optional.of("%s %s".formatted(what, String.join(", ", only)));
   }
 
   private static MaterialDifference sentence(Changed<Sentence> change) {

@@ -13,7 +13,7 @@ import org.hedgerow.reading.SightWords;
  * @param sets first the one that counts where nothing is chosen
  * @param accents those to choose from
  */
-record SightWordsPage(List<Named> sets, List<Choice> accents) {
+record SightWordsPage(List<Named> sets, List<Choice> accents, ShownEdition edition) {
 
   /**
    * A set.
@@ -38,25 +38,31 @@ record SightWordsPage(List<Named> sets, List<Choice> accents) {
     }
   }
 
-  static SightWordsPage of(Lexicon lexicon, ChosenAccents accents) {
+  static SightWordsPage of(Lexicon lexicon, ChosenAccents accents, ShownEdition edition) {
     return new SightWordsPage(
         lexicon.plans().sightWords().all().stream()
-            .map(set -> named(set, lexicon, accents))
+            .map(set -> named(set, lexicon, accents, edition))
             .toList(),
-        accents.choices());
+        accents.choices(),
+        edition);
   }
 
-  private static Named named(SightWords set, Lexicon lexicon, ChosenAccents accents) {
-    List<Shown> words = set.words().stream().map(word -> shown(word, lexicon, accents)).toList();
+  private static Named named(
+      SightWords set, Lexicon lexicon, ChosenAccents accents, ShownEdition edition) {
+    List<Shown> words =
+        set.words().stream().map(word -> shown(word, lexicon, accents, edition)).toList();
     Stream<Shown> plain = words.stream().filter(word -> word.held().isEmpty());
     Stream<Shown> holding = words.stream().filter(word -> !word.held().isEmpty());
     return new Named(
         set.name(), set.title(), set.note(), words.size(), plain.toList(), holding.toList());
   }
 
-  private static Shown shown(String word, Lexicon lexicon, ChosenAccents accents) {
+  private static Shown shown(
+      String word, Lexicon lexicon, ChosenAccents accents, ShownEdition edition) {
     String address =
-        lexicon.word(word).isPresent() ? ListAddress.ofWord(word, accents.parameter()) : "";
+        lexicon.word(word).isPresent()
+            ? edition.in(ListAddress.ofWord(word, accents.parameter()))
+            : "";
     return new Shown(
         word,
         address,

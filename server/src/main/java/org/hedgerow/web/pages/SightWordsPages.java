@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import org.hedgerow.lexicon.Editions;
 import org.hedgerow.lexicon.Lexicon;
+import org.hedgerow.web.query.EditionChoice;
 import org.hedgerow.web.query.Parameters;
 
 /** The words that children learn whole, at {@code /sight-words}. */
@@ -18,9 +19,19 @@ final class SightWordsPages {
   }
 
   void show(Context context) {
-    Lexicon lexicon = editions.newest();
-    Parameters parameters = AccentQuestion.read(context, List.of(ChosenAccents.PARAMETER));
+    Parameters parameters =
+        AccentQuestion.read(context, List.of(ChosenAccents.PARAMETER, EditionChoice.PARAMETER));
+    Lexicon lexicon = EditionChoice.of(editions, parameters);
+    parameters.faults().throwIfAny();
     ChosenAccents accents = AccentQuestion.accents(lexicon, parameters, ChosenAccents.PARAMETER);
-    writer.write(context, "sightwords.jte", Map.of("page", SightWordsPage.of(lexicon, accents)));
+    SightWordsPage page = SightWordsPage.of(lexicon, accents, shown(parameters, lexicon, accents));
+    writer.write(context, "sightwords.jte", Map.of("page", page));
+  }
+
+  private ShownEdition shown(Parameters parameters, Lexicon lexicon, ChosenAccents accents) {
+    String now =
+        "/sight-words" + (accents.parameter().isEmpty() ? "" : "?accent=" + accents.parameter());
+    return new ShownEdition(
+        parameters.text(EditionChoice.PARAMETER), OldEdition.of(lexicon, editions.newest(), now));
   }
 }

@@ -192,6 +192,7 @@ class EditionsTest {
       assertThat(come.at("/rules/0/name").asText()).isEqualTo("gentle");
       assertThat(come.at("/rules/0").has("before")).isFalse();
       assertThat(come.at("/sequences/0/after/steps/0/0").asText()).isEqualTo("sh 1");
+      assertThat(come.at("/sightWords/0/after/words/1").asText()).isEqualTo("said");
       assertThat(come.at("/sentences/0/name").asText()).isEqualTo(Materials.TEXT);
       assertThat(come.at("/sentences/0/after/phonogram").asText()).isEqualTo("sh");
       assertThat(come.at("/pictures/0/id").asText()).isEqualTo("a-ship");
@@ -199,6 +200,8 @@ class EditionsTest {
       assertThat(gone.at("/rules/0/before/title").asText()).isEqualTo("Gentle");
       assertThat(gone.at("/rules/0/after/title").asText()).isEqualTo("Gentler");
       assertThat(gone.at("/sequences/0").has("after")).isFalse();
+      assertThat(gone.at("/sightWords/0/before/words/0").asText()).isEqualTo("the");
+      assertThat(gone.at("/sightWords/0/after/words/1").asText()).isEqualTo("was");
       assertThat(gone.at("/sentences/0").has("after")).isFalse();
       assertThat(gone.get("pictures")).isEmpty();
       assertThat(server.json("/api/v1/editions/1/changes").at("/material/rules")).isEmpty();

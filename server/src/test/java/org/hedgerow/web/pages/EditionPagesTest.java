@@ -125,11 +125,19 @@ class EditionPagesTest {
     try (PagesServer pages = PagesServer.start(more)) {
       assertThat(pages.get("/editions/2").body())
           .contains("Reading rules: <bdi>Gentle</bdi>", "x allowed", "step 1: sh")
+          .contains("Sight words: <bdi>A few</bdi>", "with the, said")
           .contains("Sentence: <bdi>" + Materials.TEXT, "for sh", "/api/v1/pictures/a-ship");
       assertThat(pages.get("/editions/3").body())
           .contains("called “Gentler”, before “Gentle”", "x no longer allowed", "ck allowed")
+          .contains("<li>with was</li>", "<li>without the</li>")
           .contains("withdrawn")
           .doesNotContain("a-ship");
+      assertThat(pages.get("/sight-words?edition=2").body())
+          .contains(OLD, "The newest is edition 3", "A few", "/words/the?edition=2\"")
+          .contains("name=\"edition\" value=\"2\"");
+      assertThat(pages.get("/sight-words?edition=1").body()).doesNotContain("A few");
+      assertThat(pages.get("/sight-words?edition=9").statusCode()).isEqualTo(404);
+      assertThat(pages.get("/sight-words").body()).contains("A few").doesNotContain("edition=");
       assertThat(pages.get("/editions/1").body()).doesNotContain("Beside words");
     }
   }

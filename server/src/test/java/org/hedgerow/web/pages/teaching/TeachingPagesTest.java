@@ -279,6 +279,23 @@ class TeachingPagesTest {
     assertThat(program.send("DELETE", brief, "", "If-Match", seen).statusCode()).isEqualTo(412);
   }
 
+  @Test
+  void sightWordsThatChangedAfterTheEditionSeenStay() throws Exception {
+    PeopleServer.Program program = server.program(server.person("pia", Role.ADMINISTRATOR));
+    String few = "/api/v1/sight-words/few";
+    String body = "{\"title\": \"Few\", \"words\": [\"the\"]}";
+    String other = "{\"title\": \"Few\", \"words\": [\"the\", \"was\"]}";
+    String none = tag(program.get("/api/v1/sight-words"));
+    String seen = tag(program.send("PUT", few, body, "If-Match", none));
+    program.send("PUT", GENTLE, MINE);
+    assertThat(program.send("PUT", few, other, "If-Match", seen).statusCode()).isEqualTo(200);
+    HttpResponse<String> late = program.send("PUT", few, body, "If-Match", seen);
+    assertThat(late.statusCode()).isEqualTo(412);
+    assertThat(late.body()).contains("{\"field\":\"words[1]\",\"present\":\"was\"}");
+    assertThat(program.send("DELETE", few, "", "If-Match", seen).statusCode()).isEqualTo(412);
+    assertThat(program.get("/api/v1/sight-words").body()).contains("[\"the\",\"was\"]");
+  }
+
   private static String tag(HttpResponse<String> answer) {
     return answer.headers().firstValue("ETag").orElseThrow();
   }

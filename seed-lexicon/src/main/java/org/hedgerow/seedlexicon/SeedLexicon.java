@@ -71,6 +71,11 @@ public final class SeedLexicon {
     return read("starter/starter.tsv", StarterRow::from);
   }
 
+  /** Sentences written and judged by hand. */
+  public List<SentenceRow> sentences() {
+    return read("sentences/starter.tsv", SentenceRow::from);
+  }
+
   /** The classes of nouns. */
   public List<NounClassRow> nounClasses() {
     return read("sentences/classes.tsv", NounClassRow::from);

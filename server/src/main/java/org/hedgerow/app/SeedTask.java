@@ -4,9 +4,11 @@ import java.io.PrintWriter;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Supplier;
+import org.hedgerow.lexicon.Sentences;
 import org.hedgerow.phonics.AccentCatalogue;
 import org.hedgerow.reading.Teaching;
 import org.hedgerow.seed.SeedCatalogue;
+import org.hedgerow.seed.SeedSentences;
 import org.hedgerow.seed.SeedTeaching;
 import org.hedgerow.seed.SeedWords;
 import org.hedgerow.seedlexicon.DamagedSeedException;
@@ -23,18 +25,24 @@ final class SeedTask implements BankTask {
   private static final String WORK = "Filling the word bank";
 
   /** What the seed makes, before its words are aligned. */
-  private record Seed(List<AccentCatalogue> accents, SeedWords words, Teaching teaching) {
+  private record Seed(
+      List<AccentCatalogue> accents, SeedWords words, Teaching teaching, Sentences sentences) {
     static Seed of(SeedLexicon lexicon) {
       List<AccentCatalogue> accents = SeedCatalogue.weighted(lexicon);
       return new Seed(
           accents,
           new SeedWords(lexicon, accents),
-          SeedTeaching.read(lexicon, accents.get(0).catalogue()));
+          SeedTeaching.read(lexicon, accents.get(0).catalogue()),
+          SeedSentences.read(lexicon, accents.get(0).catalogue()));
     }
 
     Edition edition(Progress progress) {
       return new Edition(
-          SeedWords.FIRST_EDITION, accents, words.words(word -> progress.step()), teaching);
+          SeedWords.FIRST_EDITION,
+          accents,
+          words.words(word -> progress.step()),
+          teaching,
+          sentences);
     }
 
     String count() {

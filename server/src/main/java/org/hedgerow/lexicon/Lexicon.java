@@ -103,6 +103,11 @@ public final class Lexicon {
         changes.teaching().map(plans::with).orElse(plans));
   }
 
+  /** The same edition with these sentences. */
+  public Lexicon with(Sentences others) {
+    return new Lexicon(edition, base, layers, pictures, others, plans);
+  }
+
   /** The same edition for centres that choose from these rules and sequences. */
   public Lexicon with(Teaching teaching) {
     return new Lexicon(edition, base, layers, pictures, sentences, plans.with(teaching));

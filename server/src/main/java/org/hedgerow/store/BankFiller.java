@@ -141,6 +141,8 @@ public final class BankFiller {
     new CatalogueWriter(handle, edition.accents()).write();
     new WordWriter(handle, edition.accents()).writeFirst(edition, step);
     new TeachingWriter(handle, edition.accents().get(0).catalogue()).writeFirst(edition.teaching());
+    SentenceWriter sentences = new SentenceWriter(handle, edition.accents().get(0).catalogue());
+    edition.sentences().all().forEach(each -> sentences.add(each, edition.number()));
   }
 
   /** What the database itself says; the exceptions around it speak of statements. */

@@ -5,6 +5,7 @@ import static java.util.Objects.requireNonNull;
 import java.util.List;
 import org.hedgerow.lexicon.Lexicon;
 import org.hedgerow.lexicon.Pictures;
+import org.hedgerow.lexicon.Sentences;
 import org.hedgerow.lexicon.Word;
 import org.hedgerow.phonics.AccentCatalogue;
 import org.hedgerow.reading.Teaching;
@@ -16,15 +17,21 @@ import org.hedgerow.reading.Teaching;
  * @param accents in the order in which they are shown, all with one catalogue; at least one
  * @param words with their tags by alphabet and their pronunciations in the order of their weight
  * @param teaching what centres choose from
+ * @param sentences those it begins with
  */
 public record Edition(
-    int number, List<AccentCatalogue> accents, List<Word> words, Teaching teaching) {
+    int number,
+    List<AccentCatalogue> accents,
+    List<Word> words,
+    Teaching teaching,
+    Sentences sentences) {
   static final int FIRST = 1;
 
   public Edition {
     accents = List.copyOf(accents);
     words = List.copyOf(words);
     requireNonNull(teaching);
+    requireNonNull(sentences);
   }
 
   /** The edition with its index, which takes a moment to build. */
@@ -34,6 +41,6 @@ public record Edition(
 
   /** The edition with its index and the pictures that its words name. */
   public Lexicon lexicon(Pictures pictures) {
-    return new Lexicon(number, accents, words, pictures).with(teaching);
+    return new Lexicon(number, accents, words, pictures).with(teaching).with(sentences);
   }
 }

@@ -49,7 +49,8 @@ public final class EditionReader {
         Edition.FIRST,
         accents,
         new WordReader(handle, accents).read(Versions.FIRST),
-        new TeachingReader(handle, accents.get(0).catalogue()).at(Edition.FIRST));
+        new TeachingReader(handle, accents.get(0).catalogue()).at(Edition.FIRST),
+        MaterialReader.standing(handle, accents.get(0).catalogue(), Edition.FIRST));
   }
 
   /** The number of the newest edition; 0 if the bank is empty. */

@@ -39,7 +39,9 @@ record MaterialReader(Handle handle, Catalogue catalogue, StoredPictures stored)
 
   /** All that stand in an edition, if any came or went after another; else empty. */
   Optional<Sentences> sentences(int after, int edition) {
-    return haveChanged(after, edition) ? Optional.of(standing(edition)) : Optional.empty();
+    return haveChanged(after, edition)
+        ? Optional.of(standing(handle, catalogue, edition))
+        : Optional.empty();
   }
 
   private boolean haveChanged(int after, int edition) {
@@ -57,7 +59,8 @@ record MaterialReader(Handle handle, Catalogue catalogue, StoredPictures stored)
         .one();
   }
 
-  private Sentences standing(int edition) {
+  /** All that stand in an edition. */
+  static Sentences standing(Handle handle, Catalogue catalogue, int edition) {
     return new Sentences(
         handle
             .createQuery(

@@ -36,6 +36,7 @@ public final class SeededLexicon {
     SeedWords words = new SeedWords(seed, accents);
     return new Lexicon(
             SeedWords.FIRST_EDITION, accents, words.words(word -> {}), SeedPictures.read(seed))
-        .with(SeedTeaching.read(seed, accents.get(0).catalogue()));
+        .with(SeedTeaching.read(seed, accents.get(0).catalogue()))
+        .with(SeedSentences.read(seed, accents.get(0).catalogue()));
   }
 }

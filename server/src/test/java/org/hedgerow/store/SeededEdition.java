@@ -24,6 +24,10 @@ public final class SeededEdition {
 
   private static Edition of(List<Word> words) {
     return new Edition(
-        SeedWords.FIRST_EDITION, SeededLexicon.get().accents(), words, SeededLexicon.teaching());
+        SeedWords.FIRST_EDITION,
+        SeededLexicon.get().accents(),
+        words,
+        SeededLexicon.teaching(),
+        SeededLexicon.get().sentences());
   }
 }

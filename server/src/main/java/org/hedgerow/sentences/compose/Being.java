@@ -1,5 +1,6 @@
 package org.hedgerow.sentences.compose;
 
+import java.util.List;
 import java.util.Optional;
 
 /** The forms of <em>be</em>. */
@@ -13,10 +14,13 @@ final class Being {
 
   private final Pantry pantry;
   private final Chance chance;
+  private final Stock<Piece> toCome;
 
   Being(Pantry pantry, Chance chance) {
     this.pantry = pantry;
     this.chance = chance;
+    this.toCome =
+        new Stock<>(List.of(), pantry.modals().targets(), pantry.word("will").stream().toList());
   }
 
   /** Now, then or to come: <em>is, was, will be</em>. */
@@ -27,8 +31,7 @@ final class Being {
   }
 
   private Optional<Phrase> toCome() {
-    return pantry
-        .modals()
+    return toCome
         .draw(chance, any -> true)
         .flatMap(modal -> pantry.word("be").map(be -> Phrase.of(modal, be)));
   }

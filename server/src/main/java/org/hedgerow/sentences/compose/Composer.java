@@ -30,9 +30,6 @@ public final class Composer {
   /** How many for each that is wanted make it needless to try a poorer style. */
   private static final int ENOUGH = 6;
 
-  /** When to stop trying where words are few. */
-  private static final int TRIES = 15_000;
-
   /** As people write first; then with more in a sentence, for where words are few. */
   private static final List<Style> STYLES = List.of(Style.PLAIN, Style.DENSE, Style.LAST);
 
@@ -69,7 +66,7 @@ public final class Composer {
       }
       Patterns patterns =
           new Patterns(pantry, articles::startsWithVowel, style, chance, order.kinds());
-      gather(found, patterns, order, standard);
+      gather(found, patterns, order, standard, style.tries());
     }
     return new Drafts(
         ranking.best(new ArrayList<>(found.values()), order.count()), pantry.targetLemmas());
@@ -101,9 +98,10 @@ public final class Composer {
       Map<String, Candidate> found,
       Patterns patterns,
       DraftOrder order,
-      SentenceStandard standard) {
+      SentenceStandard standard,
+      int tries) {
     int wanted = candidatesFor(order.count());
-    for (int tried = 0; tried < TRIES + wanted && found.size() < wanted; tried++) {
+    for (int tried = 0; tried < tries && found.size() < wanted; tried++) {
       patterns
           .next()
           .filter(candidate -> isInOrder(candidate.phrase(), order, standard))
@@ -115,6 +113,7 @@ public final class Composer {
     return phrase.targets() >= standard.minimumTargets()
         && phrase.length() <= standard.maximumWords()
         && !phrase.repeats()
+        && !phrase.clashes()
         && holdsAll(phrase, order.mustUse());
   }
 

@@ -32,7 +32,7 @@ final class Patterns {
                 new Weighted("action", SentenceKind.STATEMENT, 12, actions::statement),
                 new Weighted("quality", SentenceKind.STATEMENT, 3, states::quality),
                 new Weighted("place", SentenceKind.STATEMENT, 2, states::place),
-                new Weighted("company", SentenceKind.STATEMENT, 1, states::company),
+                new Weighted("company", SentenceKind.STATEMENT, 2, states::company),
                 new Weighted("joined", SentenceKind.STATEMENT, style.joined(), joined),
                 new Weighted("action asked", SentenceKind.QUESTION, 2, actions::question),
                 new Weighted("quality asked", SentenceKind.QUESTION, 1, states::qualityAsked),

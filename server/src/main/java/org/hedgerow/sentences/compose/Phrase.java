@@ -2,10 +2,14 @@ package org.hedgerow.sentences.compose;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Stream;
 
 /** Words that follow each other. Immutable. */
 record Phrase(List<Piece> pieces) {
+
+  private static final Set<String> SPEAKERS = Set.of("I", "we");
+  private static final Set<String> SPOKEN_OF = Set.of("me", "us");
 
   static final Phrase EMPTY = new Phrase(List.of());
 
@@ -54,6 +58,15 @@ record Phrase(List<Piece> pieces) {
   /** Whether it says a word twice, which reads like a slip. */
   boolean repeats() {
     return content().map(Piece::lemma).distinct().count() < content().count();
+  }
+
+  /** Whether it says of us what is done with us: <em>we swam with me</em>. */
+  boolean clashes() {
+    return says(SPEAKERS) && says(SPOKEN_OF);
+  }
+
+  private boolean says(Set<String> words) {
+    return pieces.stream().map(Piece::text).anyMatch(words::contains);
   }
 
   private Stream<Piece> content() {

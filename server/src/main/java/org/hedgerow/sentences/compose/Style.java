@@ -8,6 +8,7 @@ package org.hedgerow.sentences.compose;
  * @param described that a noun gets an adjective
  * @param describedByTarget the same where an adjective holds the phonogram
  * @param kinship which two nouns may stand where one would do
+ * @param tries when to stop where words are few
  * @param joined how many lots of the draw two joined statements have
  */
 record Style(
@@ -16,18 +17,19 @@ record Style(
     double described,
     double describedByTarget,
     Kinship kinship,
-    int joined) {
+    int joined,
+    int tries) {
 
   /** Where there is nothing better. */
-  static final Style LAST = new Style(0.3, 0.4, 0.1, 0.8, Kinship.DISTANT, 6);
+  static final Style LAST = new Style(0.3, 0.4, 0.1, 0.8, Kinship.DISTANT, 6, 90_000);
 
   private static final double PRONOUN_WITH_TARGET = 0.7;
 
   /** As people write for children. */
-  static final Style PLAIN = new Style(0.3, 0.04, 0.06, 0.3, Kinship.CLOSE, 0);
+  static final Style PLAIN = new Style(0.3, 0.04, 0.06, 0.3, Kinship.CLOSE, 0, 15_000);
 
   /** Where few words hold the phonogram, and each sentence needs three of them. */
-  static final Style DENSE = new Style(0.3, 0.3, 0.06, 0.7, Kinship.CLOSE, 0);
+  static final Style DENSE = new Style(0.3, 0.3, 0.06, 0.7, Kinship.CLOSE, 0, 15_000);
 
   /** That one of these pronouns stands for people: oftener where some hold the phonogram. */
   double pronoun(Stock<NounPhrase> pronouns) {

@@ -16,4 +16,16 @@ public final class Enough {
   public static final String REASON = "common practice, no source";
 
   private Enough() {}
+
+  static int lacking(int there, int enough) {
+    return Math.max(0, enough - there);
+  }
+
+  /** Of what is enough of everything, the share that is lacking: from 0 to 1. */
+  static double gap(Tally words, int sentences) {
+    double trusted = (double) lacking(words.trusted(), WORDS) / WORDS;
+    double drawn = (double) lacking(words.drawn(), PICTURES) / PICTURES;
+    double said = (double) lacking(sentences, SENTENCES) / SENTENCES;
+    return (trusted + drawn + said) / 3;
+  }
 }

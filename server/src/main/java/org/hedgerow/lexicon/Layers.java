@@ -75,15 +75,23 @@ final class Layers {
   }
 
   int count(Sought sought) {
-    return shown(sought).getCardinality() + changed(sought).getCardinality();
+    return RoaringBitmap.andNotCardinality(below.passing(sought).ids(), hidden)
+        + changed(sought).getCardinality();
+  }
+
+  /** Only what is hidden and what is changed is counted if the words below were counted before. */
+  Tally tally(Sought sought) {
+    Passing passing = below.passing(sought);
+    Tally shown = passing.tally().minus(passing.tallyAmong(hidden));
+    return above.words().isEmpty() ? shown : shown.plus(above.passing(sought).tally());
   }
 
   private RoaringBitmap shown(Sought sought) {
-    return below.matching(sought, words -> words.andNot(hidden));
+    return RoaringBitmap.andNot(below.passing(sought).ids(), hidden);
   }
 
   private RoaringBitmap changed(Sought sought) {
-    return above.words().isEmpty() ? new RoaringBitmap() : above.matching(sought, words -> {});
+    return above.words().isEmpty() ? new RoaringBitmap() : above.passing(sought).ids();
   }
 
   private List<Word> merged(RoaringBitmap shown, RoaringBitmap changed) {
@@ -103,9 +111,9 @@ final class Layers {
     return found;
   }
 
-  /** Indexes the words above in every accent. */
+  /** Indexes the words above in the accents that somebody has asked for. */
   void prepareChanges() {
-    above.prepare();
+    above.prepareAs(below);
   }
 
   /** Indexes an accent in both layers. */

@@ -19,6 +19,10 @@ final class Lazy<T> implements Supplier<T> {
     return made != null ? made : make();
   }
 
+  boolean isMade() {
+    return value != null;
+  }
+
   private synchronized T make() {
     T made = value;
     if (made == null) {

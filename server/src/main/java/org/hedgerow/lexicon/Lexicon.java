@@ -87,7 +87,8 @@ public final class Lexicon {
 
   /**
    * Called of the first edition, a later one of the same bank; takes a few milliseconds and leaves
-   * this one as it is. The words that are changed are indexed at once.
+   * this one as it is. The words that are changed are indexed at once in the accents that are in
+   * use.
    *
    * @param changes all that is other than in the first edition
    */
@@ -223,5 +224,10 @@ public final class Lexicon {
   /** How many words pass. */
   public int count(WordQuery query) {
     return layers.count(base.speech().sought(query));
+  }
+
+  /** What the words that pass are good for. */
+  public Tally tally(WordQuery query) {
+    return layers.tally(base.speech().sought(query));
   }
 }

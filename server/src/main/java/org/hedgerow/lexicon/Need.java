@@ -74,22 +74,14 @@ public record Need(
 
   /** How many more words somebody has to stand behind. */
   public int lackingWords() {
-    return Math.max(0, Enough.WORDS - approved - starter);
+    return Enough.lacking(approved + starter, Enough.WORDS);
   }
 
   public int lackingPictures() {
-    return Math.max(0, Enough.PICTURES - pictures);
+    return Enough.lacking(pictures, Enough.PICTURES);
   }
 
   public int lackingSentences() {
-    return Math.max(0, Enough.SENTENCES - sentences);
-  }
-
-  /** From 0, nothing is lacking, to 1, everything is. */
-  double gap() {
-    double words = (double) lackingWords() / Enough.WORDS;
-    double drawn = (double) lackingPictures() / Enough.PICTURES;
-    double said = (double) lackingSentences() / Enough.SENTENCES;
-    return (words + drawn + said) / 3;
+    return Enough.lacking(sentences, Enough.SENTENCES);
   }
 }

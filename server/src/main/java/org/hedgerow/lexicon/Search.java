@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.function.Consumer;
 import java.util.function.Function;
 import org.hedgerow.phonics.Alignment;
 import org.hedgerow.phonics.Pronunciation;
@@ -45,15 +44,9 @@ final class Search {
     return bitmaps.computeIfAbsent(key, missing -> new RoaringBitmap());
   }
 
-  /**
-   * The numbers of the words that pass; a new bitmap.
-   *
-   * @param narrow takes words away from those to look at
-   */
-  RoaringBitmap matching(Sought sought, Consumer<RoaringBitmap> narrow) {
-    RoaringBitmap candidates = candidates(sought);
-    narrow.accept(candidates);
-    RoaringBitmap matching = passing(sought, candidates);
+  /** The numbers of the words that pass; a new bitmap. */
+  RoaringBitmap matching(Sought sought) {
+    RoaringBitmap matching = passing(sought, candidates(sought));
     sought.differsIn().ifPresent(there -> matching.andNot(alike(sought.in(there), matching)));
     return matching;
   }

@@ -1,21 +1,29 @@
 package org.hedgerow.lexicon;
 
+import com.github.benmanes.caffeine.cache.Cache;
+import com.github.benmanes.caffeine.cache.Caffeine;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Consumer;
-import org.roaringbitmap.RoaringBitmap;
 
 /**
  * Some words of a bank with an index over them, in the order of {@link Order#DEFAULT}: they are
  * numbered by their rank. Each accent is indexed when it is first asked for. Immutable.
+ *
+ * <p>Which words pass a query is worked out once and kept: every edition shares the words of the
+ * first, so that most of what a new edition answers is known already.
  */
 final class Segment {
+  /** Enough for the list of every value in several accents; each takes a few kilobytes. */
+  private static final int QUERIES_KEPT = 1_500;
+
   private final List<Word> words;
   private final Map<String, Integer> ids;
   private final Map<String, Lazy<AccentIndex>> indexes = new HashMap<>();
   private final Search search;
+  private final Cache<WordQuery, Passing> kept =
+      Caffeine.newBuilder().maximumSize(QUERIES_KEPT).build();
 
   /**
    * @param words in any order, each spelling once
@@ -51,13 +59,8 @@ final class Segment {
     return Optional.ofNullable(ids.get(spelling));
   }
 
-  /**
-   * The numbers of the words that pass; a new bitmap.
-   *
-   * @param narrow takes words away from those to look at
-   */
-  RoaringBitmap matching(Sought sought, Consumer<RoaringBitmap> narrow) {
-    return search.matching(sought, narrow);
+  Passing passing(Sought sought) {
+    return kept.get(sought.query(), missing -> new Passing(words, search.matching(sought)));
   }
 
   /**
@@ -71,8 +74,13 @@ final class Segment {
     return index.get();
   }
 
-  /** Indexes every accent. */
-  void prepare() {
-    indexes.values().forEach(Lazy::get);
+  /** Indexes the accents that are indexed in another. */
+  void prepareAs(Segment other) {
+    other.indexes.forEach(
+        (accent, index) -> {
+          if (index.isMade()) {
+            index(accent);
+          }
+        });
   }
 }

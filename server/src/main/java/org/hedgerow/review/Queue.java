@@ -9,8 +9,8 @@ import java.util.Set;
 import org.hedgerow.accounts.Actor;
 import org.hedgerow.accounts.Role;
 import org.hedgerow.lexicon.Lexicon;
-import org.hedgerow.lexicon.Need;
 import org.hedgerow.lexicon.Needs;
+import org.hedgerow.phonics.Correspondence;
 
 /**
  * What waits for a decision, the most wanted first: by the phonogram value, among those that it
@@ -21,6 +21,14 @@ public final class Queue {
   private static final int MOST = 20_000;
 
   private final Workroom room;
+  private volatile Ranks last = new Ranks(0, Map.of());
+
+  /**
+   * The places of the values in the order of need, which only a new edition changes.
+   *
+   * @param places by the labels of the values
+   */
+  private record Ranks(int edition, Map<String, Integer> places) {}
 
   Queue(Workroom room) {
     this.room = room;
@@ -73,12 +81,21 @@ public final class Queue {
   }
 
   /** A value's place among the needs of the accent that is meant where none is named. */
-  private static Map<String, Integer> ranks(Lexicon lexicon) {
-    Map<String, Integer> ranks = new HashMap<>();
-    String accent = lexicon.accents().get(0).accent().tag();
-    for (Need need : Needs.in(lexicon, accent)) {
-      ranks.putIfAbsent(need.value().label(), ranks.size());
+  private Map<String, Integer> ranks(Lexicon lexicon) {
+    Ranks known = last;
+    if (known.edition() != lexicon.edition()) {
+      known = new Ranks(lexicon.edition(), places(lexicon));
+      last = known;
     }
-    return ranks;
+    return known.places();
+  }
+
+  private static Map<String, Integer> places(Lexicon lexicon) {
+    Map<String, Integer> places = new HashMap<>();
+    String accent = lexicon.accents().get(0).accent().tag();
+    for (Correspondence value : Needs.order(lexicon, accent)) {
+      places.putIfAbsent(value.label(), places.size());
+    }
+    return places;
   }
 }

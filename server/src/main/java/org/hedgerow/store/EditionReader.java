@@ -75,13 +75,15 @@ public final class EditionReader {
     return first.edition(later.edition(), later.changes());
   }
 
-  /** All that editions changed after one, up to the newest. */
+  /** All that editions changed after one, up to the newest; nothing more is read if it is that. */
   Later since(List<AccentCatalogue> accents, int edition) {
     return jdbi.inTransaction(
         TransactionIsolationLevel.REPEATABLE_READ,
         handle -> {
           int newest = newestNumber(handle);
-          return new Later(newest, changes(handle, accents, edition, newest));
+          return newest <= edition
+              ? new Later(edition, Changes.NONE)
+              : new Later(newest, changes(handle, accents, edition, newest));
         });
   }
 

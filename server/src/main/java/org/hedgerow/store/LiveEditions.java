@@ -85,7 +85,7 @@ public final class LiveEditions implements Editions, AutoCloseable {
   public void catchUp(int number) {
     if (number > newest.number()) {
       try {
-        look();
+        look(number);
       } catch (JdbiException problem) {
         LOG.warn("Edition {} can't be read yet", number, problem);
       }
@@ -93,8 +93,15 @@ public final class LiveEditions implements Editions, AutoCloseable {
   }
 
   private void look() {
+    look(Integer.MAX_VALUE);
+  }
+
+  /** Whoever waited while others looked may find that they saw the edition too. */
+  private void look(int number) {
     synchronized (making) {
-      newest = after(newest);
+      if (number > newest.number()) {
+        newest = after(newest);
+      }
     }
   }
 

@@ -5,10 +5,10 @@ import com.fasterxml.jackson.annotation.JsonProperty;
 import java.util.List;
 import java.util.Map;
 import org.hedgerow.lexicon.Lexicon;
+import org.hedgerow.lexicon.Tally;
 import org.hedgerow.phonics.Accent;
 import org.hedgerow.phonics.Correspondence;
 import org.hedgerow.phonics.Sound;
-import org.hedgerow.web.query.ValueCounts;
 
 /** All phonograms with their values. */
 record PhonogramsView(int edition, String accent, List<Phonogram> phonograms) {
@@ -38,20 +38,19 @@ record PhonogramsView(int edition, String accent, List<Phonogram> phonograms) {
   record Words(
       int total, int approved, int seeded, int starter, int other, int picturable, int pictures) {
 
-    static Words of(ValueCounts.Count count) {
+    static Words of(Tally tally) {
       return new Words(
-          count.total(),
-          count.approved(),
-          count.seeded(),
-          count.starter(),
-          count.other(),
-          count.picturable(),
-          count.pictures());
+          tally.total(),
+          tally.approved(),
+          tally.seeded(),
+          tally.starter(),
+          tally.other(),
+          tally.picturable(),
+          tally.pictures());
     }
   }
 
-  static PhonogramsView of(
-      Lexicon lexicon, Accent accent, Map<Correspondence, ValueCounts.Count> counts) {
+  static PhonogramsView of(Lexicon lexicon, Accent accent, Map<Correspondence, Tally> counts) {
     return new PhonogramsView(
         lexicon.edition(),
         accent.tag(),
@@ -68,14 +67,14 @@ record PhonogramsView(int edition, String accent, List<Phonogram> phonograms) {
   }
 
   private static Value value(
-      Correspondence each, Accent accent, Map<Correspondence, ValueCounts.Count> counts) {
-    ValueCounts.Count count = counts.getOrDefault(each, ValueCounts.Count.NONE);
+      Correspondence each, Accent accent, Map<Correspondence, Tally> counts) {
+    Tally tally = counts.getOrDefault(each, Tally.NONE);
     return new Value(
         each.value().orElseThrow(),
         each.soundsIn(accent).stream().findFirst().map(Sound::spaced).orElse(""),
         each.kind().label(),
         each.keyWord(),
         each.note(),
-        Words.of(count));
+        Words.of(tally));
   }
 }

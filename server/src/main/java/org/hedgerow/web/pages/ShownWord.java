@@ -16,13 +16,15 @@ import org.hedgerow.reading.Subject;
 record ShownWord(String spelling, Optional<Alignment> alignment) {
 
   static ShownWord of(Word word, String accent) {
-    return of(word.subject(), accent);
+    return of(word.spelling(), word.saidIn(accent));
   }
 
   static ShownWord of(Subject subject, String accent) {
-    Optional<Alignment> alignment =
-        subject.saidIn(accent).stream().findFirst().flatMap(Pronunciation::alignment);
-    return new ShownWord(subject.spelling(), alignment);
+    return of(subject.spelling(), subject.saidIn(accent));
+  }
+
+  private static ShownWord of(String spelling, List<Pronunciation> said) {
+    return new ShownWord(spelling, said.stream().findFirst().flatMap(Pronunciation::alignment));
   }
 
   /** The word with the letters of its target apart. */

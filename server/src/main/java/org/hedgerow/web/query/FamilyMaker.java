@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import org.hedgerow.lexicon.Lexicon;
+import org.hedgerow.lexicon.Tally;
 import org.hedgerow.phonics.AccentCatalogue;
 import org.hedgerow.phonics.Correspondence;
 import org.hedgerow.phonics.Realisation;
@@ -19,10 +20,10 @@ final class FamilyMaker {
 
   private final Lexicon lexicon;
   private final AccentCatalogue accent;
-  private final Map<Correspondence, ValueCounts.Count> counts;
+  private final Map<Correspondence, Tally> counts;
   private final Examples examples;
 
-  FamilyMaker(Lexicon lexicon, String tag, Map<Correspondence, ValueCounts.Count> counts) {
+  FamilyMaker(Lexicon lexicon, String tag, Map<Correspondence, Tally> counts) {
     this.lexicon = lexicon;
     this.accent = lexicon.accent(tag).orElseThrow();
     this.counts = counts;
@@ -76,7 +77,7 @@ final class FamilyMaker {
 
   private OptionalInt words(Correspondence correspondence) {
     return Optional.ofNullable(counts.get(correspondence)).stream()
-        .mapToInt(ValueCounts.Count::total)
+        .mapToInt(Tally::total)
         .findFirst();
   }
 }

@@ -24,7 +24,7 @@ public final class NearbyWords {
   /** At most three, the nearest first; none that isn't fit for children. */
   public static List<String> to(String spelling, Lexicon lexicon) {
     return lexicon.words().stream()
-        .filter(word -> isFit(word) && isAsLong(word, spelling))
+        .filter(word -> isAsLong(word, spelling) && isFit(word))
         .map(word -> new Neighbour(word.spelling(), DISTANCE.apply(word.spelling(), spelling)))
         .filter(each -> each.changes() > 0)
         .sorted(comparingInt(Neighbour::changes))

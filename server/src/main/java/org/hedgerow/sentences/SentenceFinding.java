@@ -1,6 +1,8 @@
 package org.hedgerow.sentences;
 
+import java.util.Arrays;
 import java.util.Locale;
+import java.util.Optional;
 import org.hedgerow.reading.Verdict;
 
 /**
@@ -40,6 +42,11 @@ public record SentenceFinding(Code code, int start, int end, String message) {
     /** The best verdict that a sentence with such a finding can get. */
     public Verdict verdict() {
       return verdict;
+    }
+
+    /** The code with this label, if there is one. */
+    public static Optional<Code> labelled(String label) {
+      return Arrays.stream(values()).filter(each -> each.label().equals(label)).findFirst();
     }
 
     /** The code in answers, in lower case with hyphens. */

@@ -43,7 +43,7 @@ final class DecisionMaker {
       String comment) {
     Dossier dossier = desk.review().reviews().open(actor, id);
     Contribution contribution = dossier.contribution();
-    Verdict verdict = SideMaker.verdict(contribution.remarks());
+    Verdict verdict = SideMaker.verdict(contribution.kind(), contribution.remarks());
     String spelling = FormMaker.spelling(contribution.proposal());
     Optional<Correspondence> wanted = wanted(contribution);
     return new DecisionPage(
@@ -89,7 +89,8 @@ final class DecisionMaker {
         each.overruled().ifPresent(code -> overruled.put(code, each.comment()));
       }
     }
-    return ReasonView.all(contribution.remarks(), spelling, lexicon, overruled);
+    return ReasonView.all(
+        contribution.kind(), contribution.remarks(), spelling, lexicon, overruled);
   }
 
   private List<Difference> changes(Dossier dossier) {

@@ -32,14 +32,16 @@ record QueueRow(
         Wording.of(contribution.kind()),
         contribution.proposal().subject(),
         waiting.value().isEmpty() ? "" : new Values(lexicon).words(waiting.value()),
-        isJudged(contribution.kind()) ? SideMaker.verdict(contribution.remarks()).label() : "",
+        isJudged(contribution.kind())
+            ? SideMaker.verdict(contribution.kind(), contribution.remarks()).label()
+            : "",
         contribution.author().name(),
         Times.of(contribution.submitted().orElse(contribution.changed())),
         waiting.own());
   }
 
   static boolean isJudged(Kind kind) {
-    return kind != Kind.SENTENCE && kind != Kind.WITHDRAWAL;
+    return kind != Kind.WITHDRAWAL;
   }
 
   String verdictWords() {

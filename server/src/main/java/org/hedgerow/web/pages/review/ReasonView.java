@@ -3,11 +3,14 @@ package org.hedgerow.web.pages.review;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import org.hedgerow.lexicon.Lexicon;
 import org.hedgerow.reading.FindingCode;
 import org.hedgerow.reading.Verdict;
+import org.hedgerow.review.Kind;
 import org.hedgerow.review.Remark;
+import org.hedgerow.sentences.SentenceFinding;
 
 /**
  * One of the machine's findings.
@@ -28,10 +31,14 @@ record ReasonView(
 
   /** The same found in several accents is said once. */
   static List<ReasonView> all(
-      List<Remark> remarks, String word, Lexicon lexicon, Map<String, String> overruled) {
+      Kind kind,
+      List<Remark> remarks,
+      String word,
+      Lexicon lexicon,
+      Map<String, String> overruled) {
     Map<List<String>, ReasonView> merged = new LinkedHashMap<>();
     for (Remark remark : remarks) {
-      ReasonView view = of(remark, word, lexicon, overruled.getOrDefault(remark.code(), ""));
+      ReasonView view = of(kind, remark, word, lexicon, overruled.getOrDefault(remark.code(), ""));
       merged.merge(List.of(view.code, view.letters, view.message), view, ReasonView::and);
     }
     return List.copyOf(merged.values());
@@ -42,18 +49,29 @@ record ReasonView(
     return new ReasonView(code, letters, message, accents, verdict, overruled);
   }
 
-  private static ReasonView of(Remark remark, String word, Lexicon lexicon, String overruled) {
+  private static ReasonView of(
+      Kind kind, Remark remark, String word, Lexicon lexicon, String overruled) {
     return new ReasonView(
         remark.code(),
         letters(remark, word),
         remark.message(),
         lexicon.accent(remark.accent()).map(each -> each.accent().name()).orElse(""),
-        verdict(remark).label(),
+        verdict(kind, remark).label(),
         overruled);
   }
 
-  static Verdict verdict(Remark remark) {
-    return FindingCode.labelled(remark.code()).map(FindingCode::verdict).orElse(Verdict.LOOK);
+  static Verdict verdict(Kind kind, Remark remark) {
+    return SentenceFinding.Code.labelled(remark.code())
+        .map(SentenceFinding.Code::verdict)
+        .or(() -> ofWord(kind, remark.code()))
+        .orElse(Verdict.LOOK);
+  }
+
+  /** Of a word in a sentence it is only why: whether it is blocked is said of the sentence. */
+  private static Optional<Verdict> ofWord(Kind kind, String code) {
+    return kind == Kind.SENTENCE
+        ? Optional.empty()
+        : FindingCode.labelled(code).map(FindingCode::verdict);
   }
 
   /** What follows from letters and sounds can't: there they are to be corrected. */

@@ -10,6 +10,8 @@ import org.hedgerow.reading.Verdict;
 import org.hedgerow.review.Content;
 import org.hedgerow.review.Contribution;
 import org.hedgerow.review.Examination;
+import org.hedgerow.review.Kind;
+import org.hedgerow.review.NewSentence;
 import org.hedgerow.review.Remark;
 import org.hedgerow.review.Reviews.Dossier;
 
@@ -37,14 +39,15 @@ record SideMaker(Lexicon lexicon) {
   private SideView view(
       Content content, Optional<Instant> saved, Optional<Examination> examination, Notes notes) {
     List<Remark> remarks = examination.map(Examination::remarks).orElse(List.of());
-    Verdict verdict = verdict(remarks);
-    boolean isJudged = examination.isPresent() && QueueRow.isJudged(content.proposal().kind());
+    Kind kind = content.proposal().kind();
+    Verdict verdict = verdict(kind, remarks);
+    boolean isJudged = examination.isPresent() && QueueRow.isJudged(kind);
     return new SideView(
         saved.isPresent(),
         Times.of(saved.orElse(Instant.EPOCH)),
         isJudged ? verdict.label() : "",
         isJudged ? headline(content, verdict) : "",
-        ReasonView.all(remarks, content.proposal().subject(), lexicon, Map.of()),
+        ReasonView.all(kind, remarks, content.proposal().subject(), lexicon, Map.of()),
         notes.missing(),
         examination.map(Examination::serves).orElse(List.of()).stream()
             .filter(each -> !each.equals(content.wantedFor()))
@@ -53,12 +56,14 @@ record SideMaker(Lexicon lexicon) {
         notes.others());
   }
 
-  static Verdict verdict(List<Remark> remarks) {
-    return remarks.stream().map(ReasonView::verdict).reduce(Verdict.PASS, Verdict::and);
+  static Verdict verdict(Kind kind, List<Remark> remarks) {
+    return remarks.stream()
+        .map(remark -> ReasonView.verdict(kind, remark))
+        .reduce(Verdict.PASS, Verdict::and);
   }
 
   String headline(Content content, Verdict verdict) {
-    String target = content.wantedFor();
+    String target = target(content);
     if (target.isEmpty()) {
       return switch (verdict) {
         case PASS -> "Nothing speaks against it";
@@ -72,5 +77,12 @@ record SideMaker(Lexicon lexicon) {
       case LOOK -> "For %s a person should look at this".formatted(words);
       case FAIL -> "It doesn’t pass for " + words;
     };
+  }
+
+  /** A sentence is for the value that it names. */
+  private static String target(Content content) {
+    return content.proposal() instanceof NewSentence sentence
+        ? sentence.phonogram() + " " + sentence.value()
+        : content.wantedFor();
   }
 }

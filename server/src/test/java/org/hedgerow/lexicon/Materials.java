@@ -1,5 +1,6 @@
 package org.hedgerow.lexicon;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -29,7 +30,7 @@ public final class Materials {
           Set.of(),
           Optional.of(SEEDED.with(rules("Gentle", Switch.X)).with(AUTUMN).with(few("the", "said"))),
           List.of(picture()),
-          Optional.of(new Sentences(List.of(new Sentence(TEXT, SH, List.of("en-US"))))));
+          Optional.of(seededAnd(new Sentence(TEXT, SH, List.of("en-US")))));
 
   /** The rules and the sight words are changed, the sequence and the sentence go. */
   public static final Changes CHANGED =
@@ -38,9 +39,15 @@ public final class Materials {
           Set.of(),
           Optional.of(SEEDED.with(rules("Gentler", Switch.CK)).with(few("said", "was"))),
           List.of(),
-          Optional.of(Sentences.NONE));
+          Optional.of(SeededLexicon.get().sentences()));
 
   private Materials() {}
+
+  private static Sentences seededAnd(Sentence sentence) {
+    List<Sentence> all = new ArrayList<>(SeededLexicon.get().sentences().all());
+    all.add(sentence);
+    return new Sentences(all);
+  }
 
   private static ReadingRules allOff() {
     ReadingRules rules = ReadingRules.DEFAULT;

@@ -3,6 +3,7 @@ package org.hedgerow.store;
 import java.util.Arrays;
 import java.util.List;
 import org.hedgerow.lexicon.Lexicon;
+import org.hedgerow.lexicon.Sentences;
 import org.hedgerow.lexicon.Word;
 import org.hedgerow.seed.SeedWords;
 import org.hedgerow.seed.SeededLexicon;
@@ -12,22 +13,23 @@ public final class SeededEdition {
   private SeededEdition() {}
 
   public static Edition whole() {
-    return of(SeededLexicon.get().words());
+    return of(SeededLexicon.get().words(), SeededLexicon.get().sentences());
   }
 
-  /** With the whole catalogue, but few words. */
+  /** With the whole catalogue, but few words and no sentences. */
   public static Edition of(String... spellings) {
     Lexicon lexicon = SeededLexicon.get();
     return of(
-        Arrays.stream(spellings).map(spelling -> lexicon.word(spelling).orElseThrow()).toList());
+        Arrays.stream(spellings).map(spelling -> lexicon.word(spelling).orElseThrow()).toList(),
+        Sentences.NONE);
   }
 
-  private static Edition of(List<Word> words) {
+  private static Edition of(List<Word> words, Sentences sentences) {
     return new Edition(
         SeedWords.FIRST_EDITION,
         SeededLexicon.get().accents(),
         words,
         SeededLexicon.teaching(),
-        SeededLexicon.get().sentences());
+        sentences);
   }
 }

@@ -80,7 +80,7 @@ public final class ReviewMemory implements ReviewBook, Editions {
     private final TreeMap<Integer, Contribution> contributions = new TreeMap<>();
     private final List<Decision> decisions = new ArrayList<>();
     private final Map<String, Upload> uploads = new HashMap<>();
-    private final List<Sentence> sentences = new ArrayList<>();
+    private final List<Sentence> sentences = new ArrayList<>(SeededLexicon.get().sentences().all());
     private final List<Lexicon> editions = new ArrayList<>();
     private Changes changes = Changes.NONE;
     private int lastId;
@@ -90,6 +90,7 @@ public final class ReviewMemory implements ReviewBook, Editions {
       copy.contributions.putAll(contributions);
       copy.decisions.addAll(decisions);
       copy.uploads.putAll(uploads);
+      copy.sentences.clear();
       copy.sentences.addAll(sentences);
       copy.editions.addAll(editions);
       copy.changes = changes;

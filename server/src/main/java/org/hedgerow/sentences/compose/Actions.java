@@ -64,7 +64,7 @@ final class Actions {
           stated(
               mode,
               Shape.BASE,
-              subject -> pantry.words(subject == Agreement.THIRD ? "wants to" : "want to"));
+              subject -> pantry.words().words(subject == Agreement.THIRD ? "wants to" : "want to"));
       case COMMAND -> Optional.empty();
     };
   }
@@ -119,7 +119,7 @@ final class Actions {
                   case ING -> asked(mode, Shape.ING, being::form);
                   case CAN -> asked(mode, Shape.BASE, subject -> modal());
                   case PAST, PRESENT, COMMAND, WANT ->
-                      asked(mode, Shape.BASE, subject -> pantry.word("did"));
+                      asked(mode, Shape.BASE, subject -> pantry.words().word("did"));
                 });
   }
 
@@ -231,6 +231,6 @@ final class Actions {
   }
 
   private Optional<Piece> modal() {
-    return pantry.modals().draw(chance, any -> true);
+    return pantry.words().modals().draw(chance, any -> true);
   }
 }

@@ -20,7 +20,10 @@ final class Being {
     this.pantry = pantry;
     this.chance = chance;
     this.toCome =
-        new Stock<>(List.of(), pantry.modals().targets(), pantry.word("will").stream().toList());
+        new Stock<>(
+            List.of(),
+            pantry.words().modals().targets(),
+            pantry.words().word("will").stream().toList());
   }
 
   /** Now, then or to come: <em>is, was, will be</em>. */
@@ -33,7 +36,7 @@ final class Being {
   private Optional<Phrase> toCome() {
     return toCome
         .draw(chance, any -> true)
-        .flatMap(modal -> pantry.word("be").map(be -> Phrase.of(modal, be)));
+        .flatMap(modal -> pantry.words().word("be").map(be -> Phrase.of(modal, be)));
   }
 
   /** Now or then. */
@@ -42,15 +45,17 @@ final class Being {
   }
 
   Optional<Piece> past(Agreement agreement) {
-    return pantry.word(agreement == Agreement.OTHER ? "were" : "was");
+    return pantry.words().word(agreement == Agreement.OTHER ? "were" : "was");
   }
 
   private Optional<Piece> present(Agreement agreement) {
-    return pantry.word(
-        switch (agreement) {
-          case FIRST -> "am";
-          case THIRD -> "is";
-          case OTHER -> "are";
-        });
+    return pantry
+        .words()
+        .word(
+            switch (agreement) {
+              case FIRST -> "am";
+              case THIRD -> "is";
+              case OTHER -> "are";
+            });
   }
 }

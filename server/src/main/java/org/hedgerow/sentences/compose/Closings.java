@@ -20,7 +20,7 @@ final class Closings {
    */
   Phrase draw(Closing.After after) {
     return chance.of(CLOSED)
-        ? chance.among(pantry.closings(after).targets()).orElse(Phrase.EMPTY)
+        ? chance.among(pantry.words().closings(after).targets()).orElse(Phrase.EMPTY)
         : Phrase.EMPTY;
   }
 }

@@ -20,7 +20,7 @@ final class Joined implements Pattern {
 
   @Override
   public Optional<Phrase> make() {
-    return chance.among(JOINTS).flatMap(pantry::word).flatMap(this::make);
+    return chance.among(JOINTS).flatMap(pantry.words()::word).flatMap(this::make);
   }
 
   private Optional<Phrase> make(Piece joint) {

@@ -86,6 +86,7 @@ final class NounPhrases {
     }
     String determiner = drawn.get();
     return pantry
+        .words()
         .word("and")
         .flatMap(
             and ->
@@ -117,7 +118,7 @@ final class NounPhrases {
 
   private String numbered(String determiner) {
     return determiner.equals(Determiners.NUMBER)
-        ? pantry.numbers().draw(chance, any -> true).map(Piece::text).orElse("")
+        ? pantry.words().numbers().draw(chance, any -> true).map(Piece::text).orElse("")
         : determiner;
   }
 
@@ -151,6 +152,6 @@ final class NounPhrases {
     }
     String first = named.pieces().get(0).text();
     String right = determiner.equals("a") && startsWithVowel.test(first) ? "an" : determiner;
-    return pantry.word(right).map(piece -> Phrase.of(piece).then(named));
+    return pantry.words().word(right).map(piece -> Phrase.of(piece).then(named));
   }
 }

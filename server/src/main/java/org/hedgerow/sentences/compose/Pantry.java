@@ -5,12 +5,9 @@ import static java.util.stream.Collectors.toUnmodifiableSet;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
-import java.util.function.Predicate;
 import java.util.stream.Stream;
 import org.hedgerow.sentences.compose.NounForm.Form;
 
@@ -21,15 +18,12 @@ import org.hedgerow.sentences.compose.NounForm.Form;
 final class Pantry {
 
   private final Knowledge knowledge;
-  private final Function<String, Use> uses;
+  private final LittleWords words;
   private final Set<String> wanted;
   private final Stock<NounForm> nouns;
   private final Stock<Description> descriptions;
   private final Map<Shape, Map<Mode, Stock<Action>>> actions;
   private final Stock<Situation> situations;
-  private final Map<Closing.After, Stock<Phrase>> closings = new EnumMap<>(Closing.After.class);
-  private final Stock<Piece> modals;
-  private final Stock<Piece> numbers;
   private final Map<Noun, Stock<Description>> describing = new HashMap<>();
   private final Map<Adjective, Stock<NounForm>> described = new HashMap<>();
   private final Stock<NounPhrase> subjects;
@@ -43,7 +37,7 @@ final class Pantry {
    */
   Pantry(Knowledge knowledge, Function<String, Use> uses, Set<String> wanted) {
     this.knowledge = knowledge;
-    this.uses = uses;
+    this.words = new LittleWords(uses, knowledge.closings());
     this.wanted = Set.copyOf(wanted);
     this.nouns = stock(knowledge.nouns().stream().flatMap(this::forms).toList(), NounForm::piece);
     this.descriptions =
@@ -58,11 +52,6 @@ final class Pantry {
     this.subjects = pronouns(Pronoun::subject);
     this.objects = pronouns(Pronoun::object);
     this.actions = layOutActions();
-    for (Closing.After after : Closing.After.values()) {
-      closings.put(after, closings(closing -> closing.after().contains(after)));
-    }
-    this.modals = layOutModals();
-    this.numbers = layOutNumbers();
     List<Situation> whole = knowledge.whereabouts().stream().flatMap(this::situation).toList();
     this.situations =
         new Stock<>(List.of(), whole.stream().filter(Situation::holdsTarget).toList(), whole);
@@ -95,11 +84,15 @@ final class Pantry {
   }
 
   private Stream<NounForm> form(Noun noun, String text, Form form) {
-    return content(text, noun.singular()).map(piece -> new NounForm(noun, piece, form)).stream();
+    return words
+        .content(text, noun.singular())
+        .map(piece -> new NounForm(noun, piece, form))
+        .stream();
   }
 
   private Stream<Description> description(Adjective adjective) {
-    return content(adjective.text(), adjective.text())
+    return words
+        .content(adjective.text(), adjective.text())
         .map(piece -> new Description(adjective, piece))
         .stream();
   }
@@ -123,7 +116,8 @@ final class Pantry {
   }
 
   private Stream<Action> action(Frame frame, Shape shape) {
-    return content(shape.of(frame.verb()), frame.verb().base())
+    return words
+        .content(shape.of(frame.verb()), frame.verb().base())
         .map(verb -> action(frame, verb))
         .filter(Action::isWhole)
         .stream();
@@ -136,7 +130,7 @@ final class Pantry {
         select(frame.subject()),
         frame.object().map(this::select).orElseGet(Stock::empty),
         frame.places().stream().flatMap(this::place).toList(),
-        phrases(frame.rests()));
+        words.phrases(frame.rests()));
   }
 
   private Stream<PlaceStock> place(Place place) {
@@ -147,7 +141,8 @@ final class Pantry {
             .orElseGet(() -> landmarks(place.preposition()));
     return fitting.isEmpty()
         ? Stream.empty()
-        : word(place.preposition())
+        : words
+            .word(place.preposition())
             .map(preposition -> new PlaceStock(preposition, fitting))
             .stream();
   }
@@ -172,6 +167,11 @@ final class Pantry {
         .filter(Situation::isWhole);
   }
 
+  /** The words that hold sentences together. */
+  LittleWords words() {
+    return words;
+  }
+
   /** Who or what can be where. */
   Stock<Situation> situations() {
     return situations;
@@ -182,14 +182,8 @@ final class Pantry {
         selection, key -> nouns.where(form -> selection.allows(form.noun(), form.piece().text())));
   }
 
-  /** The nouns that make a place with a preposition. */
-  Stock<NounForm> landmarks(String preposition) {
+  private Stock<NounForm> landmarks(String preposition) {
     return landmarks.getOrDefault(preposition, Stock.empty());
-  }
-
-  /** All nouns. */
-  Stock<NounForm> nouns() {
-    return nouns;
   }
 
   /** The adjectives that can be said of a noun. */
@@ -209,82 +203,6 @@ final class Pantry {
 
   private static final Stock<Action> NOTHING_DONE = Stock.empty();
 
-  /** What may end a sentence so far. */
-  Stock<Phrase> closings(Closing.After after) {
-    return closings.getOrDefault(after, Stock.empty());
-  }
-
-  private Stock<Phrase> closings(Predicate<Closing> fits) {
-    return phrases(knowledge.closings().stream().filter(fits).map(Closing::text).toList());
-  }
-
-  /** Those that can be read. */
-  private Stock<Phrase> phrases(List<String> texts) {
-    List<Phrase> all = texts.stream().flatMap(text -> words(text).stream()).toList();
-    return new Stock<>(
-        List.of(),
-        all.stream().filter(phrase -> phrase.targets() > 0).toList(),
-        all.stream().filter(phrase -> phrase.targets() == 0).toList());
-  }
-
-  /** Words before a verb that say that it can, will or must be done. */
-  Stock<Piece> modals() {
-    return modals;
-  }
-
-  /** Numbers before nouns. */
-  Stock<Piece> numbers() {
-    return numbers;
-  }
-
-  private Stock<Piece> layOutNumbers() {
-    return new Stock<>(
-        List.of(),
-        Stream.of("two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "twelve")
-            .flatMap(text -> word(text).stream())
-            .filter(Piece::target)
-            .toList(),
-        Stream.of("two", "three", "six", "ten").flatMap(text -> word(text).stream()).toList());
-  }
-
-  /** Those that children meet seldom are worth it only where they hold the phonogram. */
-  private Stock<Piece> layOutModals() {
-    return new Stock<>(
-        List.of(),
-        Stream.of("can", "will", "must", "may", "might")
-            .flatMap(text -> word(text).stream())
-            .filter(Piece::target)
-            .toList(),
-        Stream.of("can", "can", "will", "must").flatMap(text -> word(text).stream()).toList());
-  }
-
-  /** A word that only holds the sentence together; empty if it can't be read. */
-  Optional<Piece> word(String text) {
-    return piece(text, "");
-  }
-
-  /** Such words, with spaces between; empty if one of them can't be read. */
-  Optional<Phrase> words(String text) {
-    List<Piece> pieces =
-        Stream.of(text.split(" ")).map(this::word).flatMap(Optional::stream).toList();
-    return pieces.size() < text.split(" ").length
-        ? Optional.empty()
-        : Optional.of(new Phrase(pieces));
-  }
-
-  private Optional<Piece> content(String text, String lemma) {
-    return text.isEmpty() ? Optional.empty() : piece(text, lemma);
-  }
-
-  /** A word with the phonogram counts as one that means something, wherever it stands. */
-  private Optional<Piece> piece(String text, String lemma) {
-    Use use = uses.apply(text.toLowerCase(Locale.ROOT));
-    String meant = lemma.isEmpty() && use == Use.TARGET ? text : lemma;
-    return use.isAllowed()
-        ? Optional.of(new Piece(text, meant, use == Use.TARGET, use == Use.SIGHT))
-        : Optional.empty();
-  }
-
   private <T> Stock<T> stock(List<T> all, Function<T, Piece> piece) {
     return Stock.of(
         all, piece, word -> wanted.contains(word.text()) || wanted.contains(word.lemma()));
@@ -301,7 +219,8 @@ final class Pantry {
   }
 
   private Stream<NounPhrase> pronoun(Pronoun pronoun, String text) {
-    return word(text)
+    return words
+        .word(text)
         .map(word -> new NounPhrase(Phrase.of(word), pronoun.agreement(), List.of(), List.of()))
         .stream();
   }

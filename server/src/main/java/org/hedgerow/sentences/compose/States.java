@@ -50,7 +50,8 @@ final class States {
             said ->
                 being
                     .stated(said.agreement())
-                    .flatMap(be -> pantry.words("with me").map(me -> said.stated(be).then(me))));
+                    .flatMap(
+                        be -> pantry.words().words("with me").map(me -> said.stated(be).then(me))));
   }
 
   /** Is the goat on the boat? */
@@ -101,7 +102,7 @@ final class States {
       return one;
     }
     return second(first, subject)
-        .flatMap(other -> pantry.word("and").map(and -> one.then(and).then(other.piece())))
+        .flatMap(other -> pantry.words().word("and").map(and -> one.then(and).then(other.piece())))
         .orElse(one);
   }
 

@@ -1,0 +1,104 @@
+package org.hedgerow.sentences.compose;
+
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Stream;
+
+/** Words as pieces of a sentence, and those that hold it together, where they can be read. */
+final class LittleWords {
+
+  private static final List<String> MODALS = List.of("can", "will", "must", "may", "might");
+
+  /** Children meet the others seldom: they are worth it only where they hold the phonogram. */
+  private static final List<String> USUAL_MODALS = List.of("can", "can", "will", "must");
+
+  private static final List<String> NUMBERS =
+      List.of("two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "twelve");
+
+  private static final List<String> USUAL_NUMBERS = List.of("two", "three", "six", "ten");
+
+  private final Function<String, Use> uses;
+  private final Stock<Piece> modals;
+  private final Stock<Piece> numbers;
+  private final Map<Closing.After, Stock<Phrase>> closings = new EnumMap<>(Closing.After.class);
+
+  /**
+   * @param uses what a word in lower case is good for
+   */
+  LittleWords(Function<String, Use> uses, List<Closing> closings) {
+    this.uses = uses;
+    this.modals = new Stock<>(List.of(), targets(MODALS), readable(USUAL_MODALS).toList());
+    this.numbers = new Stock<>(List.of(), targets(NUMBERS), readable(USUAL_NUMBERS).toList());
+    for (Closing.After after : Closing.After.values()) {
+      this.closings.put(
+          after,
+          phrases(
+              closings.stream()
+                  .filter(closing -> closing.after().contains(after))
+                  .map(Closing::text)
+                  .toList()));
+    }
+  }
+
+  private List<Piece> targets(List<String> texts) {
+    return readable(texts).filter(Piece::target).toList();
+  }
+
+  private Stream<Piece> readable(List<String> texts) {
+    return texts.stream().flatMap(text -> word(text).stream());
+  }
+
+  /** Words before a verb that say that it can, will or must be done. */
+  Stock<Piece> modals() {
+    return modals;
+  }
+
+  /** Numbers before nouns. */
+  Stock<Piece> numbers() {
+    return numbers;
+  }
+
+  /** What may end a sentence so far. */
+  Stock<Phrase> closings(Closing.After after) {
+    return closings.getOrDefault(after, Stock.empty());
+  }
+
+  /** Those that can be read. */
+  Stock<Phrase> phrases(List<String> texts) {
+    List<Phrase> all = texts.stream().flatMap(text -> words(text).stream()).toList();
+    return new Stock<>(
+        List.of(),
+        all.stream().filter(phrase -> phrase.targets() > 0).toList(),
+        all.stream().filter(phrase -> phrase.targets() == 0).toList());
+  }
+
+  /** A word that only holds the sentence together; empty if it can't be read. */
+  Optional<Piece> word(String text) {
+    return piece(text, "");
+  }
+
+  /** Such words, with spaces between; empty if one of them can't be read. */
+  Optional<Phrase> words(String text) {
+    List<String> texts = List.of(text.split(" "));
+    List<Piece> pieces = readable(texts).toList();
+    return pieces.size() < texts.size() ? Optional.empty() : Optional.of(new Phrase(pieces));
+  }
+
+  /** A word that means something; empty if there is none or it can't be read. */
+  Optional<Piece> content(String text, String lemma) {
+    return text.isEmpty() ? Optional.empty() : piece(text, lemma);
+  }
+
+  /** A word with the phonogram counts as one that means something, wherever it stands. */
+  private Optional<Piece> piece(String text, String lemma) {
+    Use use = uses.apply(text.toLowerCase(Locale.ROOT));
+    String meant = lemma.isEmpty() && use == Use.TARGET ? text : lemma;
+    return use.isAllowed()
+        ? Optional.of(new Piece(text, meant, use == Use.TARGET, use == Use.SIGHT))
+        : Optional.empty();
+  }
+}

@@ -9,13 +9,14 @@ import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.Comparator;
 import java.util.stream.Stream;
+import org.hedgerow.store.TestServer;
 
 /**
  * A data folder with a filled bank, made once in a run by the built program; tests get copies,
  * which saves each of them the seconds of a first start.
  */
 public final class SeededData {
-  private static final Path PLACE = Path.of("target/seeded").toAbsolutePath();
+  private static final Path PLACE = TestServer.inFork("target/seeded").toAbsolutePath();
   private static final String DATA = "data";
 
   private static final class Holder {

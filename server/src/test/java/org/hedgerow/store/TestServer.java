@@ -12,7 +12,7 @@ import org.testcontainers.utility.DockerImageName;
  *
  * @param address of a database in which others can be created
  */
-record TestServer(DatabaseAddress address) {
+public record TestServer(DatabaseAddress address) {
   private static final String URL = "HEDGEROW_TEST_DATABASE_URL";
   private static final String USER = "HEDGEROW_TEST_DATABASE_USER";
   private static final String PASSWORD = "HEDGEROW_TEST_DATABASE_PASSWORD";
@@ -61,13 +61,18 @@ record TestServer(DatabaseAddress address) {
 
   private static DatabaseAddress embedded() {
     EmbeddedServer server =
-        EmbeddedServer.start(Path.of("target/test-database"), Optional.of(engine()));
+        EmbeddedServer.start(inFork("target/test-database"), Optional.of(engine()));
     Runtime.getRuntime().addShutdownHook(new Thread(server::close));
     return server.address();
   }
 
+  /** A folder that programs of tests which run side by side don't share. */
+  public static Path inFork(String folder) {
+    return Path.of(folder + "-" + System.getProperty("hedgerow.fork", "1"));
+  }
+
   /** Where all embedded servers of the tests have their programs, which take a second to unpack. */
   static Path engine() {
-    return Path.of("target/test-engine").toAbsolutePath();
+    return inFork("target/test-engine").toAbsolutePath();
   }
 }

@@ -68,7 +68,7 @@ public record TestServer(DatabaseAddress address) {
 
   /** A folder that programs of tests which run side by side don't share. */
   public static Path inFork(String folder) {
-    return Path.of(folder + "-" + System.getProperty("hedgerow.fork", "1"));
+    return Path.of(folder + "-" + ProcessHandle.current().pid());
   }
 
   /** Where all embedded servers of the tests have their programs, which take a second to unpack. */

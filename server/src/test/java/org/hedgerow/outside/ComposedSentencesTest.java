@@ -3,14 +3,13 @@ package org.hedgerow.outside;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
-import java.util.stream.Stream;
 import org.hedgerow.lexicon.Lexicon;
 import org.hedgerow.phonics.Correspondence;
 import org.hedgerow.reading.Standard;
 import org.hedgerow.reading.Verdict;
+import org.hedgerow.seed.CommonestValues;
 import org.hedgerow.seed.SeededComposer;
 import org.hedgerow.seed.SeededLexicon;
 import org.hedgerow.sentences.SentenceChecker;
@@ -34,10 +33,6 @@ import org.languagetool.rules.RuleMatch;
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class ComposedSentencesTest {
 
-  private static final String COMMONEST =
-      "er1 y1 a-e1 le1 i-e1 sh1 o1 o-e1 ee1 ar1 ea1 ng1 oo1 ou1 ai1 ch1 or1 al1 or2 n1 ow1 ay1 oa1"
-          + " e1 ow2 th1 ve1 aw1 el1 i1 tch1 ar2 oo2 y2 oi1 ur1 dge1 a3 ea2 igh1";
-
   private static final List<String> BOTH = List.of("en-US", "en-GB");
 
   private JLanguageTool grammar;
@@ -47,15 +42,15 @@ class ComposedSentencesTest {
     grammar = new JLanguageTool(Languages.getLanguageForShortCode("en-US"));
   }
 
-  static Stream<String> commonest() {
-    return Arrays.stream(COMMONEST.split(" ", -1));
+  static List<Correspondence> commonest() {
+    return CommonestValues.all();
   }
 
   @ParameterizedTest
   @MethodSource("commonest")
-  void tenDifferentSentencesPassAndAreGrammatical(String name) throws IOException {
+  void tenDifferentSentencesPassAndAreGrammatical(Correspondence value) throws IOException {
     Lexicon lexicon = SeededLexicon.get();
-    SentenceStandard standard = standard(lexicon, name);
+    SentenceStandard standard = standard(lexicon, value);
     List<String> texts =
         SeededComposer.get()
             .compose(
@@ -73,13 +68,7 @@ class ComposedSentencesTest {
     }
   }
 
-  private static SentenceStandard standard(Lexicon lexicon, String name) {
-    int at = name.length() - 1;
-    Correspondence value =
-        lexicon
-            .catalogue()
-            .value(name.substring(0, at), Integer.parseInt(name.substring(at)))
-            .orElseThrow();
+  private static SentenceStandard standard(Lexicon lexicon, Correspondence value) {
     return new SentenceStandard(
         Standard.of(value),
         BOTH,

@@ -80,33 +80,34 @@ final class Actions {
                 : Optional.empty());
   }
 
+  /** A verb in one of its forms, and who does it. */
+  private record Act(Action action, NounPhrase subject) {
+
+    Agreement agreement() {
+      return subject.agreement();
+    }
+  }
+
+  private Optional<Act> act(Mode mode, Shape shape) {
+    return pantry
+        .actions(mode, shape)
+        .draw(chance)
+        .flatMap(action -> subject(action).map(subject -> new Act(action, subject)));
+  }
+
   private interface Helper {
     /** The words between the subject and the verb; empty if they can't be read or don't agree. */
     Optional<Phrase> before(Agreement subject);
   }
 
   private Optional<Phrase> stated(Mode mode, Shape shape, Helper helper) {
-    return pantry
-        .actions(mode, shape)
-        .draw(chance, any -> true)
-        .flatMap(
-            action ->
-                subject(action)
-                    .filter(subject -> mode == Mode.CAN || !subject.isSpokenTo())
-                    .flatMap(
-                        subject ->
-                            helper
-                                .before(subject.agreement())
-                                .flatMap(
-                                    help ->
-                                        rest(action, subject)
-                                            .map(
-                                                rest ->
-                                                    subject
-                                                        .phrase()
-                                                        .then(help)
-                                                        .then(action.verb())
-                                                        .then(rest)))));
+    return act(mode, shape)
+        .filter(act -> mode == Mode.CAN || !act.subject().isSpokenTo())
+        .flatMap(act -> helper.before(act.agreement()).flatMap(help -> stated(act, help)));
+  }
+
+  private Optional<Phrase> stated(Act act, Phrase help) {
+    return predicate(act).map(predicate -> act.subject().phrase().then(help).then(predicate));
   }
 
   /** Did the goat sit on the boat? */
@@ -128,33 +129,25 @@ final class Actions {
   }
 
   private Optional<Phrase> asked(Mode mode, Shape shape, Opener opener) {
-    return pantry
-        .actions(mode, shape)
-        .draw(chance, any -> true)
+    return act(mode, shape)
         .flatMap(
-            action ->
-                subject(action)
-                    .flatMap(
-                        subject ->
-                            opener
-                                .before(subject.agreement())
-                                .filter(open -> asks(open, subject))
-                                .flatMap(
-                                    open ->
-                                        rest(action, subject)
-                                            .map(
-                                                rest ->
-                                                    Phrase.of(open)
-                                                        .then(subject.phrase())
-                                                        .then(action.verb())
-                                                        .then(rest)))));
+            act ->
+                opener
+                    .before(act.agreement())
+                    .filter(open -> asks(open, act.subject()))
+                    .flatMap(open -> asked(act, open)));
+  }
+
+  private Optional<Phrase> asked(Act act, Piece open) {
+    return predicate(act)
+        .map(predicate -> Phrase.of(open).then(act.subject().phrase()).then(predicate));
   }
 
   /** Put the soap on the boat. */
   Optional<Phrase> command() {
     return pantry
         .actions(Mode.COMMAND, Shape.BASE)
-        .draw(chance, any -> true)
+        .draw(chance)
         .flatMap(
             action ->
                 rest(action, List.of(), CHILD, "your")
@@ -165,8 +158,10 @@ final class Actions {
     return phrases.subject(action.subjects(), action.frame().subject().allowsPeople());
   }
 
-  private Optional<Phrase> rest(Action action, NounPhrase subject) {
-    return rest(action, subject.nouns(), subject.size(), subject.owner());
+  private Optional<Phrase> predicate(Act act) {
+    NounPhrase subject = act.subject();
+    return rest(act.action(), subject.nouns(), subject.size(), subject.owner())
+        .map(rest -> Phrase.of(act.action().verb()).then(rest));
   }
 
   /** All that follows the verb. */
@@ -207,12 +202,12 @@ final class Actions {
   private Optional<Phrase> ending(Action action, Phrase where) {
     Stock<Phrase> rests = action.rests();
     if (action.frame().restNeeded()) {
-      return rests.draw(chance, any -> true).map(rest -> rest.then(where));
+      return rests.draw(chance).map(rest -> rest.then(where));
     }
     double ended = rests.targets().isEmpty() ? ENDED : ENDED_BY_TARGET;
     return Optional.of(
         where.length() == 0 && chance.of(ended)
-            ? rests.draw(chance, any -> true).orElse(Phrase.EMPTY)
+            ? rests.draw(chance).orElse(Phrase.EMPTY)
             : where.then(closings.draw(after(where))));
   }
 
@@ -231,6 +226,6 @@ final class Actions {
   }
 
   private Optional<Piece> modal() {
-    return pantry.words().modals().draw(chance, any -> true);
+    return pantry.words().modals().draw(chance);
   }
 }

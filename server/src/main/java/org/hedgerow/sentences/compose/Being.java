@@ -35,7 +35,7 @@ final class Being {
 
   private Optional<Phrase> toCome() {
     return toCome
-        .draw(chance, any -> true)
+        .draw(chance)
         .flatMap(modal -> pantry.words().word("be").map(be -> Phrase.of(modal, be)));
   }
 
@@ -44,7 +44,7 @@ final class Being {
     return chance.of(NOW) ? present(agreement) : past(agreement);
   }
 
-  Optional<Piece> past(Agreement agreement) {
+  private Optional<Piece> past(Agreement agreement) {
     return pantry.words().word(agreement == Agreement.OTHER ? "were" : "was");
   }
 

@@ -26,7 +26,7 @@ final class NounPhrases {
   Optional<NounPhrase> subject(Stock<NounForm> nouns, boolean people) {
     Stock<NounPhrase> pronouns = pantry.pronouns(Role.SUBJECT);
     if (people && (nouns.isEmpty() || chance.of(style.pronoun(pronouns)))) {
-      return pronouns.draw(chance, any -> true);
+      return pronouns.draw(chance);
     }
     return oneOrTwo(nouns, Role.SUBJECT, "", any -> true);
   }
@@ -36,7 +36,7 @@ final class NounPhrases {
       Stock<NounForm> nouns, boolean people, String owner, Predicate<Noun> fits) {
     Stock<NounPhrase> pronouns = pantry.pronouns(Role.OBJECT);
     if (people && chance.of(style.pronoun(pronouns) / 2)) {
-      return pronouns.draw(chance, any -> true);
+      return pronouns.draw(chance);
     }
     return oneOrTwo(nouns, Role.OBJECT, owner, fits);
   }
@@ -80,21 +80,19 @@ final class NounPhrases {
   }
 
   private Optional<NounPhrase> pair(NounForm first, NounForm second, Role role, String owner) {
-    Optional<String> drawn = determiner(first, role, owner);
-    if (drawn.isEmpty()) {
-      return Optional.empty();
-    }
-    String determiner = drawn.get();
-    return pantry
-        .words()
-        .word("and")
+    return determiner(first, role, owner)
         .flatMap(
-            and ->
-                put(first, determiner)
+            word ->
+                put(first, word)
                     .flatMap(
                         one ->
-                            put(second, like(determiner, second, role, owner))
-                                .map(two -> one.and(and, two))));
+                            like(word, second, role, owner)
+                                .flatMap(other -> put(second, other))
+                                .flatMap(two -> and(one, two))));
+  }
+
+  private Optional<NounPhrase> and(NounPhrase one, NounPhrase two) {
+    return pantry.words().word("and").map(and -> one.and(and, two));
   }
 
   private Optional<NounPhrase> single(
@@ -105,11 +103,11 @@ final class NounPhrases {
   }
 
   /** The same, if it suits the other noun: his coat and his hat, but my mum and the man. */
-  private String like(String determiner, NounForm other, Role role, String owner) {
+  private Optional<String> like(String determiner, NounForm other, Role role, String owner) {
     List<String> suiting = Determiners.of(other, role, owner);
     return suiting.contains(determiner) || suiting.contains(Determiners.NUMBER)
-        ? determiner
-        : determiner(other, role, owner).orElse("");
+        ? Optional.of(determiner)
+        : determiner(other, role, owner);
   }
 
   private Optional<String> determiner(NounForm form, Role role, String owner) {
@@ -118,7 +116,7 @@ final class NounPhrases {
 
   private String numbered(String determiner) {
     return determiner.equals(Determiners.NUMBER)
-        ? pantry.words().numbers().draw(chance, any -> true).map(Piece::text).orElse("")
+        ? pantry.words().numbers().draw(chance).map(Piece::text).orElse("")
         : determiner;
   }
 

@@ -125,7 +125,7 @@ final class States {
   }
 
   private Optional<Said> placed() {
-    return pantry.situations().draw(chance, any -> true).flatMap(this::placed);
+    return pantry.situations().draw(chance).flatMap(this::placed);
   }
 
   private Optional<Said> placed(Situation situation) {

@@ -60,6 +60,11 @@ record Stock<T>(List<T> wanted, List<T> targets, List<T> plain) {
     return Stream.concat(targets.stream(), plain.stream());
   }
 
+  /** Any of them; empty if there is none. */
+  Optional<T> draw(Chance chance) {
+    return draw(chance, any -> true);
+  }
+
   /** One that fits; empty if none is met in a few tries. */
   Optional<T> draw(Chance chance, Predicate<T> fits) {
     for (int tried = 0; tried < TRIES; tried++) {

@@ -40,6 +40,11 @@ record ChartValue(
         : Optional.empty();
   }
 
+  /** The address of the sentences of the bank for it. */
+  String sentencesAddress() {
+    return ListAddress.ofSentences(correspondence, accents);
+  }
+
   String address() {
     return ListAddress.of(correspondence, accents);
   }

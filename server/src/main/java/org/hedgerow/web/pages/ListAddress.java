@@ -54,6 +54,13 @@ final class ListAddress {
         .orElse(address);
   }
 
+  /** The sentences of the bank for a value. */
+  static String ofSentences(Correspondence value, String accents) {
+    QueryString query = new QueryString(Map.of(SentenceQuestion.FOR, value.label()));
+    return "/sentences?"
+        + (accents.isEmpty() ? query : query.with(ChosenAccents.PARAMETER, accents));
+  }
+
   private static String before(String accents) {
     return accents.isEmpty() ? "" : "accent=" + accents + "&";
   }

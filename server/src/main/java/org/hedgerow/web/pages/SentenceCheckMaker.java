@@ -13,10 +13,11 @@ import org.hedgerow.sentences.SentenceCheck;
 import org.hedgerow.sentences.SentenceChecker;
 import org.hedgerow.sentences.SentenceFinding;
 import org.hedgerow.sentences.TargetLetters;
-import org.hedgerow.web.query.QueryString;
 
 /** Puts a judged sentence on a page. */
 final class SentenceCheckMaker {
+
+  private static final int MOST_REASONS = 3;
 
   private final SentenceQuestion question;
 
@@ -70,35 +71,21 @@ final class SentenceCheckMaker {
   private SentenceCheckPage.Trouble trouble(String text, JudgedToken token) {
     return new SentenceCheckPage.Trouble(
         token.token().text(),
-        token.word().map(JudgedWord::findings).orElse(List.of()).stream()
-            .map(Finding::message)
-            .distinct()
-            .limit(3)
-            .toList(),
+        reasons(token.word().map(JudgedWord::findings).orElse(List.of())),
         token.replacements().stream().map(word -> instead(text, token, word)).toList());
+  }
+
+  /** What two accents say alike of the same letters is told once. */
+  private static List<String> reasons(List<Finding> findings) {
+    Map<List<Object>, String> reasons = new LinkedHashMap<>();
+    findings.forEach(
+        each -> reasons.putIfAbsent(List.of(each.code(), each.letters()), each.message()));
+    return reasons.values().stream().distinct().limit(MOST_REASONS).toList();
   }
 
   private Fit instead(String text, JudgedToken token, String word) {
     Rewording rewording =
         new Rewording(new Articles(question.lexicon(), question.accents().first().tag()));
-    return new Fit(word, address(rewording.of(text, token.token(), word)));
-  }
-
-  private String address(String text) {
-    Map<String, String> asked = new LinkedHashMap<>();
-    asked.put("text", text);
-    question.value().ifPresent(value -> asked.put(SentenceQuestion.FOR, value.label()));
-    if (!question.accents().parameter().isEmpty()) {
-      asked.put(ChosenAccents.PARAMETER, question.accents().parameter());
-    }
-    if (!question.taught().isEmpty()) {
-      asked.put(SentenceQuestion.TAUGHT, question.taught());
-    }
-    question
-        .parameters()
-        .text(SentenceQuestion.SIGHT_WORDS)
-        .ifPresent(name -> asked.put(SentenceQuestion.SIGHT_WORDS, name));
-    asked.put(SentenceQuestion.LONGEST, String.valueOf(question.longest()));
-    return "/sentences/check?" + new QueryString(asked);
+    return new Fit(word, question.addressOf(rewording.of(text, token.token(), word)));
   }
 }

@@ -7,6 +7,7 @@ import java.util.Optional;
  * The fields of the forms about sentences.
  *
  * @param edition an older edition that was named
+ * @param query what was asked, as it follows the path of an address; empty where all is as usual
  */
 record SentenceFields(
     List<Choice> values,
@@ -14,7 +15,8 @@ record SentenceFields(
     List<Choice> sightWords,
     String taught,
     int longest,
-    Optional<String> edition) {
+    Optional<String> edition,
+    String query) {
 
   /** Whether a phonogram is chosen. */
   boolean isForPhonogram() {

@@ -14,7 +14,7 @@ record SentenceListPage(
     SentenceFields fields, String word, int total, List<Line> lines, Optional<OldEdition> old) {
 
   /** How many are shown at once. */
-  static final int MOST = 200;
+  static final int MOST = 60;
 
   /**
    * @param topic what it is for, as in {@code oa as in boat}

@@ -58,7 +58,7 @@ final class SentencePages implements RouteGroup {
             .limit(SentenceListPage.MOST)
             .map(sentence -> line(question, sentence))
             .toList(),
-        OldEdition.of(question.lexicon(), editions.newest(), "/sentences"));
+        OldEdition.of(question.lexicon(), editions.newest(), question.addressNow("/sentences")));
   }
 
   private static SentenceListPage.Line line(SentenceQuestion question, Sentence sentence) {
@@ -76,7 +76,7 @@ final class SentencePages implements RouteGroup {
         new SentenceWords(letters)
             .of(new SentenceChecker(question.lexicon(), standard).check(sentence.text())),
         sentence.text(),
-        SentenceValues.words(sentence.value()));
+        TaughtValues.words(sentence.value()));
   }
 
   private void check(Context context) {

@@ -17,6 +17,7 @@ import org.hedgerow.reading.Standard;
 import org.hedgerow.sentences.SentenceStandard;
 import org.hedgerow.web.query.EditionChoice;
 import org.hedgerow.web.query.Parameters;
+import org.hedgerow.web.query.QueryString;
 import org.hedgerow.web.query.SightWordsReader;
 import org.hedgerow.web.query.TaughtReader;
 
@@ -62,7 +63,7 @@ record SentenceQuestion(
                 ChosenAccents.PARAMETER,
                 EditionChoice.PARAMETER));
     names.addAll(others);
-    Parameters parameters = new Parameters(given(context), names);
+    Parameters parameters = new Parameters(sent(context), names);
     parameters.faults().throwIfAny();
     Lexicon lexicon = EditionChoice.of(editions, parameters);
     ChosenAccents accents = AccentQuestion.accents(lexicon, parameters, ChosenAccents.PARAMETER);
@@ -88,7 +89,7 @@ record SentenceQuestion(
   }
 
   /** Accents are boxes to tick, of which each sends itself; what was kept is read apart. */
-  private static Map<String, List<String>> given(Context context) {
+  private static Map<String, List<String>> sent(Context context) {
     Map<String, List<String>> given =
         new LinkedHashMap<>(Parameters.withoutEmpty(context.queryParamMap()));
     given.remove(KEEP);
@@ -99,7 +100,7 @@ record SentenceQuestion(
 
   private static Optional<Correspondence> value(Lexicon lexicon, Parameters parameters) {
     Optional<String> label = parameters.text(FOR);
-    Optional<Correspondence> value = label.flatMap(text -> SentenceValues.labelled(lexicon, text));
+    Optional<Correspondence> value = label.flatMap(text -> TaughtValues.labelled(lexicon, text));
     if (label.isPresent() && value.isEmpty()) {
       parameters
           .faults()
@@ -147,14 +148,51 @@ record SentenceQuestion(
     return choices;
   }
 
+  private List<Choice> valueChoices() {
+    List<Choice> choices = new ArrayList<>();
+    choices.add(new Choice("", "No phonogram", value.isEmpty()));
+    for (Correspondence each : TaughtValues.of(lexicon)) {
+      boolean chosen = value.filter(each::equals).isPresent();
+      choices.add(new Choice(each.label(), TaughtValues.words(each), chosen));
+    }
+    return choices;
+  }
+
+  /** The same question, put to a page in the newest edition. */
+  String addressNow(String path) {
+    return path + asked().map(query -> "?" + query).orElse("");
+  }
+
+  /** The same question about a text. */
+  String addressOf(String text) {
+    Map<String, String> whole = new LinkedHashMap<>();
+    whole.put("text", text);
+    whole.putAll(given());
+    return "/sentences/check?" + new QueryString(whole);
+  }
+
+  /** What all these pages are asked, as it stands in addresses; empty where all is as usual. */
+  private Optional<QueryString> asked() {
+    return given().isEmpty() ? Optional.empty() : Optional.of(new QueryString(given()));
+  }
+
+  private Map<String, String> given() {
+    Map<String, String> given = new LinkedHashMap<>();
+    for (String name : List.of(FOR, LONGEST, TAUGHT, SIGHT_WORDS, ChosenAccents.PARAMETER)) {
+      parameters.text(name).ifPresent(text -> given.put(name, text));
+    }
+    return given;
+  }
+
   /** The fields that all these pages have. */
   SentenceFields fields() {
     return new SentenceFields(
-        SentenceValues.choices(lexicon, value),
+        valueChoices(),
         accents.choices(),
         sightChoices(),
         taught,
         longest,
-        parameters.text(EditionChoice.PARAMETER));
+        parameters.text(EditionChoice.PARAMETER),
+        asked().map(query -> "?" + query).orElse(""));
   }
 }

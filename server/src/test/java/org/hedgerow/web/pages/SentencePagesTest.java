@@ -75,6 +75,28 @@ class SentencePagesTest {
   }
 
   @Test
+  void whatWasAskedGoesAlongToTheOtherPages() throws Exception {
+    String html = page("/sentences?for=oa+1&accent=en-GB&taught=sh&edition=1");
+    assertThat(html)
+        .contains("href=\"/sentences/make?for=oa+1&amp;taught=sh&amp;accent=en-GB\"")
+        .contains(
+            "href=\"/sentences?for=oa+1&amp;taught=sh&amp;accent=en-GB\">see it as it is now");
+  }
+
+  @Test
+  void aListOfWordsLeadsToItsSentences() throws Exception {
+    assertThat(page("/?phonogram=oa&value=1&accent=en-GB"))
+        .contains("href=\"/sentences?for=oa+1&amp;accent=en-GB\"");
+  }
+
+  @Test
+  void twoAccentsThatSayTheSameSayItOnce() throws Exception {
+    String html =
+        page("/sentences/check?for=oa+1&accent=en-US&accent=en-GB&text=The+goat+is+by+a+tree.");
+    assertThat(html.split("ee says", -1)).hasSize(2);
+  }
+
+  @Test
   void anOldEditionAnswersAsItDid() throws Exception {
     assertThat(words(page("/sentences?for=oa+1&edition=1"))).doesNotContain("toad float");
   }

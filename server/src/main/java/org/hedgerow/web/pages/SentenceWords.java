@@ -48,7 +48,7 @@ final class SentenceWords {
   private static String caption(JudgedWord word) {
     String caption =
         switch (word.judgement()) {
-          case TARGET -> "target";
+          case TARGET -> "phonogram";
           case PHONETIC -> "readable";
           case SIGHT_WORD -> "sight word";
           case TAUGHT -> "taught";

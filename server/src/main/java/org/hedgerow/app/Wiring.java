@@ -92,8 +92,7 @@ final class Wiring {
     FormTokens forms = new FormTokens(cookies);
     AccessGuard guard = new AccessGuard(accounts, forms, clients);
     Frame frame =
-        new Frame(
-            Optional.of(forms), centre::name, Optional.of(new WaitingCount(reviews.reviews())));
+        new Frame(Optional.of(forms), centre::name, Optional.of(new WaitingCount(reviews.queue())));
     Paces paces = Paces.by(InstantSource.system());
     Pages pages = new Pages(editions, counts, composer, frame);
     return new WebServer(

@@ -1,11 +1,13 @@
 package org.hedgerow.lexicon;
 
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import org.hedgerow.phonics.Alignment;
 import org.hedgerow.phonics.CorrespondenceClass;
 import org.hedgerow.phonics.Pronunciation;
@@ -123,6 +125,11 @@ final class AccentIndex {
             .mapToObj(number -> holding[number])
             .filter(Objects::nonNull)
             .toArray(RoaringBitmap[]::new));
+  }
+
+  /** The shapes that some words have. */
+  Set<String> shapes() {
+    return Collections.unmodifiableSet(shapes.keySet());
   }
 
   /** Words that have a shape in each of their pronunciations. */

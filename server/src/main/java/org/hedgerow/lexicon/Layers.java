@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import java.util.SortedSet;
+import java.util.TreeSet;
 import org.roaringbitmap.IntConsumer;
 import org.roaringbitmap.PeekableIntIterator;
 import org.roaringbitmap.RoaringBitmap;
@@ -84,6 +86,13 @@ final class Layers {
     Passing passing = below.passing(sought);
     Tally shown = passing.tally().minus(passing.tallyAmong(hidden));
     return above.words().isEmpty() ? shown : shown.plus(above.passing(sought).tally());
+  }
+
+  /** The shapes that words have in an accent, in the order of the alphabet. */
+  SortedSet<String> shapes(String accent) {
+    SortedSet<String> shapes = new TreeSet<>(below.index(accent).shapes());
+    shapes.addAll(above.index(accent).shapes());
+    return shapes;
   }
 
   private RoaringBitmap shown(Sought sought) {

@@ -2,6 +2,7 @@ package org.hedgerow.lexicon;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.SortedSet;
 import org.hedgerow.phonics.AccentCatalogue;
 import org.hedgerow.phonics.Aligner;
 import org.hedgerow.phonics.Catalogue;
@@ -219,6 +220,16 @@ public final class Lexicon {
       found.sort(query.order().comparator());
     }
     return found;
+  }
+
+  /**
+   * The shapes that words have in an accent, as {@link Shape} writes them, in the order of the
+   * alphabet.
+   *
+   * @throws IllegalArgumentException if the accent is none of the edition's
+   */
+  public SortedSet<String> shapes(String accent) {
+    return layers.shapes(accent);
   }
 
   /** How many words pass. */

@@ -43,6 +43,10 @@ public record Contribution(
     return proposal().kind();
   }
 
+  Pending pending() {
+    return new Pending(id, author.accountId(), changed, serves);
+  }
+
   /** As the record of what was done names it. */
   String name() {
     return "contribution " + id;

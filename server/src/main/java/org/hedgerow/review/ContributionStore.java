@@ -25,6 +25,16 @@ public interface ContributionStore {
   /** In the order of the query, as many as it wants. */
   List<Contribution> find(ContributionQuery query);
 
+  /** As {@link #find(ContributionQuery)}, without what they say. */
+  default List<Pending> pending(ContributionQuery query) {
+    return find(query).stream().map(Contribution::pending).toList();
+  }
+
+  /** Those that there are, in this order. */
+  default List<Contribution> find(List<Integer> ids) {
+    return ids.stream().flatMap(id -> find(id).stream()).toList();
+  }
+
   /**
    * Those that wait for a decision, by the word or sentence that they are about, the oldest first.
    *

@@ -1,6 +1,9 @@
 package org.hedgerow.review;
 
-import java.util.ArrayList;
+import static java.util.Objects.requireNonNull;
+import static java.util.stream.Collectors.toMap;
+
+import java.time.Instant;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
@@ -35,49 +38,73 @@ public final class Queue {
   }
 
   /**
-   * Something that waits.
+   * The place of something that waits.
    *
+   * @param id of the contribution
    * @param value the most needed of the phonogram values that it serves, as in {@code oa 1}; or an
    *     empty text
    * @param rank of that value's need, from 0, the greatest; last for what serves none
+   * @param changed when it last changed
    * @param own whether it is the reviewer's, who may not decide on it
    */
-  public record Waiting(Contribution contribution, String value, int rank, boolean own) {}
+  public record Place(int id, String value, int rank, Instant changed, boolean own) {
+    static final Comparator<Place> ORDER =
+        Comparator.comparingInt(Place::rank)
+            .thenComparing(Place::changed)
+            .thenComparingInt(Place::id);
+  }
+
+  /** Something that waits, and where. */
+  public record Waiting(Contribution contribution, Place place) {}
 
   /**
+   * All that waits, without what it says: that is only read of those that are shown.
+   *
    * @param query which of those that wait; its states don't count
    */
-  public List<Waiting> waiting(Actor actor, ContributionQuery query) {
+  public List<Place> places(Actor actor, ContributionQuery query) {
     actor.require(Role.REVIEWER);
-    List<Contribution> submitted =
+    List<Pending> pending =
         room.inTransaction(
             page ->
                 page.contributions()
-                    .find(query.in(Set.of(State.SUBMITTED)).forViewer(actor).upTo(MOST)));
-    Map<String, Integer> ranks = submitted.isEmpty() ? Map.of() : ranks(room.newest().get());
-    List<Waiting> waiting = new ArrayList<>();
-    for (Contribution each : submitted) {
-      waiting.add(waiting(each, ranks, actor));
-    }
-    waiting.sort(
-        Comparator.comparingInt(Waiting::rank)
-            .thenComparing(each -> each.contribution().changed())
-            .thenComparing(each -> each.contribution().id()));
-    return waiting.stream().limit(query.limit()).toList();
+                    .pending(query.in(Set.of(State.SUBMITTED)).forViewer(actor).upTo(MOST)));
+    Map<String, Integer> ranks = pending.isEmpty() ? Map.of() : ranks(room.newest().get());
+    return pending.stream()
+        .map(each -> place(each, ranks, actor))
+        .sorted(Place.ORDER)
+        .limit(query.limit())
+        .toList();
   }
 
-  private static Waiting waiting(
-      Contribution contribution, Map<String, Integer> ranks, Actor actor) {
+  private static Place place(Pending pending, Map<String, Integer> ranks, Actor actor) {
     int best = ranks.size();
     String value = "";
-    for (String served : contribution.serves()) {
+    for (String served : pending.serves()) {
       int rank = ranks.getOrDefault(served, ranks.size());
       if (rank < best || value.isEmpty()) {
         best = rank;
         value = served;
       }
     }
-    return new Waiting(contribution, value, best, actor.is(contribution.author().accountId()));
+    return new Place(pending.id(), value, best, pending.changed(), actor.is(pending.authorId()));
+  }
+
+  /** What stands at some places; without what was decided meanwhile. */
+  public List<Waiting> at(Actor actor, List<Place> places) {
+    actor.require(Role.REVIEWER);
+    Map<Integer, Contribution> found =
+        room.inTransaction(page -> page.contributions().find(ids(places))).stream()
+            .filter(each -> each.state() == State.SUBMITTED)
+            .collect(toMap(Contribution::id, each -> each));
+    return places.stream()
+        .filter(place -> found.containsKey(place.id()))
+        .map(place -> new Waiting(requireNonNull(found.get(place.id())), place))
+        .toList();
+  }
+
+  private static List<Integer> ids(List<Place> places) {
+    return places.stream().map(Place::id).toList();
   }
 
   /** A value's place among the needs of the accent that is meant where none is named. */

@@ -16,6 +16,7 @@ import org.hedgerow.review.Content;
 import org.hedgerow.review.Contribution;
 import org.hedgerow.review.ContributionQuery;
 import org.hedgerow.review.ContributionStore;
+import org.hedgerow.review.Pending;
 import org.hedgerow.review.Person;
 import org.hedgerow.review.State;
 import org.jdbi.v3.core.Handle;
@@ -112,6 +113,32 @@ record JdbiContributions(Handle handle) implements ContributionStore {
 
   @Override
   public List<Contribution> find(ContributionQuery query) {
+    return wanted(SELECT, query).map(JdbiContributions::read).list();
+  }
+
+  @Override
+  public List<Pending> pending(ContributionQuery query) {
+    return wanted("select c.id, c.author_id, c.changed_at, c.serves from contributions c", query)
+        .map(
+            (row, context) ->
+                new Pending(
+                    row.getInt("id"),
+                    row.getInt("author_id"),
+                    row.getTimestamp("changed_at").toInstant(),
+                    texts(row, "serves")))
+        .list();
+  }
+
+  @Override
+  public List<Contribution> find(List<Integer> ids) {
+    return handle
+        .createQuery(SELECT + " where c.id = any(:ids) order by array_position(:ids, c.id)")
+        .bindArray("ids", Integer.class, ids)
+        .map(JdbiContributions::read)
+        .list();
+  }
+
+  private Query wanted(String select, ContributionQuery query) {
     List<String> conditions = new ArrayList<>();
     conditions.add("(c.state <> 'draft' or c.author_id = :viewer)");
     if (!query.states().isEmpty()) {
@@ -125,7 +152,7 @@ record JdbiContributions(Handle handle) implements ContributionStore {
     Query sql =
         handle
             .createQuery(
-                SELECT
+                select
                     + " where "
                     + String.join(" and ", conditions)
                     + " order by c.id desc limit :limit")
@@ -139,7 +166,7 @@ record JdbiContributions(Handle handle) implements ContributionStore {
     query.serves().ifPresent(value -> sql.bind("serves", value));
     query.about().ifPresent(subject -> sql.bind("about", subject));
     query.before().ifPresent(id -> sql.bind("before", id));
-    return sql.map(JdbiContributions::read).list();
+    return sql;
   }
 
   private static List<String> labels(Set<State> states) {
@@ -168,9 +195,13 @@ record JdbiContributions(Handle handle) implements ContributionStore {
         row.getTimestamp("made_at").toInstant(),
         row.getTimestamp("changed_at").toInstant(),
         Optional.ofNullable(instant(row, "submitted_at")),
-        Arrays.asList((String[]) row.getArray("serves").getArray()),
+        texts(row, "serves"),
         ReviewJson.remarks(row.getString("remarks")),
         published ? OptionalInt.of(edition) : OptionalInt.empty());
+  }
+
+  private static List<String> texts(ResultSet row, String column) throws SQLException {
+    return Arrays.asList((String[]) row.getArray(column).getArray());
   }
 
   private static @Nullable Instant instant(ResultSet row, String column) throws SQLException {

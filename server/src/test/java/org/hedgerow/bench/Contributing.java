@@ -9,26 +9,35 @@ import java.util.Map;
 /** One contributor: drafts words, changes the drafts and submits most of them. */
 final class Contributing implements Runnable {
   private static final String PATH = "/api/v1/contributions";
-  private static final int MOST = 1500;
+  private static final int WORDS = 1500;
+
+  /** In one stretch of load. */
+  static final int MOST = WORDS / 3;
 
   private final ReviewClient client;
   private final String token;
   private final int number;
   private final ReviewRecord record;
+  private final int from;
   private final long pause;
   private final long end;
 
+  /**
+   * @param from how many words the contributor may have made up before
+   */
   Contributing(
       ReviewClient client,
       List<String> tokens,
       int number,
       ReviewRecord record,
+      int from,
       long pause,
       long end) {
     this.client = client;
     this.token = tokens.get(number);
     this.number = number;
     this.record = record;
+    this.from = from;
     this.pause = pause;
     this.end = end;
   }
@@ -36,13 +45,13 @@ final class Contributing implements Runnable {
   @Override
   public void run() {
     Pausing.first(pause);
-    for (int i = 0; i < MOST && System.nanoTime() < end; i++) {
+    for (int i = from; i < from + MOST && System.nanoTime() < end; i++) {
       contribute(i);
     }
   }
 
   private void contribute(int turn) {
-    MadeUpWord word = MadeUpWord.of(number * MOST + turn);
+    MadeUpWord word = MadeUpWord.of(number * WORDS + turn);
     int id = write("POST", PATH, 0, word, ReviewClient.proposal(word));
     if (id == 0) {
       return;
@@ -67,7 +76,7 @@ final class Contributing implements Runnable {
     }
     long start = System.nanoTime();
     HttpResponse<String> answer = client.json(method, path, token, revision, body);
-    record.writes.add(System.nanoTime() - start);
+    record.times().writes.add(System.nanoTime() - start);
     int id = 0;
     if (answer.statusCode() / 100 == 2) {
       JsonNode tree = ReviewClient.tree(answer);
@@ -76,7 +85,7 @@ final class Contributing implements Runnable {
           id,
           new ReviewRecord.Written(
               number, word.spelling(), tree.get("revision").asInt(), tree.get("state").asText()));
-    } else if (record.refused.incrementAndGet() < 3) {
+    } else if (record.times().refused.incrementAndGet() < 3) {
       System.out.println(method + " " + path + ": " + answer.statusCode() + " " + answer.body());
     }
     Pausing.between(pause);

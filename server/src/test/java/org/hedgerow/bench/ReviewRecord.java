@@ -2,7 +2,6 @@ package org.hedgerow.bench;
 
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
-import java.util.concurrent.atomic.AtomicInteger;
 
 /** What the server has acknowledged. */
 final class ReviewRecord {
@@ -19,10 +18,14 @@ final class ReviewRecord {
 
   final Map<Integer, Written> written = new ConcurrentHashMap<>();
   final Map<Integer, Decided> decided = new ConcurrentHashMap<>();
-  final Times writes = new Times();
-  final Times queues = new Times();
-  final Times decisions = new Times();
-  final Times lag = new Times();
-  final AtomicInteger refused = new AtomicInteger();
-  final AtomicInteger conflicts = new AtomicInteger();
+  private volatile ReviewTimes times = new ReviewTimes();
+
+  /** Those of the stretch of load that runs. */
+  ReviewTimes times() {
+    return times;
+  }
+
+  void measureAnew() {
+    times = new ReviewTimes();
+  }
 }

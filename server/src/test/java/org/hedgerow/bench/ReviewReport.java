@@ -5,24 +5,27 @@ import java.util.Map;
 
 /** Prints the figures. */
 record ReviewReport(
+    String title,
     Map<String, Times> idle,
     Map<String, Times> loaded,
     ReviewRecord record,
     Duration duration,
     ReviewClient client) {
   void print() {
+    System.out.println(title);
     idle.forEach((name, times) -> print(name, times, loaded.getOrDefault(name, new Times())));
-    System.out.println("writes    " + record.writes);
-    System.out.println("queue     " + record.queues);
-    System.out.println("decisions " + record.decisions);
-    System.out.println("on second " + record.lag);
+    System.out.println("writes    " + record.times().writes);
+    System.out.println("queue     " + record.times().queues);
+    System.out.println("decisions " + record.times().decisions);
+    System.out.println("on second " + record.times().lag);
     System.out.printf(
         "%.0f writes and decisions a second; %d contributions, %d decisions, %d refused, %d too late, %d failures%n",
-        (record.writes.count() + record.decisions.count()) / (double) duration.toSeconds(),
+        (record.times().writes.count() + record.times().decisions.count())
+            / (double) duration.toSeconds(),
         record.written.size(),
         record.decided.size(),
-        record.refused.get(),
-        record.conflicts.get(),
+        record.times().refused.get(),
+        record.times().conflicts.get(),
         client.failures());
     client
         .get("/metrics", "")

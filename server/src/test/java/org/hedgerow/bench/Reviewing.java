@@ -40,7 +40,7 @@ final class Reviewing implements Runnable {
       long start = System.nanoTime();
       JsonNode waiting =
           ReviewClient.tree(client.get("/api/v1/review-queue?limit=50", token)).path("waiting");
-      record.queues.add(System.nanoTime() - start);
+      record.times().queues.add(System.nanoTime() - start);
       if (!waiting.isEmpty()) {
         int chosen = ThreadLocalRandom.current().nextInt(waiting.size());
         decide(waiting.get(chosen).get("contribution"), decision(i));
@@ -61,11 +61,11 @@ final class Reviewing implements Runnable {
     HttpResponse<String> answer =
         client.json("POST", path, token, contribution.get("revision").asInt(), body);
     long answered = System.nanoTime();
-    record.decisions.add(answered - start);
+    record.times().decisions.add(answered - start);
     if (answer.statusCode() == 200) {
       acknowledged(id, decision, ReviewClient.tree(answer), answered);
     } else {
-      record.conflicts.incrementAndGet();
+      record.times().conflicts.incrementAndGet();
     }
   }
 
@@ -89,7 +89,7 @@ final class Reviewing implements Runnable {
     while (editionOnSecond() < edition && System.nanoTime() < answered + LONGEST_LAG) {
       Pausing.between(LOOK_AGAIN);
     }
-    record.lag.add(System.nanoTime() - answered);
+    record.times().lag.add(System.nanoTime() - answered);
   }
 
   private int editionOnSecond() {

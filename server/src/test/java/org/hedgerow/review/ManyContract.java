@@ -46,7 +46,7 @@ public abstract class ManyContract extends ReviewContract {
     assertThat(results.get(3).waiting()).containsExactly(waiting);
     assertThat(results.get(3).submitted().map(Contribution::state))
         .isEqualTo(Optional.of(State.SUBMITTED));
-    assertThat(services.queue().waiting(mei, ContributionQuery.seenBy(0, 10))).hasSize(3);
+    assertThat(services.queue().places(mei, ContributionQuery.seenBy(0, 10))).hasSize(3);
   }
 
   @Test
@@ -90,7 +90,7 @@ public abstract class ManyContract extends ReviewContract {
         .isLessThan(Duration.ofSeconds(10));
     assertThat(time("submitted", () -> services.submitMany().execute(nora, words(TABLE))))
         .isLessThan(Duration.ofSeconds(20));
-    assertThat(time("queued", () -> services.queue().waiting(mei, ContributionQuery.seenBy(0, 50))))
+    assertThat(time("queued", () -> services.queue().places(mei, ContributionQuery.seenBy(0, 50))))
         .isLessThan(Duration.ofSeconds(10));
     assertThat(records.audit()).hasSize(2 * TABLE);
   }
@@ -107,9 +107,20 @@ public abstract class ManyContract extends ReviewContract {
   @Test
   void theQueueShowsTheMostWantedOfAllThatWait() {
     services.submitMany().execute(nora, words(30));
-    List<Queue.Waiting> all = services.queue().waiting(mei, ContributionQuery.seenBy(0, 100));
-    assertThat(all).hasSize(30).isSortedAccordingTo(Comparator.comparing(Queue.Waiting::rank));
-    assertThat(services.queue().waiting(mei, ContributionQuery.seenBy(0, 5)))
+    List<Queue.Place> all = services.queue().places(mei, ContributionQuery.seenBy(0, 100));
+    assertThat(all).hasSize(30).isSortedAccordingTo(Comparator.comparing(Queue.Place::rank));
+    assertThat(services.queue().places(mei, ContributionQuery.seenBy(0, 5)))
         .isEqualTo(all.subList(0, 5));
+  }
+
+  @Test
+  void onlyWhatStillWaitsIsShownAtThePlacesOfTheQueue() {
+    services.submitMany().execute(nora, words(5));
+    List<Queue.Place> places = services.queue().places(mei, ContributionQuery.seenBy(0, 100));
+    Queue.Waiting first = services.queue().at(mei, places).get(0);
+    services.decline().execute(mei, first.contribution().id(), 1, "No.");
+    assertThat(services.queue().at(mei, places))
+        .extracting(Queue.Waiting::place)
+        .isEqualTo(places.subList(1, 5));
   }
 }

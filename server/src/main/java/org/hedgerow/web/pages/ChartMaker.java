@@ -6,12 +6,10 @@ import com.github.benmanes.caffeine.cache.Cache;
 import com.github.benmanes.caffeine.cache.Caffeine;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import org.hedgerow.lexicon.Lexicon;
-import org.hedgerow.lexicon.Shape;
 import org.hedgerow.lexicon.Word;
+import org.hedgerow.lexicon.WordQuery;
 import org.hedgerow.phonics.Accent;
 import org.hedgerow.phonics.Correspondence;
 import org.hedgerow.phonics.Sound;
@@ -57,7 +55,7 @@ final class ChartMaker {
   private int words(Correspondence value, Lexicon lexicon, ChosenAccents accents) {
     return accents.chosen().size() == 1
         ? requireNonNull(counts.in(lexicon, accents.first().tag()).get(value)).total()
-        : SharedWords.of(lexicon, accents.tags(), Standard.of(value)).size();
+        : lexicon.count(query(accents, Standard.of(value)));
   }
 
   private static ChartValue value(
@@ -73,19 +71,17 @@ final class ChartMaker {
         accents.parameter());
   }
 
+  private static WordQuery query(ChosenAccents accents, Standard standard) {
+    return WordQuery.of(accents.first().tag(), standard).withAccents(accents.tags());
+  }
+
   /** The shapes of one syllable, shortest first. */
   private static List<ChartShape> shapes(Lexicon lexicon, ChosenAccents accents) {
-    Map<String, List<Word>> byShape = new LinkedHashMap<>();
-    for (Word word : SharedWords.of(lexicon, accents.tags(), Standard.basic())) {
-      ShownWord.of(word, accents.first().tag())
-          .alignment()
-          .map(Shape::of)
-          .ifPresent(
-              shape -> byShape.computeIfAbsent(shape, missing -> new ArrayList<>()).add(word));
-    }
-    return byShape.entrySet().stream()
-        .filter(entry -> isOfOneSyllable(entry.getKey()) && entry.getValue().size() >= ENOUGH)
-        .map(entry -> shape(entry.getKey(), entry.getValue(), accents))
+    WordQuery basic = query(accents, Standard.basic());
+    return lexicon.shapes(accents.first().tag()).stream()
+        .filter(ChartMaker::isOfOneSyllable)
+        .filter(shape -> lexicon.count(basic.withShape(shape)) >= ENOUGH)
+        .map(shape -> shape(shape, lexicon.find(basic.withShape(shape)), accents))
         .sorted(
             Comparator.comparing((ChartShape shape) -> shape.shape().length())
                 .thenComparing(Comparator.comparing(ChartShape::words).reversed()))

@@ -5,7 +5,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.hedgerow.lexicon.Lexicon;
+import org.hedgerow.lexicon.Word;
+import org.hedgerow.lexicon.WordQuery;
 import org.hedgerow.phonics.Correspondence;
+import org.hedgerow.reading.Standard;
 import org.hedgerow.seed.SeededLexicon;
 import org.hedgerow.web.query.ValueCounts;
 import org.junit.jupiter.api.Test;
@@ -128,5 +131,30 @@ class ChartTest {
     assertThat(new Finder(chart, lexicon).nearest("ao"))
         .extracting(ChartValue::grapheme)
         .containsOnly("oa");
+  }
+
+  /** What a shape of the chart counts is what its list holds. */
+  @Test
+  void everyShapeCountsItsList() {
+    assertThat(chart.shapes()).extracting(ChartShape::shape).contains("cvc", "ccvc", "cvcc");
+    for (ChartShape shape : chart.shapes()) {
+      List<Word> list =
+          lexicon.find(WordQuery.of("en-US", Standard.basic()).withShape(shape.shape()));
+      assertThat(list).as(shape.shape()).hasSize(shape.words());
+      assertThat(list.get(0).spelling()).isEqualTo(shape.example());
+    }
+  }
+
+  @Test
+  void aChartOfTwoAccentsCountsTheWordsThatAreInBothLists() {
+    List<String> both = List.of("en-US", "en-GB");
+    Chart shared =
+        new ChartMaker(new ValueCounts()).chart(lexicon, ChosenAccents.of(lexicon, both));
+    for (ChartValue value : shared.values()) {
+      Standard standard = Standard.of(value.correspondence());
+      List<Word> words = lexicon.find(WordQuery.of("en-US", standard));
+      words.retainAll(lexicon.find(WordQuery.of("en-GB", standard)));
+      assertThat(value.words()).as(value.grapheme()).isEqualTo(words.size());
+    }
   }
 }

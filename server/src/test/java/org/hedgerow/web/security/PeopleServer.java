@@ -77,8 +77,7 @@ public final class PeopleServer implements AutoCloseable {
     AccessGuard guard = new AccessGuard(accounts, forms, clients);
     ValueCounts counts = new ValueCounts();
     Frame frame =
-        new Frame(
-            Optional.of(forms), centre::name, Optional.of(new WaitingCount(reviews.reviews())));
+        new Frame(Optional.of(forms), centre::name, Optional.of(new WaitingCount(reviews.queue())));
     Paces paces = Paces.by(clock);
     Pages pages = new Pages(memory, counts, SeededComposer.get(), frame);
     this.server =

@@ -6,7 +6,7 @@ import java.util.Comparator;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.hedgerow.review.Queue.Waiting;
+import org.hedgerow.review.Queue.Place;
 
 /**
  * A place in the queue: behind something that may have been decided meanwhile.
@@ -22,11 +22,9 @@ record QueuePlace(int rank, long changed, int id) {
           .thenComparingLong(QueuePlace::changed)
           .thenComparingInt(QueuePlace::id);
 
-  static QueuePlace of(Waiting waiting) {
+  static QueuePlace of(Place place) {
     return new QueuePlace(
-        waiting.rank(),
-        ChronoUnit.MICROS.between(Instant.EPOCH, waiting.contribution().changed()),
-        waiting.contribution().id());
+        place.rank(), ChronoUnit.MICROS.between(Instant.EPOCH, place.changed()), place.id());
   }
 
   static Optional<QueuePlace> read(String text) {
@@ -40,8 +38,8 @@ record QueuePlace(int rank, long changed, int id) {
         : Optional.empty();
   }
 
-  boolean isBefore(Waiting waiting) {
-    return ORDER.compare(this, of(waiting)) < 0;
+  boolean isBefore(Place place) {
+    return ORDER.compare(this, of(place)) < 0;
   }
 
   @Override

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import org.hedgerow.review.ContributionQuery;
 import org.hedgerow.review.Queue;
+import org.hedgerow.review.Queue.Place;
 import org.hedgerow.review.Queue.Waiting;
 import org.hedgerow.web.api.review.StrictHandler.Request;
 import org.hedgerow.web.problems.ProblemType;
@@ -59,10 +60,10 @@ final class ReviewQueue {
     int limit = filters.limit();
     Optional<QueuePlace> after = after(request.parameters().text("after"), faults);
     faults.throwIfAny();
-    List<Waiting> all = queue.waiting(request.actor(), query);
-    List<Waiting> rest =
+    List<Place> all = queue.places(request.actor(), query);
+    List<Place> rest =
         all.stream().filter(each -> after.isEmpty() || after.get().isBefore(each)).toList();
-    List<Waiting> shown = rest.subList(0, Math.min(limit, rest.size()));
+    List<Waiting> shown = queue.at(request.actor(), rest.subList(0, Math.min(limit, rest.size())));
     request
         .context()
         .json(new View(all.size(), shown.stream().map(this::entry).toList(), next(rest, limit)));
@@ -82,14 +83,15 @@ final class ReviewQueue {
   }
 
   private Entry entry(Waiting waiting) {
+    Place place = waiting.place();
     return new Entry(
-        waiting.value(),
-        waiting.value().isEmpty() ? OptionalInt.empty() : OptionalInt.of(waiting.rank() + 1),
-        waiting.own(),
+        place.value(),
+        place.value().isEmpty() ? OptionalInt.empty() : OptionalInt.of(place.rank() + 1),
+        place.own(),
         answer.view(waiting.contribution()));
   }
 
-  private static Optional<String> next(List<Waiting> rest, int limit) {
+  private static Optional<String> next(List<Place> rest, int limit) {
     return rest.size() > limit
         ? Optional.of(QueuePlace.of(rest.get(limit - 1)).toString())
         : Optional.empty();

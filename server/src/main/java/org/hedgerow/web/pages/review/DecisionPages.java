@@ -43,7 +43,7 @@ final class DecisionPages {
     return Neighbours.of(
         desk.review()
             .queue()
-            .waiting(
+            .places(
                 desk.actor(context),
                 ContributionQuery.seenBy(desk.accountId(context), ContributionQuery.MOST)),
         id);

@@ -2,7 +2,7 @@ package org.hedgerow.web.pages.review;
 
 import java.util.List;
 import java.util.OptionalInt;
-import org.hedgerow.review.Queue.Waiting;
+import org.hedgerow.review.Queue.Place;
 
 /**
  * Where something stands among those that a reviewer may decide on.
@@ -10,10 +10,8 @@ import org.hedgerow.review.Queue.Waiting;
  * @param ids in the order of the queue
  */
 record Neighbours(List<Integer> ids, int id) {
-  static Neighbours of(List<Waiting> queue, int id) {
-    return new Neighbours(
-        queue.stream().filter(each -> !each.own()).map(each -> each.contribution().id()).toList(),
-        id);
+  static Neighbours of(List<Place> queue, int id) {
+    return new Neighbours(queue.stream().filter(each -> !each.own()).map(Place::id).toList(), id);
   }
 
   OptionalInt before() {

@@ -6,10 +6,12 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeMap;
+import org.hedgerow.accounts.Actor;
 import org.hedgerow.accounts.NothingThereException;
 import org.hedgerow.lexicon.Lexicon;
 import org.hedgerow.phonics.AccentCatalogue;
 import org.hedgerow.review.Kind;
+import org.hedgerow.review.Queue;
 import org.hedgerow.review.Queue.Waiting;
 
 /** The queue of what waits for a decision, and decisions on several at once. */
@@ -29,8 +31,10 @@ final class QueuePages {
   private void show(Context context, List<QueuePage.Result> results) {
     Lexicon lexicon = desk.newest().get();
     QueueQuestion question = QueueQuestion.of(context);
+    Actor actor = desk.actor(context);
+    Queue queue = desk.review().queue();
     List<Waiting> all =
-        desk.review().queue().waiting(desk.actor(context), question.query(desk.accountId(context)));
+        queue.at(actor, queue.places(actor, question.query(desk.accountId(context))));
     desk.show(
         context,
         "queue.jte",

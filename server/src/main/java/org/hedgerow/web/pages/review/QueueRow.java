@@ -31,13 +31,13 @@ record QueueRow(
         contribution.revision(),
         Wording.of(contribution.kind()),
         contribution.proposal().subject(),
-        waiting.value().isEmpty() ? "" : new Values(lexicon).words(waiting.value()),
+        waiting.place().value().isEmpty() ? "" : new Values(lexicon).words(waiting.place().value()),
         isJudged(contribution.kind())
             ? SideMaker.verdict(contribution.kind(), contribution.remarks()).label()
             : "",
         contribution.author().name(),
         Times.of(contribution.submitted().orElse(contribution.changed())),
-        waiting.own());
+        waiting.place().own());
   }
 
   static boolean isJudged(Kind kind) {

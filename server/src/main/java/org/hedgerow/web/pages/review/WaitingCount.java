@@ -3,11 +3,9 @@ package org.hedgerow.web.pages.review;
 import com.github.benmanes.caffeine.cache.Cache;
 import com.github.benmanes.caffeine.cache.Caffeine;
 import java.time.Duration;
-import java.util.Set;
 import org.hedgerow.accounts.Actor;
 import org.hedgerow.review.ContributionQuery;
-import org.hedgerow.review.Reviews;
-import org.hedgerow.review.State;
+import org.hedgerow.review.Queue;
 import org.hedgerow.web.pages.Waiting;
 
 /**
@@ -18,15 +16,17 @@ public final class WaitingCount implements Waiting {
   private static final Duration GOOD_FOR = Duration.ofSeconds(3);
   private static final int REVIEWERS_AT_ONCE = 500;
 
+  private static final int MOST = 1000;
+
   /** More than that is shown as many. */
   private static final int ENOUGH = 101;
 
-  private final Reviews reviews;
+  private final Queue queue;
   private final Cache<Integer, Integer> counts =
       Caffeine.newBuilder().maximumSize(REVIEWERS_AT_ONCE).expireAfterWrite(GOOD_FOR).build();
 
-  public WaitingCount(Reviews reviews) {
-    this.reviews = reviews;
+  public WaitingCount(Queue queue) {
+    this.queue = queue;
   }
 
   @Override
@@ -36,10 +36,10 @@ public final class WaitingCount implements Waiting {
   }
 
   private int read(Actor reviewer, int id) {
-    ContributionQuery waiting = ContributionQuery.seenBy(id, ENOUGH).in(Set.of(State.SUBMITTED));
     return (int)
-        reviews.find(reviewer, waiting).stream()
-            .filter(each -> !reviewer.is(each.author().accountId()))
+        queue.places(reviewer, ContributionQuery.seenBy(id, MOST)).stream()
+            .filter(place -> !place.own())
+            .limit(ENOUGH)
             .count();
   }
 }

@@ -96,6 +96,11 @@ public final class SeedLexicon {
     return read("sentences/adjectives.tsv", AdjectiveRow::from);
   }
 
+  /** Sentences with words to choose from. */
+  public List<SceneRow> scenes() {
+    return read("sentences/scenes.tsv", SceneRow::from);
+  }
+
   /** Adverbs that may end a sentence. */
   public List<AdverbRow> adverbs() {
     return read("sentences/adverbs.tsv", AdverbRow::from);

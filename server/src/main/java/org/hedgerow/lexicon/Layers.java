@@ -1,133 +1,170 @@
 package org.hedgerow.lexicon;
 
+import static java.util.stream.Collectors.toCollection;
+
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeSet;
 import org.roaringbitmap.IntConsumer;
-import org.roaringbitmap.PeekableIntIterator;
 import org.roaringbitmap.RoaringBitmap;
 
 /**
- * The words of an edition in two layers: those of the first edition, which every edition shares,
+ * The words of an edition in layers: lowest those of the first edition, which every edition shares,
  * and over them the few that later editions changed. A changed word hides the one below. So an
- * edition is made in milliseconds and takes hardly any memory.
+ * edition is made in a millisecond and takes hardly any memory.
+ *
+ * <p>A layer that has grown to a good part of the one below it is made one with it, except with the
+ * lowest: so there are only a handful, and each word is seldom indexed again. This is how
+ * log-structured merge-trees grow (O'Neil and others, 1996). Immutable.
  */
 final class Layers {
-  private final Segment below;
-  private final Segment above;
 
-  /** Numbers of the words below that don't count any more. */
-  private final RoaringBitmap hidden = new RoaringBitmap();
+  /** A layer is made one with the next if that is not more than so many times as large. */
+  private static final int MERGED_UP_TO = 4;
 
-  /** For each word above the number of the word below that it stands before. */
-  private final int[] places;
-
+  private final Speech speech;
+  private final List<Layer> layers;
   private final Lazy<List<Word>> all;
 
   /**
-   * @param withdrawn spellings of words that don't count any more
+   * @param hidden numbers of the words of the segment that don't count any more; not to be changed
    */
-  Layers(Segment below, Segment above, Iterable<String> withdrawn) {
-    this.below = below;
-    this.above = above;
-    withdrawn.forEach(this::hide);
-    above.words().forEach(word -> hide(word.spelling()));
-    this.places = above.words().stream().mapToInt(this::place).toArray();
-    this.all = new Lazy<>(this::mergeAll);
+  private record Layer(Segment segment, RoaringBitmap hidden) {
+
+    Layer(Segment segment) {
+      this(segment, new RoaringBitmap());
+    }
+
+    int size() {
+      return segment.words().size() - hidden.getCardinality();
+    }
+
+    Layer hiding(Set<String> spellings) {
+      RoaringBitmap more = new RoaringBitmap();
+      spellings.forEach(spelling -> segment.id(spelling).ifPresent(more::add));
+      return more.isEmpty() ? this : new Layer(segment, RoaringBitmap.or(hidden, more));
+    }
+
+    Optional<Word> word(String spelling) {
+      return segment.id(spelling).filter(id -> !hidden.contains(id)).map(segment.words()::get);
+    }
+
+    void add(Sought sought, List<Word> found) {
+      add(segment.passing(sought).ids(), found);
+    }
+
+    void addAll(List<Word> found) {
+      add(RoaringBitmap.bitmapOfRange(0, segment.words().size()), found);
+    }
+
+    private void add(RoaringBitmap ids, List<Word> found) {
+      List<Word> words = segment.words();
+      RoaringBitmap.andNot(ids, hidden).forEach((IntConsumer) id -> found.add(words.get(id)));
+    }
+
+    int count(Sought sought) {
+      return RoaringBitmap.andNotCardinality(segment.passing(sought).ids(), hidden);
+    }
+
+    /** Only what is hidden is counted if the words were counted before. */
+    Tally tally(Sought sought) {
+      Passing passing = segment.passing(sought);
+      return hidden.isEmpty() ? passing.tally() : passing.tally().minus(passing.tallyAmong(hidden));
+    }
   }
 
-  private void hide(String spelling) {
-    below.id(spelling).ifPresent(hidden::add);
+  private Layers(Speech speech, List<Layer> layers) {
+    this.speech = speech;
+    this.layers = List.copyOf(layers);
+    this.all = new Lazy<>(this::merged);
   }
 
-  private int place(Word word) {
-    int found = Collections.binarySearch(below.words(), word, Order.DEFAULT.comparator());
-    return found < 0 ? -found - 1 : found;
+  /** The words of a first edition. */
+  static Layers of(Speech speech, Segment first) {
+    return new Layers(speech, List.of(new Layer(first)));
+  }
+
+  /** These words with some changes; those are indexed at once in the accents that are in use. */
+  Layers with(List<Word> changed, Set<String> withdrawn) {
+    Set<String> gone = changed.stream().map(Word::spelling).collect(toCollection(HashSet::new));
+    gone.addAll(withdrawn);
+    List<Layer> next = new ArrayList<>();
+    layers.forEach(layer -> next.add(layer.hiding(gone)));
+    if (!changed.isEmpty()) {
+      addOnTop(changed, next);
+    }
+    return new Layers(speech, next);
+  }
+
+  private void addOnTop(List<Word> changed, List<Layer> next) {
+    List<Word> top = new ArrayList<>(changed);
+    while (next.size() > 1 && next.get(next.size() - 1).size() <= MERGED_UP_TO * top.size()) {
+      next.remove(next.size() - 1).addAll(top);
+    }
+    Segment segment = new Segment(speech, top);
+    segment.prepareAs(lowest());
+    next.add(new Layer(segment));
+  }
+
+  private Segment lowest() {
+    return layers.get(0).segment();
   }
 
   /** All words in the order of {@link Order#DEFAULT}. */
   List<Word> words() {
-    return isOneLayer() ? below.words() : all.get();
+    boolean untouched = layers.size() == 1 && layers.get(0).hidden().isEmpty();
+    return untouched ? lowest().words() : all.get();
   }
 
-  private boolean isOneLayer() {
-    return above.words().isEmpty() && hidden.isEmpty();
+  private List<Word> merged() {
+    List<Word> words = new ArrayList<>();
+    layers.forEach(layer -> layer.addAll(words));
+    return Collections.unmodifiableList(sorted(words));
   }
 
-  private List<Word> mergeAll() {
-    RoaringBitmap shown = RoaringBitmap.bitmapOfRange(0, below.words().size());
-    shown.andNot(hidden);
-    RoaringBitmap changed = RoaringBitmap.bitmapOfRange(0, above.words().size());
-    return Collections.unmodifiableList(merged(shown, changed));
+  /** Cheap, for each layer is in order already. */
+  private static List<Word> sorted(List<Word> words) {
+    words.sort(Order.DEFAULT.comparator());
+    return words;
   }
 
   Optional<Word> word(String spelling) {
-    Optional<Word> changed = above.id(spelling).map(above.words()::get);
-    return changed.isPresent()
-        ? changed
-        : below.id(spelling).filter(id -> !hidden.contains(id)).map(below.words()::get);
+    return layers.stream().flatMap(layer -> layer.word(spelling).stream()).findFirst();
   }
 
   /** The words that pass, in the order of {@link Order#DEFAULT}; a new list. */
   List<Word> find(Sought sought) {
-    return merged(shown(sought), changed(sought));
+    List<Word> found = new ArrayList<>();
+    layers.forEach(layer -> layer.add(sought, found));
+    return layers.size() == 1 ? found : sorted(found);
   }
 
   int count(Sought sought) {
-    return RoaringBitmap.andNotCardinality(below.passing(sought).ids(), hidden)
-        + changed(sought).getCardinality();
+    return layers.stream().mapToInt(layer -> layer.count(sought)).sum();
   }
 
-  /** Only what is hidden and what is changed is counted if the words below were counted before. */
   Tally tally(Sought sought) {
-    Passing passing = below.passing(sought);
-    Tally shown = passing.tally().minus(passing.tallyAmong(hidden));
-    return above.words().isEmpty() ? shown : shown.plus(above.passing(sought).tally());
+    Tally sum = Tally.NONE;
+    for (Layer layer : layers) {
+      sum = sum.plus(layer.tally(sought));
+    }
+    return sum;
   }
 
   /** The shapes that words have in an accent, in the order of the alphabet. */
   SortedSet<String> shapes(String accent) {
-    SortedSet<String> shapes = new TreeSet<>(below.index(accent).shapes());
-    shapes.addAll(above.index(accent).shapes());
-    return shapes;
+    return layers.stream()
+        .flatMap(layer -> layer.segment().index(accent).shapes().stream())
+        .collect(toCollection(TreeSet::new));
   }
 
-  private RoaringBitmap shown(Sought sought) {
-    return RoaringBitmap.andNot(below.passing(sought).ids(), hidden);
-  }
-
-  private RoaringBitmap changed(Sought sought) {
-    return above.words().isEmpty() ? new RoaringBitmap() : above.passing(sought).ids();
-  }
-
-  private List<Word> merged(RoaringBitmap shown, RoaringBitmap changed) {
-    List<Word> found = new ArrayList<>(shown.getCardinality() + changed.getCardinality());
-    PeekableIntIterator rest = changed.getIntIterator();
-    shown.forEach(
-        (IntConsumer)
-            id -> {
-              while (rest.hasNext() && places[rest.peekNext()] <= id) {
-                found.add(above.words().get(rest.next()));
-              }
-              found.add(below.words().get(id));
-            });
-    while (rest.hasNext()) {
-      found.add(above.words().get(rest.next()));
-    }
-    return found;
-  }
-
-  /** Indexes the words above in the accents that somebody has asked for. */
-  void prepareChanges() {
-    above.prepareAs(below);
-  }
-
-  /** Indexes an accent in both layers. */
+  /** Indexes an accent in all layers. */
   void prepare(String accent) {
-    below.index(accent);
-    above.index(accent);
+    layers.forEach(layer -> layer.segment().index(accent));
   }
 }

@@ -46,10 +46,6 @@ public final class Lexicon {
           new Guesses(speech, segment.words()),
           new Lazy<>(() -> new Inflections(segment.words())));
     }
-
-    Layers with(Changes changes) {
-      return new Layers(words, new Segment(speech, changes.words()), changes.withdrawn());
-    }
   }
 
   /**
@@ -70,7 +66,7 @@ public final class Lexicon {
   public Lexicon(int edition, List<AccentCatalogue> accents, List<Word> words, Pictures pictures) {
     this.edition = edition;
     this.base = Base.of(edition, accents, words);
-    this.layers = base.with(Changes.NONE);
+    this.layers = Layers.of(base.speech(), base.words());
     this.pictures = pictures;
     this.sentences = Sentences.NONE;
     this.plans = new Plans(Teaching.NONE, new OurSequences(this));
@@ -87,19 +83,16 @@ public final class Lexicon {
   }
 
   /**
-   * Called of the first edition, a later one of the same bank; takes a few milliseconds and leaves
-   * this one as it is. The words that are changed are indexed at once in the accents that are in
-   * use.
+   * A later edition of the same bank; takes a few milliseconds and leaves this one as it is. The
+   * words that are changed are indexed at once in the accents that are in use.
    *
-   * @param changes all that is other than in the first edition
+   * @param changes all that is other than in this edition
    */
   public Lexicon edition(int number, Changes changes) {
-    Layers changed = base.with(changes);
-    changed.prepareChanges();
     return new Lexicon(
         number,
         base,
-        changed,
+        layers.with(changes.words(), changes.withdrawn()),
         pictures.and(changes.pictures()),
         changes.sentences().orElse(sentences),
         changes.teaching().map(plans::with).orElse(plans));

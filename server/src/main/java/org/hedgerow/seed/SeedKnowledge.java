@@ -10,6 +10,7 @@ import org.hedgerow.seedlexicon.AdjectiveRow;
 import org.hedgerow.seedlexicon.AdverbRow;
 import org.hedgerow.seedlexicon.InflectionKind;
 import org.hedgerow.seedlexicon.NounRow;
+import org.hedgerow.seedlexicon.SceneRow;
 import org.hedgerow.seedlexicon.SeedLexicon;
 import org.hedgerow.seedlexicon.VerbRow;
 import org.hedgerow.sentences.compose.Adjective;
@@ -19,7 +20,9 @@ import org.hedgerow.sentences.compose.Frame;
 import org.hedgerow.sentences.compose.Knowledge;
 import org.hedgerow.sentences.compose.Mode;
 import org.hedgerow.sentences.compose.Noun;
+import org.hedgerow.sentences.compose.Scene;
 import org.hedgerow.sentences.compose.Selection;
+import org.hedgerow.sentences.compose.SentenceKind;
 import org.hedgerow.sentences.compose.Verb;
 import org.hedgerow.sentences.compose.Whereabouts;
 
@@ -49,7 +52,8 @@ public final class SeedKnowledge {
         seed.verbs().stream().filter(row -> !isBeing(row)).map(this::frame).toList(),
         seed.verbs().stream().filter(SeedKnowledge::isBeing).map(this::whereabouts).toList(),
         seed.adjectives().stream().map(this::adjective).toList(),
-        seed.adverbs().stream().map(SeedKnowledge::closing).toList());
+        seed.adverbs().stream().map(SeedKnowledge::closing).toList(),
+        seed.scenes().stream().map(SeedKnowledge::scene).toList());
   }
 
   private Noun noun(NounRow row) {
@@ -94,6 +98,13 @@ public final class SeedKnowledge {
 
   private Whereabouts whereabouts(VerbRow row) {
     return new Whereabouts(selection(row.subject()), Places.of(row.where(), this::selection));
+  }
+
+  private static Scene scene(SceneRow row) {
+    SentenceKind kind =
+        SentenceKind.labelled(row.kind())
+            .orElseThrow(() -> new IllegalArgumentException("no kind of sentence: " + row.kind()));
+    return Scene.of(kind, row.scene());
   }
 
   private static Closing closing(AdverbRow row) {

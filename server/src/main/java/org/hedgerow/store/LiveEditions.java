@@ -3,7 +3,6 @@ package org.hedgerow.store;
 import com.github.benmanes.caffeine.cache.Cache;
 import com.github.benmanes.caffeine.cache.Caffeine;
 import java.util.Optional;
-import org.hedgerow.lexicon.Changes;
 import org.hedgerow.lexicon.EditionLog;
 import org.hedgerow.lexicon.Editions;
 import org.hedgerow.lexicon.Lexicon;
@@ -28,13 +27,7 @@ public final class LiveEditions implements Editions, AutoCloseable {
   private final Cache<Integer, Lexicon> old =
       Caffeine.newBuilder().maximumSize(OLD_ONES_KEPT).build();
   private final EditionListener listener;
-  private volatile Newest newest;
-
-  private record Newest(Lexicon lexicon, Changes changes) {
-    int number() {
-      return lexicon.edition();
-    }
-  }
+  private volatile Lexicon newest;
 
   /**
    * Begins with the newest edition and listens for others until it is closed.
@@ -46,23 +39,23 @@ public final class LiveEditions implements Editions, AutoCloseable {
     this.outage = bank.outage();
     this.first = first;
     this.log = new JdbiEditionLog(bank.jdbi(), bank.outage(), first.accents());
-    this.newest = after(new Newest(first, Changes.NONE));
+    this.newest = after(first);
     this.listener = EditionListener.start(bank.address(), this::look);
   }
 
   @Override
   public Lexicon newest() {
-    return newest.lexicon;
+    return newest;
   }
 
   @Override
   public Optional<Lexicon> at(int number) {
     catchUp(number);
-    Newest now = newest;
-    if (number < Edition.FIRST || number > now.number()) {
+    Lexicon now = newest;
+    if (number < Edition.FIRST || number > now.edition()) {
       return Optional.empty();
     }
-    return Optional.of(number == now.number() ? now.lexicon : old(number));
+    return Optional.of(number == now.edition() ? now : old(number));
   }
 
   @Override
@@ -83,7 +76,7 @@ public final class LiveEditions implements Editions, AutoCloseable {
    * it after the commit, so that their own answer isn't ahead of the next read.
    */
   public void catchUp(int number) {
-    if (number > newest.number()) {
+    if (number > newest.edition()) {
       try {
         look(number);
       } catch (JdbiException problem) {
@@ -99,20 +92,19 @@ public final class LiveEditions implements Editions, AutoCloseable {
   /** Whoever waited while others looked may find that they saw the edition too. */
   private void look(int number) {
     synchronized (making) {
-      if (number > newest.number()) {
+      if (number > newest.edition()) {
         newest = after(newest);
       }
     }
   }
 
-  private Newest after(Newest before) {
-    EditionReader.Later later = reader.since(first.accents(), before.number());
-    if (later.edition() <= before.number()) {
+  private Lexicon after(Lexicon before) {
+    EditionReader.Later later = reader.since(first.accents(), before.edition());
+    if (later.edition() <= before.edition()) {
       return before;
     }
-    Changes changes = before.changes.and(later.changes());
     LOG.info("Edition {} is answered from now on.", later.edition());
-    return new Newest(first.edition(later.edition(), changes), changes);
+    return before.edition(later.edition(), later.changes());
   }
 
   @Override

@@ -50,6 +50,28 @@ class EditionTest {
     assertThat(THIRD.words()).isEqualTo(AT_ONCE.words());
   }
 
+  /** As a server makes them, each over the one before. */
+  @Test
+  void manySmallEditionsOneAfterAnotherComeToTheSame() {
+    Changes all = Changes.NONE;
+    Lexicon newest = FIRST;
+    for (int number = 2; number < 150; number++) {
+      Changes more = RandomChanges.of(newest, number, 1 + number % 7, number);
+      all = all.and(more);
+      newest = newest.edition(number, more);
+    }
+    Lexicon atOnce = FIRST.edition(149, all);
+    assertThat(newest.words()).isEqualTo(atOnce.words());
+    for (int i = 0; i < 60; i++) {
+      WordQuery query = query(new Random(i));
+      assertThat(newest.find(query)).isEqualTo(atOnce.find(query)).hasSize(newest.count(query));
+    }
+    for (String withdrawn : all.withdrawn()) {
+      assertThat(newest.word(withdrawn)).isEmpty();
+    }
+    assertThat(all.withdrawn()).isNotEmpty();
+  }
+
   @Test
   void looksWordsUpAsIfMadeAtOnce() {
     List<String> spellings = new ArrayList<>(THIRD_CHANGES.withdrawn());

@@ -3,8 +3,13 @@ package org.hedgerow.sentences.compose;
 import java.util.List;
 import java.util.Locale;
 
-/** A sentence before it is ranked. */
-record Candidate(Phrase phrase, SentenceKind kind, String pattern) {
+/**
+ * A sentence before it is ranked.
+ *
+ * @param pattern by which sentences that are made alike know each other
+ * @param written whether it is a scene that somebody wrote, filled
+ */
+record Candidate(Phrase phrase, SentenceKind kind, String pattern, boolean written) {
 
   /** With its capital and its final mark. */
   String text() {

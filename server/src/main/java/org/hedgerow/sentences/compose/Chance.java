@@ -1,5 +1,7 @@
 package org.hedgerow.sentences.compose;
 
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.SplittableRandom;
@@ -15,6 +17,15 @@ final class Chance {
 
   boolean of(double probability) {
     return random.nextDouble() < probability;
+  }
+
+  /** All of them in some order; a new list. */
+  <T> List<T> shuffled(List<T> all) {
+    List<T> shuffled = new ArrayList<>(all);
+    for (int last = shuffled.size() - 1; last > 0; last--) {
+      Collections.swap(shuffled, last, random.nextInt(last + 1));
+    }
+    return shuffled;
   }
 
   /** One of them, each as likely as any other; none of none. */

@@ -30,6 +30,12 @@ public final class Composer {
   /** How many for each that is wanted make it needless to try a poorer style. */
   private static final int ENOUGH = 6;
 
+  /** How many scenes are filled for each sentence that is wanted, so that some can be left. */
+  private static final int SCENES_FOR_EACH = 2;
+
+  /** How often a scene is filled. */
+  private static final int FILLINGS = 60;
+
   /** As people write first; then with more in a sentence, for where words are few. */
   private static final List<Style> STYLES = List.of(Style.PLAIN, Style.DENSE, Style.LAST);
 
@@ -60,8 +66,10 @@ public final class Composer {
     Articles articles = new Articles(lexicon, standard.accents().get(0));
     Chance chance = new Chance(order.seed());
     Map<String, Candidate> found = new LinkedHashMap<>();
+    fill(found, pantry, articles, chance, order, standard);
+    boolean enoughWritten = scenes(found) >= order.count();
     for (Style style : STYLES) {
-      if (found.size() >= ENOUGH * order.count()) {
+      if (enoughWritten || found.size() >= ENOUGH * order.count()) {
         break;
       }
       Patterns patterns =
@@ -82,7 +90,7 @@ public final class Composer {
     return Math.max(LEAST_CHOICE, CHOICE * count);
   }
 
-  private static Use use(JudgedWord word) {
+  static Use use(JudgedWord word) {
     if (word.verdict() != Verdict.PASS) {
       return Use.NONE;
     }
@@ -94,6 +102,46 @@ public final class Composer {
     };
   }
 
+  /** How many scenes some sentences are from. */
+  private static long scenes(Map<String, Candidate> found) {
+    return found.values().stream().map(Candidate::pattern).distinct().count();
+  }
+
+  /** Each time others of the scenes, so that another seed shows other sentences. */
+  private static void fill(
+      Map<String, Candidate> found,
+      Pantry pantry,
+      Articles articles,
+      Chance chance,
+      DraftOrder order,
+      SentenceStandard standard) {
+    List<SceneStock> scenes =
+        chance.shuffled(pantry.scenes(standard.minimumTargets())).stream()
+            .filter(scene -> order.kinds().contains(scene.kind()))
+            .toList();
+    int used = 0;
+    for (SceneStock scene : scenes) {
+      int before = found.size();
+      for (int filled = 0; filled < FILLINGS; filled++) {
+        add(found, scene.fill(chance, articles::startsWithVowel), order, standard);
+      }
+      used += found.size() > before ? 1 : 0;
+      if (used >= SCENES_FOR_EACH * order.count()) {
+        return;
+      }
+    }
+  }
+
+  private static void add(
+      Map<String, Candidate> found,
+      Candidate candidate,
+      DraftOrder order,
+      SentenceStandard standard) {
+    if (isInOrder(candidate.phrase(), order, standard)) {
+      found.putIfAbsent(candidate.text(), candidate);
+    }
+  }
+
   private static void gather(
       Map<String, Candidate> found,
       Patterns patterns,
@@ -102,10 +150,7 @@ public final class Composer {
       int tries) {
     int wanted = candidatesFor(order.count());
     for (int tried = 0; tried < tries && found.size() < wanted; tried++) {
-      patterns
-          .next()
-          .filter(candidate -> isInOrder(candidate.phrase(), order, standard))
-          .ifPresent(candidate -> found.putIfAbsent(candidate.text(), candidate));
+      patterns.next().ifPresent(candidate -> add(found, candidate, order, standard));
     }
   }
 

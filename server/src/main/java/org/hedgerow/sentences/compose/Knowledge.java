@@ -7,13 +7,15 @@ import java.util.List;
  * to what, what can be said of what.
  *
  * @param closings what may end any sentence in which something happened
+ * @param scenes sentences with words to choose from
  */
 public record Knowledge(
     List<Noun> nouns,
     List<Frame> frames,
     List<Whereabouts> whereabouts,
     List<Adjective> adjectives,
-    List<Closing> closings) {
+    List<Closing> closings,
+    List<Scene> scenes) {
 
   public Knowledge {
     nouns = List.copyOf(nouns);
@@ -21,5 +23,6 @@ public record Knowledge(
     whereabouts = List.copyOf(whereabouts);
     adjectives = List.copyOf(adjectives);
     closings = List.copyOf(closings);
+    scenes = List.copyOf(scenes);
   }
 }

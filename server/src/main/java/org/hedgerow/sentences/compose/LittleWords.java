@@ -93,6 +93,20 @@ final class LittleWords {
     return text.isEmpty() ? Optional.empty() : piece(text, lemma);
   }
 
+  /** Words as somebody wrote them, with commas; empty if one of them can't be read. */
+  Optional<Phrase> written(List<String> texts, Lemmas lemmas) {
+    List<Piece> pieces = texts.stream().flatMap(text -> written(text, lemmas).stream()).toList();
+    return pieces.size() < texts.size() ? Optional.empty() : Optional.of(new Phrase(pieces));
+  }
+
+  private Optional<Piece> written(String text, Lemmas lemmas) {
+    if (!text.endsWith(",")) {
+      return piece(text, lemmas.of(text));
+    }
+    String word = text.substring(0, text.length() - 1);
+    return piece(word, lemmas.of(word)).map(Piece::withComma);
+  }
+
   /** A word with the phonogram counts as one that means something, wherever it stands. */
   private Optional<Piece> piece(String text, String lemma) {
     Use use = uses.apply(text.toLowerCase(Locale.ROOT));

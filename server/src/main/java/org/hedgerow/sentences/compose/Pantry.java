@@ -2,6 +2,7 @@ package org.hedgerow.sentences.compose;
 
 import static java.util.stream.Collectors.toUnmodifiableSet;
 
+import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
@@ -24,6 +25,7 @@ final class Pantry {
   private final Stock<Description> descriptions;
   private final Map<Shape, Map<Mode, Stock<Action>>> actions;
   private final Stock<Situation> situations;
+  private final List<SceneStock> scenes;
   private final Map<Noun, Stock<Description>> describing = new HashMap<>();
   private final Map<Adjective, Stock<NounForm>> described = new HashMap<>();
   private final Stock<NounPhrase> subjects;
@@ -52,9 +54,20 @@ final class Pantry {
     this.subjects = pronouns(Pronoun::subject);
     this.objects = pronouns(Pronoun::object);
     this.actions = layOutActions();
+    this.scenes = scenes();
     List<Situation> whole = knowledge.whereabouts().stream().flatMap(this::situation).toList();
     this.situations =
         new Stock<>(List.of(), whole.stream().filter(Situation::holdsTarget).toList(), whole);
+  }
+
+  private List<SceneStock> scenes() {
+    Lemmas lemmas = new Lemmas(knowledge);
+    List<SceneStock> readable = new ArrayList<>();
+    for (Scene scene : knowledge.scenes()) {
+      String name = "scene " + readable.size();
+      SceneStock.of(scene, name, choice -> words.written(choice, lemmas)).ifPresent(readable::add);
+    }
+    return List.copyOf(readable);
   }
 
   private Stock<NounPhrase> pronouns(Function<Pronoun, String> text) {
@@ -170,6 +183,11 @@ final class Pantry {
   /** The words that hold sentences together. */
   LittleWords words() {
     return words;
+  }
+
+  /** The scenes that sentences for some number of targets can be made of. */
+  List<SceneStock> scenes(int minimumTargets) {
+    return scenes.stream().filter(each -> each.mostTargets() >= minimumTargets).toList();
   }
 
   /** Who or what can be where. */

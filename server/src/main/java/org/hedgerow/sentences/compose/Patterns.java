@@ -57,6 +57,8 @@ final class Patterns {
         .among(lots)
         .flatMap(
             lot ->
-                lot.pattern().make().map(phrase -> new Candidate(phrase, lot.kind(), lot.name())));
+                lot.pattern()
+                    .make()
+                    .map(phrase -> new Candidate(phrase, lot.kind(), lot.name(), false)));
   }
 }

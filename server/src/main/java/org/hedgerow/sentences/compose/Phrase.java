@@ -3,6 +3,7 @@ package org.hedgerow.sentences.compose;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 
 /** Words that follow each other. Immutable. */
@@ -39,6 +40,18 @@ record Phrase(List<Piece> pieces) {
   Phrase withComma() {
     List<Piece> all = new ArrayList<>(pieces);
     all.set(all.size() - 1, all.get(all.size() - 1).withComma());
+    return new Phrase(all);
+  }
+
+  /** The same with <em>an</em> for <em>a</em> where the next word is said with a vowel first. */
+  Phrase withArticles(Predicate<String> startsWithVowel) {
+    List<Piece> all = new ArrayList<>(pieces);
+    for (int at = 0; at + 1 < all.size(); at++) {
+      Piece piece = all.get(at);
+      if (piece.text().equals("a") && startsWithVowel.test(all.get(at + 1).word())) {
+        all.set(at, new Piece("an", piece.lemma(), piece.target(), piece.sight()));
+      }
+    }
     return new Phrase(all);
   }
 

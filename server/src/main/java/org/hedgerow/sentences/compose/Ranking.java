@@ -20,6 +20,12 @@ final class Ranking {
   private static final double SAME_WORD = 0.2;
   private static final double SAME_PATTERN = 0.1;
 
+  /** What somebody wrote makes more sense than what chance made of classes. */
+  private static final double WRITTEN = 1;
+
+  /** Two fillings of a scene are one sentence to those who read them. */
+  private static final double SAME_SCENE = 0.8;
+
   /** Statements are met oftener than questions. */
   private static final double QUESTION = 0.15;
 
@@ -71,7 +77,8 @@ final class Ranking {
     double perWord = plausibility.perWord(candidate.words());
     long sight = candidate.phrase().pieces().stream().filter(Piece::sight).count();
     double asked = candidate.kind() == SentenceKind.QUESTION ? QUESTION : 0;
-    return new Scored(candidate, perWord, perWord - SIGHT_WORD * sight - asked);
+    double written = candidate.written() ? WRITTEN : 0;
+    return new Scored(candidate, perWord, perWord - SIGHT_WORD * sight - asked + written);
   }
 
   private static Optional<Scored> mostWelcome(List<Scored> left, Map<String, Integer> used) {
@@ -84,6 +91,7 @@ final class Ranking {
             .mapToInt(lemma -> used.getOrDefault(lemma, 0))
             .sum();
     int pattern = used.getOrDefault(scored.candidate().pattern(), 0);
-    return scored.score() - SAME_WORD * words - SAME_PATTERN * pattern;
+    double alike = scored.candidate().written() ? SAME_SCENE : SAME_PATTERN;
+    return scored.score() - SAME_WORD * words - alike * pattern;
   }
 }

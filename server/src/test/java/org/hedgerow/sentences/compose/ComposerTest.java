@@ -31,6 +31,7 @@ class ComposerTest {
           List.of(sitting()),
           List.of(),
           List.of(),
+          List.of(),
           List.of());
 
   private static Noun animal(String word, int size) {

@@ -1,0 +1,98 @@
+package org.hedgerow.sentences.compose;
+
+import static java.util.stream.Collectors.joining;
+import static java.util.stream.Collectors.toCollection;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+import org.hedgerow.lexicon.Lexicon;
+import org.hedgerow.phonics.Correspondence;
+import org.hedgerow.reading.Standard;
+import org.hedgerow.seed.SeedKnowledge;
+import org.hedgerow.seed.SeededLexicon;
+import org.hedgerow.seedlexicon.SeedLexicon;
+import org.hedgerow.sentences.Articles;
+import org.hedgerow.sentences.SentenceStandard;
+import org.hedgerow.sentences.WordJudge;
+
+/**
+ * For whoever writes scenes: {@code SceneReading FILE oa1} prints for each scene of a table what
+ * can't be read in sentences for the value, in American and British English, and some fillings.
+ */
+public final class SceneReading {
+  private static final int SHOWN = 6;
+  private static final int TRIES = 300;
+
+  private final SentenceStandard standard;
+  private final LittleWords words;
+  private final Lemmas lemmas;
+  private final Articles articles;
+  private final Chance chance = new Chance(1);
+
+  private SceneReading(Lexicon lexicon, Correspondence value) {
+    this.standard =
+        new SentenceStandard(
+            Standard.of(value),
+            List.of("en-US", "en-GB"),
+            lexicon.plans().sightWords().usualWords(),
+            SentenceStandard.USUAL_TARGETS,
+            SentenceStandard.USUAL_WORDS);
+    WordJudge judge = new WordJudge(lexicon, standard);
+    this.words = new LittleWords(word -> Composer.use(judge.judge(word)), List.of());
+    this.lemmas = new Lemmas(SeedKnowledge.of(SeedLexicon.bundled()));
+    this.articles = new Articles(lexicon, "en-US");
+  }
+
+  public static void main(String[] arguments) throws IOException {
+    Lexicon lexicon = SeededLexicon.get();
+    String name = arguments[1];
+    int at = name.length() - 1;
+    Correspondence value =
+        lexicon.catalogue().value(name.substring(0, at), name.charAt(at) - '0').orElseThrow();
+    SceneReading reading = new SceneReading(lexicon, value);
+    for (String line : Files.readAllLines(Path.of(arguments[0]))) {
+      String[] cells = line.split("\t", -1);
+      if (!line.startsWith("#") && cells.length == 2 && !cells[0].equals("kind")) {
+        reading.print(cells[0], cells[1]);
+      }
+    }
+  }
+
+  private void print(String kind, String text) {
+    Scene scene = Scene.of(SentenceKind.labelled(kind).orElseThrow(), text);
+    System.out.println(text);
+    String unread =
+        scene.slots().stream()
+            .flatMap(List::stream)
+            .flatMap(List::stream)
+            .filter(word -> read(List.of(word)).isEmpty())
+            .distinct()
+            .collect(joining(" "));
+    if (!unread.isEmpty()) {
+      System.out.println("   can't be read: " + unread);
+    }
+    Set<String> passing = SceneStock.of(scene, "", this::read).map(this::fillings).orElse(Set.of());
+    System.out.printf("   %d fillings pass%n", passing.size());
+    passing.stream().limit(SHOWN).forEach(each -> System.out.println("      " + each));
+  }
+
+  private Optional<Phrase> read(List<String> texts) {
+    return words.written(texts, lemmas);
+  }
+
+  private Set<String> fillings(SceneStock scene) {
+    return Stream.generate(() -> scene.fill(chance, articles::startsWithVowel))
+        .limit(TRIES)
+        .filter(each -> each.phrase().targets() >= standard.minimumTargets())
+        .filter(each -> each.phrase().length() <= standard.maximumWords())
+        .filter(each -> !each.phrase().repeats())
+        .map(Candidate::text)
+        .collect(toCollection(LinkedHashSet::new));
+  }
+}

@@ -58,6 +58,11 @@ final class Layers {
       add(segment.passing(sought).ids(), found);
     }
 
+    void addFirst(int most, Sought sought, List<Word> found) {
+      RoaringBitmap ids = RoaringBitmap.andNot(segment.passing(sought).ids(), hidden);
+      ids.stream().limit(most).forEach(id -> found.add(segment.words().get(id)));
+    }
+
     void addAll(List<Word> found) {
       add(RoaringBitmap.bitmapOfRange(0, segment.words().size()), found);
     }
@@ -142,6 +147,13 @@ final class Layers {
     List<Word> found = new ArrayList<>();
     layers.forEach(layer -> layer.add(sought, found));
     return layers.size() == 1 ? found : sorted(found);
+  }
+
+  /** The first of those words. */
+  List<Word> first(int most, Sought sought) {
+    List<Word> found = new ArrayList<>();
+    layers.forEach(layer -> layer.addFirst(most, sought, found));
+    return sorted(found).subList(0, Math.min(most, found.size()));
   }
 
   int count(Sought sought) {

@@ -216,6 +216,16 @@ public final class Lexicon {
   }
 
   /**
+   * The first of the words that pass, in the order of {@link Order#DEFAULT}, whatever order is
+   * asked for.
+   *
+   * @throws IllegalArgumentException if an accent is none of the edition's
+   */
+  public List<Word> first(int most, WordQuery query) {
+    return layers.first(most, base.speech().sought(query));
+  }
+
+  /**
    * The shapes that words have in an accent, as {@link Shape} writes them, in the order of the
    * alphabet.
    *

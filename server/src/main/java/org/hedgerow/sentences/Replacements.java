@@ -14,6 +14,7 @@ import org.hedgerow.lexicon.TagFilter;
 import org.hedgerow.lexicon.Word;
 import org.hedgerow.lexicon.WordQuery;
 import org.hedgerow.reading.Standard;
+import org.hedgerow.reading.Switch;
 import org.hedgerow.reading.Verdict;
 
 /**
@@ -57,9 +58,10 @@ final class Replacements {
     if (alike.isEmpty()) {
       return Stream.empty();
     }
-    Stream<String> targets = forms(word, alike.get(), standard.standard());
-    Stream<String> plain = forms(word, alike.get(), standard.withoutTarget());
-    return (lacking ? Stream.concat(targets, plain) : Stream.concat(plain, targets))
+    Standard targets = standard.standard();
+    Standard plain = standard.withoutTarget();
+    return (lacking ? Stream.of(targets, plain) : Stream.of(plain, targets))
+        .flatMap(measure -> forms(word, alike.get(), measure))
         .filter(form -> !form.equals(word.spelling()))
         .filter(form -> judge.judge(form).verdict() == Verdict.PASS)
         .distinct();
@@ -81,13 +83,17 @@ final class Replacements {
   private Stream<String> forms(Word word, TagFilter alike, Standard measure) {
     Optional<Tag> form = Inflections.formOf(word);
     WordQuery query =
-        WordQuery.of(standard.accents().get(0), measure)
+        WordQuery.of(standard.accents().get(0), ofBases(measure))
             .withAccents(standard.accents())
             .withTags(alike);
-    return lexicon.find(query).stream()
-        .filter(other -> Inflections.formOf(other).isEmpty())
-        .limit(LOOKED_AT)
+    return lexicon.first(LOOKED_AT, query).stream()
         .flatMap(other -> inForm(other.spelling(), form).stream());
+  }
+
+  /** Without inflected forms, which are made of these words where they are wanted. */
+  private static Standard ofBases(Standard measure) {
+    return new Standard(
+        measure.rules().with(Switch.INFLECTED_FORMS, false), measure.targets(), measure.taught());
   }
 
   private Optional<String> inForm(String base, Optional<Tag> form) {

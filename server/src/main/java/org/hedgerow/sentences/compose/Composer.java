@@ -3,11 +3,9 @@ package org.hedgerow.sentences.compose;
 import com.github.benmanes.caffeine.cache.Cache;
 import com.github.benmanes.caffeine.cache.Caffeine;
 import java.time.Duration;
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
+import java.util.function.Predicate;
 import org.hedgerow.lexicon.Lexicon;
 import org.hedgerow.reading.Verdict;
 import org.hedgerow.sentences.Articles;
@@ -63,21 +61,22 @@ public final class Composer {
    */
   public Drafts compose(DraftOrder order, Lexicon lexicon, SentenceStandard standard) {
     Pantry pantry = pantries.get(new Question(lexicon, standard, order.mustUse()), this::layOut);
-    Articles articles = new Articles(lexicon, standard.accents().get(0));
+    Predicate<String> startsWithVowel =
+        new Articles(lexicon, standard.accents().get(0))::startsWithVowel;
     Chance chance = new Chance(order.seed());
-    Map<String, Candidate> found = new LinkedHashMap<>();
-    fill(found, pantry, articles, chance, order, standard);
-    boolean enoughWritten = scenes(found) >= order.count();
-    for (Style style : STYLES) {
-      if (enoughWritten || found.size() >= ENOUGH * order.count()) {
-        break;
+    Gathering found = new Gathering(order, standard);
+    List<SceneStock> scenes = chance.shuffled(pantry.scenes(standard.minimumTargets(), order));
+    fill(scenes, SCENES_FOR_EACH * order.count(), chance, startsWithVowel, found);
+    if (found.patterns() < order.count()) {
+      for (Style style : STYLES) {
+        if (found.size() < ENOUGH * order.count()) {
+          Patterns patterns = new Patterns(pantry, startsWithVowel, style, chance, order.kinds());
+          gather(patterns, candidatesFor(order.count()), style.tries(), found);
+        }
       }
-      Patterns patterns =
-          new Patterns(pantry, articles::startsWithVowel, style, chance, order.kinds());
-      gather(found, patterns, order, standard, style.tries());
     }
     return new Drafts(
-        ranking.best(new ArrayList<>(found.values()), order.count()), pantry.targetLemmas());
+        ranking.best(found.all(), order.count()), found.size(), pantry.targetLemmas());
   }
 
   private Pantry layOut(Question question) {
@@ -86,7 +85,7 @@ public final class Composer {
   }
 
   /** How many sentences are made, at most, to choose some from. */
-  public static int candidatesFor(int count) {
+  private static int candidatesFor(int count) {
     return Math.max(LEAST_CHOICE, CHOICE * count);
   }
 
@@ -102,72 +101,26 @@ public final class Composer {
     };
   }
 
-  /** How many scenes some sentences are from. */
-  private static long scenes(Map<String, Candidate> found) {
-    return found.values().stream().map(Candidate::pattern).distinct().count();
-  }
-
   /** Each time others of the scenes, so that another seed shows other sentences. */
   private static void fill(
-      Map<String, Candidate> found,
-      Pantry pantry,
-      Articles articles,
+      List<SceneStock> scenes,
+      int enough,
       Chance chance,
-      DraftOrder order,
-      SentenceStandard standard) {
-    List<SceneStock> scenes =
-        chance.shuffled(pantry.scenes(standard.minimumTargets())).stream()
-            .filter(scene -> order.kinds().contains(scene.kind()))
-            .toList();
-    int used = 0;
+      Predicate<String> startsWithVowel,
+      Gathering found) {
     for (SceneStock scene : scenes) {
-      int before = found.size();
       for (int filled = 0; filled < FILLINGS; filled++) {
-        add(found, scene.fill(chance, articles::startsWithVowel), order, standard);
+        found.add(scene.fill(chance, startsWithVowel));
       }
-      used += found.size() > before ? 1 : 0;
-      if (used >= SCENES_FOR_EACH * order.count()) {
+      if (found.patterns() >= enough) {
         return;
       }
     }
   }
 
-  private static void add(
-      Map<String, Candidate> found,
-      Candidate candidate,
-      DraftOrder order,
-      SentenceStandard standard) {
-    if (isInOrder(candidate.phrase(), order, standard)) {
-      found.putIfAbsent(candidate.text(), candidate);
-    }
-  }
-
-  private static void gather(
-      Map<String, Candidate> found,
-      Patterns patterns,
-      DraftOrder order,
-      SentenceStandard standard,
-      int tries) {
-    int wanted = candidatesFor(order.count());
+  private static void gather(Patterns patterns, int wanted, int tries, Gathering found) {
     for (int tried = 0; tried < tries && found.size() < wanted; tried++) {
-      patterns.next().ifPresent(candidate -> add(found, candidate, order, standard));
+      patterns.next().ifPresent(found::add);
     }
-  }
-
-  private static boolean isInOrder(Phrase phrase, DraftOrder order, SentenceStandard standard) {
-    return phrase.targets() >= standard.minimumTargets()
-        && phrase.length() <= standard.maximumWords()
-        && !phrase.repeats()
-        && !phrase.clashes()
-        && holdsAll(phrase, order.mustUse());
-  }
-
-  private static boolean holdsAll(Phrase phrase, Set<String> words) {
-    return words.stream().allMatch(word -> holds(phrase, word));
-  }
-
-  private static boolean holds(Phrase phrase, String word) {
-    return phrase.pieces().stream()
-        .anyMatch(piece -> piece.word().equals(word) || piece.lemma().equals(word));
   }
 }

@@ -7,9 +7,10 @@ import java.util.Set;
  * What came of an order.
  *
  * @param sentences the best first; fewer than were wanted where English has no more
+ * @param ranked of how many they were chosen
  * @param targets the words with the phonogram that could be used, as a dictionary has them
  */
-public record Drafts(List<Draft> sentences, Set<String> targets) {
+public record Drafts(List<Draft> sentences, int ranked, Set<String> targets) {
 
   public Drafts {
     sentences = List.copyOf(sentences);

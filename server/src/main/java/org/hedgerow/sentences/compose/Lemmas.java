@@ -1,6 +1,7 @@
 package org.hedgerow.sentences.compose;
 
 import java.util.HashMap;
+import java.util.Locale;
 import java.util.Map;
 
 /** The words that forms of words are forms of, as far as the composer knows them. */
@@ -28,9 +29,10 @@ final class Lemmas {
   }
 
   /**
+   * @param form in lower case, or with a capital
    * @return an empty text for a word that only holds sentences together, or isn't known
    */
   String of(String form) {
-    return byForm.getOrDefault(form, "");
+    return byForm.getOrDefault(form.toLowerCase(Locale.ROOT), "");
   }
 }

@@ -185,9 +185,12 @@ final class Pantry {
     return words;
   }
 
-  /** The scenes that sentences for some number of targets can be made of. */
-  List<SceneStock> scenes(int minimumTargets) {
-    return scenes.stream().filter(each -> each.mostTargets() >= minimumTargets).toList();
+  /** The scenes of the kinds that are wanted that can have so many targets. */
+  List<SceneStock> scenes(int minimumTargets, DraftOrder order) {
+    return scenes.stream()
+        .filter(each -> each.mostTargets() >= minimumTargets)
+        .filter(each -> order.kinds().contains(each.kind()))
+        .toList();
   }
 
   /** Who or what can be where. */

@@ -13,7 +13,7 @@ import java.util.regex.Pattern;
  */
 public record Scene(SentenceKind kind, List<List<List<String>>> slots) {
 
-  private static final Pattern PLACE = Pattern.compile("\\[([^\\[\\]]*)]|[^\\s\\[\\]]+");
+  private static final Pattern PLACE = Pattern.compile("\\[([^\\[\\]]*)](,?)|[^\\s\\[\\]]+");
   private static final String CHOICE = "\\|";
 
   public Scene {
@@ -33,7 +33,10 @@ public record Scene(SentenceKind kind, List<List<List<String>>> slots) {
     int read = 0;
     while (place.find()) {
       requireBlank(text, read, place.start());
-      slots.add(place.group(1) == null ? List.of(words(place.group())) : choices(place.group(1)));
+      slots.add(
+          place.group(1) == null
+              ? List.of(words(place.group()))
+              : choices(place.group(1), place.group(2)));
       read = place.end();
     }
     requireBlank(text, read, text.length());
@@ -46,8 +49,13 @@ public record Scene(SentenceKind kind, List<List<List<String>>> slots) {
     }
   }
 
-  private static List<List<String>> choices(String text) {
-    return List.of(text.split(CHOICE, -1)).stream().map(Scene::words).toList();
+  /**
+   * @param comma one that follows any of the choices, or an empty text
+   */
+  private static List<List<String>> choices(String text, String comma) {
+    return List.of(text.split(CHOICE, -1)).stream()
+        .map(choice -> words(choice.strip() + comma))
+        .toList();
   }
 
   private static List<String> words(String text) {

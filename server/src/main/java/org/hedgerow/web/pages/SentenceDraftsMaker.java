@@ -53,7 +53,7 @@ final class SentenceDraftsMaker {
             .toList();
     Drafts drafts =
         question.value().isEmpty()
-            ? new Drafts(List.of(), Set.of())
+            ? new Drafts(List.of(), 0, Set.of())
             : composer.compose(
                 new DraftOrder(COUNT + kept.size(), seed, words, kinds(kind)),
                 question.lexicon(),

@@ -22,20 +22,21 @@ import org.hedgerow.sentences.SentenceStandard;
 import org.hedgerow.sentences.WordJudge;
 
 /**
- * For whoever writes scenes: {@code SceneReading FILE oa1} prints for each scene of a table what
- * can't be read in sentences for the value, in American and British English, and some fillings.
+ * For whoever writes scenes: {@code SceneReading TABLE oa1} prints for each scene of a table what
+ * can't be read in sentences for the value, in American and British English, and some fillings. The
+ * last two columns of the table are the kind and the scene.
  */
-public final class SceneReading {
+final class SceneReading {
   private static final int SHOWN = 6;
   private static final int TRIES = 300;
+  private static final Lemmas LEMMAS = new Lemmas(SeedKnowledge.of(SeedLexicon.bundled()));
 
   private final SentenceStandard standard;
   private final LittleWords words;
-  private final Lemmas lemmas;
   private final Articles articles;
   private final Chance chance = new Chance(1);
 
-  private SceneReading(Lexicon lexicon, Correspondence value) {
+  SceneReading(Lexicon lexicon, Correspondence value) {
     this.standard =
         new SentenceStandard(
             Standard.of(value),
@@ -45,7 +46,6 @@ public final class SceneReading {
             SentenceStandard.USUAL_WORDS);
     WordJudge judge = new WordJudge(lexicon, standard);
     this.words = new LittleWords(word -> Composer.use(judge.judge(word)), List.of());
-    this.lemmas = new Lemmas(SeedKnowledge.of(SeedLexicon.bundled()));
     this.articles = new Articles(lexicon, "en-US");
   }
 
@@ -57,9 +57,9 @@ public final class SceneReading {
         lexicon.catalogue().value(name.substring(0, at), name.charAt(at) - '0').orElseThrow();
     SceneReading reading = new SceneReading(lexicon, value);
     for (String line : Files.readAllLines(Path.of(arguments[0]))) {
-      String[] cells = line.split("\t", -1);
-      if (!line.startsWith("#") && cells.length == 2 && !cells[0].equals("kind")) {
-        reading.print(cells[0], cells[1]);
+      List<String> cells = List.of(line.split("\t", -1));
+      if (!line.startsWith("#") && cells.size() > 1) {
+        reading.print(cells.get(cells.size() - 2), cells.get(cells.size() - 1));
       }
     }
   }
@@ -67,32 +67,41 @@ public final class SceneReading {
   private void print(String kind, String text) {
     Scene scene = Scene.of(SentenceKind.labelled(kind).orElseThrow(), text);
     System.out.println(text);
-    String unread =
-        scene.slots().stream()
-            .flatMap(List::stream)
-            .flatMap(List::stream)
-            .filter(word -> read(List.of(word)).isEmpty())
-            .distinct()
-            .collect(joining(" "));
+    String unread = String.join(" ", unread(scene));
     if (!unread.isEmpty()) {
       System.out.println("   can't be read: " + unread);
     }
-    Set<String> passing = SceneStock.of(scene, "", this::read).map(this::fillings).orElse(Set.of());
+    Set<String> passing = fillings(scene);
     System.out.printf("   %d fillings pass%n", passing.size());
-    passing.stream().limit(SHOWN).forEach(each -> System.out.println("      " + each));
+    System.out.print(
+        passing.stream().limit(SHOWN).map(each -> "      " + each + "\n").collect(joining()));
+  }
+
+  /** Words of a scene that can't be read in sentences for the value. */
+  Set<String> unread(Scene scene) {
+    return scene.slots().stream()
+        .flatMap(List::stream)
+        .flatMap(List::stream)
+        .filter(word -> read(List.of(word)).isEmpty())
+        .collect(toCollection(LinkedHashSet::new));
   }
 
   private Optional<Phrase> read(List<String> texts) {
-    return words.written(texts, lemmas);
+    return words.written(texts, LEMMAS);
   }
 
-  private Set<String> fillings(SceneStock scene) {
-    return Stream.generate(() -> scene.fill(chance, articles::startsWithVowel))
-        .limit(TRIES)
+  /** Sentences that a scene gives for the value. */
+  Set<String> fillings(Scene scene) {
+    return SceneStock.of(scene, "", this::read).stream()
+        .flatMap(this::filled)
         .filter(each -> each.phrase().targets() >= standard.minimumTargets())
         .filter(each -> each.phrase().length() <= standard.maximumWords())
         .filter(each -> !each.phrase().repeats())
         .map(Candidate::text)
         .collect(toCollection(LinkedHashSet::new));
+  }
+
+  private Stream<Candidate> filled(SceneStock scene) {
+    return Stream.generate(() -> scene.fill(chance, articles::startsWithVowel)).limit(TRIES);
   }
 }

@@ -118,6 +118,10 @@ final class AccentIndex {
     return occurrences[realisation.id()];
   }
 
+  boolean holdsNone(int[] targets) {
+    return Arrays.stream(targets).allMatch(number -> holding[number] == null);
+  }
+
   /** Words of which some pronunciation holds one of the targets; a new bitmap. */
   RoaringBitmap holdingAnyOf(int[] targets) {
     return RoaringBitmap.or(

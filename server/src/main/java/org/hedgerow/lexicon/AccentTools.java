@@ -1,7 +1,5 @@
 package org.hedgerow.lexicon;
 
-import com.github.benmanes.caffeine.cache.Cache;
-import com.github.benmanes.caffeine.cache.Caffeine;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.hedgerow.phonics.AccentCatalogue;
@@ -17,15 +15,10 @@ import org.hedgerow.reading.Standard;
  * it falls back on, one for an added {@code s} that says /z/, and one for a word that never passes.
  */
 final class AccentTools {
-  /** Enough for every value with what is taught at a few steps of a sequence. */
-  private static final int STANDARDS_KEPT = 1_500;
-
   private final AccentCatalogue catalogue;
   private final ChainedRealisations realisations;
   private final Aligner aligner;
   private final FalsePairs falsePairs;
-  private final Cache<Standard, AccentStandard> standards =
-      Caffeine.newBuilder().maximumSize(STANDARDS_KEPT).build();
 
   /**
    * @param chain the accent, its parent and so on
@@ -69,10 +62,6 @@ final class AccentTools {
   }
 
   AccentStandard standard(Standard standard) {
-    return standards.get(standard, this::workOut);
-  }
-
-  private AccentStandard workOut(Standard standard) {
     return new AccentStandard(
         catalogue.accent().tag(),
         catalogue.accent().spelling(),

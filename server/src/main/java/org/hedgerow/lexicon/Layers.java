@@ -4,13 +4,15 @@ import static java.util.stream.Collectors.toCollection;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeSet;
-import org.roaringbitmap.IntConsumer;
+import java.util.function.Function;
+import org.roaringbitmap.PeekableIntIterator;
 import org.roaringbitmap.RoaringBitmap;
 
 /**
@@ -26,6 +28,8 @@ final class Layers {
 
   /** A layer is made one with the next if that is not more than so many times as large. */
   private static final int MERGED_UP_TO = 4;
+
+  private static final Comparator<Word> ORDER = Order.DEFAULT.comparator();
 
   private final Speech speech;
   private final List<Layer> layers;
@@ -54,22 +58,26 @@ final class Layers {
       return segment.id(spelling).filter(id -> !hidden.contains(id)).map(segment.words()::get);
     }
 
-    void add(Sought sought, List<Word> found) {
-      add(segment.passing(sought).ids(), found);
+    List<Word> words() {
+      return words(RoaringBitmap.bitmapOfRange(0, segment.words().size()), Integer.MAX_VALUE);
     }
 
-    void addFirst(int most, Sought sought, List<Word> found) {
-      RoaringBitmap ids = RoaringBitmap.andNot(segment.passing(sought).ids(), hidden);
-      ids.stream().limit(most).forEach(id -> found.add(segment.words().get(id)));
+    List<Word> find(Sought sought) {
+      return first(Integer.MAX_VALUE, sought);
     }
 
-    void addAll(List<Word> found) {
-      add(RoaringBitmap.bitmapOfRange(0, segment.words().size()), found);
+    List<Word> first(int most, Sought sought) {
+      return words(segment.passing(sought).ids(), most);
     }
 
-    private void add(RoaringBitmap ids, List<Word> found) {
-      List<Word> words = segment.words();
-      RoaringBitmap.andNot(ids, hidden).forEach((IntConsumer) id -> found.add(words.get(id)));
+    /** Those of some words that aren't hidden; a new list. */
+    private List<Word> words(RoaringBitmap ids, int most) {
+      PeekableIntIterator shown = RoaringBitmap.andNot(ids, hidden).getIntIterator();
+      List<Word> words = new ArrayList<>();
+      while (shown.hasNext() && words.size() < most) {
+        words.add(segment.words().get(shown.next()));
+      }
+      return words;
     }
 
     int count(Sought sought) {
@@ -109,7 +117,7 @@ final class Layers {
   private void addOnTop(List<Word> changed, List<Layer> next) {
     List<Word> top = new ArrayList<>(changed);
     while (next.size() > 1 && next.get(next.size() - 1).size() <= MERGED_UP_TO * top.size()) {
-      next.remove(next.size() - 1).addAll(top);
+      top.addAll(next.remove(next.size() - 1).words());
     }
     Segment segment = new Segment(speech, top);
     segment.prepareAs(lowest());
@@ -127,15 +135,38 @@ final class Layers {
   }
 
   private List<Word> merged() {
-    List<Word> words = new ArrayList<>();
-    layers.forEach(layer -> layer.addAll(words));
-    return Collections.unmodifiableList(sorted(words));
+    return Collections.unmodifiableList(merged(Layer::words));
   }
 
-  /** Cheap, for each layer is in order already. */
-  private static List<Word> sorted(List<Word> words) {
-    words.sort(Order.DEFAULT.comparator());
-    return words;
+  /**
+   * Some words of each layer, in the order of {@link Order#DEFAULT}; a new list.
+   *
+   * @param some of a layer, in that order
+   */
+  private List<Word> merged(Function<Layer, List<Word>> some) {
+    List<Word> merged = new ArrayList<>();
+    for (Layer layer : layers) {
+      merged = merged(merged, some.apply(layer));
+    }
+    return merged;
+  }
+
+  /** Of two lists in order; the second is mostly much the shorter. */
+  private static List<Word> merged(List<Word> many, List<Word> few) {
+    if (many.isEmpty() || few.isEmpty()) {
+      return many.isEmpty() ? few : many;
+    }
+    List<Word> merged = new ArrayList<>(many.size() + few.size());
+    int read = 0;
+    for (Word word : few) {
+      int found = Collections.binarySearch(many, word, ORDER);
+      int place = found < 0 ? -found - 1 : found;
+      merged.addAll(many.subList(read, place));
+      merged.add(word);
+      read = place;
+    }
+    merged.addAll(many.subList(read, many.size()));
+    return merged;
   }
 
   Optional<Word> word(String spelling) {
@@ -144,16 +175,13 @@ final class Layers {
 
   /** The words that pass, in the order of {@link Order#DEFAULT}; a new list. */
   List<Word> find(Sought sought) {
-    List<Word> found = new ArrayList<>();
-    layers.forEach(layer -> layer.add(sought, found));
-    return layers.size() == 1 ? found : sorted(found);
+    return merged(layer -> layer.find(sought));
   }
 
   /** The first of those words. */
   List<Word> first(int most, Sought sought) {
-    List<Word> found = new ArrayList<>();
-    layers.forEach(layer -> layer.addFirst(most, sought, found));
-    return sorted(found).subList(0, Math.min(most, found.size()));
+    List<Word> found = merged(layer -> layer.first(most, sought));
+    return found.subList(0, Math.min(most, found.size()));
   }
 
   int count(Sought sought) {

@@ -46,9 +46,19 @@ final class Search {
 
   /** The numbers of the words that pass; a new bitmap. */
   RoaringBitmap matching(Sought sought) {
+    if (nothingHoldsTarget(sought)) {
+      return new RoaringBitmap();
+    }
     RoaringBitmap matching = passing(sought, candidates(sought));
     sought.differsIn().ifPresent(there -> matching.andNot(alike(sought.in(there), matching)));
     return matching;
+  }
+
+  /** Answers most questions about the few words that an edition changed. */
+  private boolean nothingHoldsTarget(Sought sought) {
+    return !sought.query().standard().targets().isEmpty()
+        && sought.accents().stream()
+            .anyMatch(each -> accents.apply(each.accent()).holdsNone(each.targets()));
   }
 
   /** Of some words those that pass in another accent too, or of which it isn't known. */

@@ -16,13 +16,13 @@ import java.util.Optional;
  */
 final class Segment {
   /** Enough for the list of every value in several accents; each takes a few kilobytes. */
-  private static final int QUERIES_KEPT = 1_500;
+  static final int QUERIES_KEPT = 1_500;
 
   private final List<Word> words;
   private final Map<String, Integer> ids;
   private final Map<String, Lazy<AccentIndex>> indexes = new HashMap<>();
   private final Search search;
-  private final Cache<WordQuery, Passing> kept =
+  private final Cache<Sought, Passing> kept =
       Caffeine.newBuilder().maximumSize(QUERIES_KEPT).build();
 
   /**
@@ -60,7 +60,7 @@ final class Segment {
   }
 
   Passing passing(Sought sought) {
-    return kept.get(sought.query(), missing -> new Passing(words, search.matching(sought)));
+    return kept.get(sought, missing -> new Passing(words, search.matching(sought)));
   }
 
   /**

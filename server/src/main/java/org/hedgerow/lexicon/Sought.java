@@ -5,13 +5,49 @@ import java.util.Optional;
 
 /**
  * A query with its standard worked out for each of its accents, once for all words it is asked of.
- *
- * @param differsIn the standard in the accent in which words must not pass
+ * Two of the same query are equal; the hash, which takes a while, is worked out once. Immutable.
  */
-record Sought(WordQuery query, List<AccentStandard> accents, Optional<AccentStandard> differsIn) {
+final class Sought {
+
+  private final WordQuery query;
+  private final List<AccentStandard> accents;
+  private final Optional<AccentStandard> differsIn;
+  private final int hash;
+
+  /**
+   * @param differsIn the standard in the accent in which words must not pass
+   */
+  Sought(WordQuery query, List<AccentStandard> accents, Optional<AccentStandard> differsIn) {
+    this.query = query;
+    this.accents = List.copyOf(accents);
+    this.differsIn = differsIn;
+    this.hash = query.hashCode();
+  }
+
+  WordQuery query() {
+    return query;
+  }
+
+  List<AccentStandard> accents() {
+    return accents;
+  }
+
+  Optional<AccentStandard> differsIn() {
+    return differsIn;
+  }
 
   /** The same asked of the accent in which words must not pass. */
   Sought in(AccentStandard there) {
     return new Sought(query.withAccents(List.of(there.accent())), List.of(there), Optional.empty());
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof Sought that && hash == that.hash && query.equals(that.query);
+  }
+
+  @Override
+  public int hashCode() {
+    return hash;
   }
 }

@@ -1,5 +1,7 @@
 package org.hedgerow.lexicon;
 
+import com.github.benmanes.caffeine.cache.Cache;
+import com.github.benmanes.caffeine.cache.Caffeine;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -15,6 +17,8 @@ final class Speech {
   private final Accents known;
   private final Map<String, AccentCatalogue> accents = new LinkedHashMap<>();
   private final Map<String, Lazy<AccentTools>> tools = new HashMap<>();
+  private final Cache<WordQuery, Sought> sought =
+      Caffeine.newBuilder().maximumSize(Segment.QUERIES_KEPT).build();
 
   /**
    * @param accents at least one, all with one catalogue
@@ -69,6 +73,10 @@ final class Speech {
    * @throws IllegalArgumentException if there is no such accent
    */
   Sought sought(WordQuery query) {
+    return sought.get(query, this::workOut);
+  }
+
+  private Sought workOut(WordQuery query) {
     return new Sought(
         query,
         query.accents().stream().map(tag -> standard(query, tag)).toList(),

@@ -8,7 +8,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import org.hedgerow.lexicon.Lexicon;
-import org.hedgerow.lexicon.Word;
 import org.hedgerow.lexicon.WordQuery;
 import org.hedgerow.phonics.Accent;
 import org.hedgerow.phonics.Correspondence;
@@ -80,8 +79,9 @@ final class ChartMaker {
     WordQuery basic = query(accents, Standard.basic());
     return lexicon.shapes(accents.first().tag()).stream()
         .filter(ChartMaker::isOfOneSyllable)
-        .filter(shape -> lexicon.count(basic.withShape(shape)) >= ENOUGH)
-        .map(shape -> shape(shape, lexicon.find(basic.withShape(shape)), accents))
+        .map(basic::withShape)
+        .filter(query -> lexicon.count(query) >= ENOUGH)
+        .map(query -> shape(query, lexicon, accents))
         .sorted(
             Comparator.comparing((ChartShape shape) -> shape.shape().length())
                 .thenComparing(Comparator.comparing(ChartShape::words).reversed()))
@@ -92,7 +92,11 @@ final class ChartMaker {
     return shape.indexOf('v') == shape.lastIndexOf('v');
   }
 
-  private static ChartShape shape(String shape, List<Word> words, ChosenAccents accents) {
-    return new ChartShape(shape, words.get(0).spelling(), words.size(), accents.parameter());
+  private static ChartShape shape(WordQuery query, Lexicon lexicon, ChosenAccents accents) {
+    return new ChartShape(
+        query.shape().orElseThrow(),
+        lexicon.first(1, query).get(0).spelling(),
+        lexicon.count(query),
+        accents.parameter());
   }
 }

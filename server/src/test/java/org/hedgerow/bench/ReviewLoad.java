@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
@@ -23,8 +24,8 @@ import org.hedgerow.store.DatabaseAddress;
 import org.hedgerow.store.JdbiAccountBook;
 
 /**
- * A hundred contributors and ten reviewers at the built program, readers among them, and a second
- * server on the same database: a minute just after the start, and two more with rests between.
+ * A hundred contributors and ten reviewers at the built program, readers among them: a minute just
+ * after the start, another after a rest, and a third with a second server on the same database.
  * Everything runs on this machine and stops by itself; the bank is made anew in a temporary folder.
  * Prints the figures and ends with 1 if a write was lost or a request failed.
  *
@@ -43,7 +44,7 @@ public final class ReviewLoad {
 
   /** A server that has just been started is still being compiled in its first minute of writes. */
   private static final List<String> MINUTES =
-      List.of("First minute after the start", "Second minute", "Third minute");
+      List.of("First minute after the start", "Second minute");
 
   private static final Duration PATIENCE = Duration.ofMinutes(2);
 
@@ -75,13 +76,10 @@ public final class ReviewLoad {
     List<String> reviewers = new ArrayList<>();
     invite(data, contributors, reviewers);
     try (RunningJar first = RunningJar.start(folder, "serve", "--port", "0")) {
-      String address = first.awaitReady();
-      try (RunningJar second = second(folder, data)) {
-        boolean sound = run(address, second.awaitReady(), contributors, reviewers);
-        second.stop();
-        first.stop();
-        return sound;
-      }
+      ReviewClient client = new ReviewClient(first.awaitReady());
+      boolean sound = run(client, folder, data, contributors, reviewers);
+      first.stop();
+      return sound;
     }
   }
 
@@ -117,28 +115,42 @@ public final class ReviewLoad {
   }
 
   private boolean run(
-      String address, String second, List<String> contributors, List<String> reviewers)
+      ReviewClient client,
+      Path folder,
+      Path data,
+      List<String> contributors,
+      List<String> reviewers)
       throws Exception {
-    ReviewClient client = new ReviewClient(address);
-    ReviewClient other = new ReviewClient(second);
     reads(client, IDLE.dividedBy(3), 50); // before, the compiler is busy
-    boolean served = true;
     for (int minute = 0; minute < MINUTES.size(); minute++) {
-      Map<String, Times> idle = reads(client, IDLE, 50);
-      System.out.printf("A thousand rows: %d ms%n", ThousandRows.judge(client, contributors));
-      Map<String, Times> loaded = load(client, other, contributors, reviewers, minute);
-      ReviewReport report =
-          new ReviewReport(MINUTES.get(minute), idle, loaded, acknowledged, LOAD, client);
-      report.print();
-      served &= report.isWithoutFailures();
+      measure(minute, client, Optional.empty(), contributors, reviewers);
+    }
+    try (RunningJar second = second(folder, data)) {
+      ReviewClient other = new ReviewClient(second.awaitReady());
+      measure(MINUTES.size(), client, Optional.of(other), contributors, reviewers);
+      second.stop();
     }
     boolean kept = new ReviewChecks(client, acknowledged, contributors, reviewers).hold();
-    return kept && served;
+    return kept && client.failures() == 0;
+  }
+
+  private void measure(
+      int minute,
+      ReviewClient client,
+      Optional<ReviewClient> second,
+      List<String> contributors,
+      List<String> reviewers)
+      throws Exception {
+    Map<String, Times> idle = reads(client, IDLE, 50);
+    System.out.printf("A thousand rows: %d ms%n", ThousandRows.judge(client, contributors));
+    Map<String, Times> loaded = load(client, second, contributors, reviewers, minute);
+    String title = minute < MINUTES.size() ? MINUTES.get(minute) : "With a second server";
+    new ReviewReport(title, idle, loaded, acknowledged, LOAD, client).print();
   }
 
   private Map<String, Times> load(
       ReviewClient client,
-      ReviewClient second,
+      Optional<ReviewClient> second,
       List<String> contributors,
       List<String> reviewers,
       int minute)

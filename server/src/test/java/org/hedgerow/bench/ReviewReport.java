@@ -42,8 +42,4 @@ record ReviewReport(
         "%-10s loaded %s: p95 is %.1f × the idle median%s%n",
         name, loaded, times, times > 3 ? ", MISSED" : "");
   }
-
-  boolean isWithoutFailures() {
-    return client.failures() == 0;
-  }
 }

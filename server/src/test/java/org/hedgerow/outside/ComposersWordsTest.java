@@ -1,0 +1,125 @@
+package org.hedgerow.outside;
+
+import static java.util.stream.Collectors.toCollection;
+import static java.util.stream.Collectors.toUnmodifiableSet;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
+import net.sf.extjwnl.JWNLException;
+import net.sf.extjwnl.data.IndexWord;
+import net.sf.extjwnl.data.POS;
+import net.sf.extjwnl.dictionary.Dictionary;
+import org.hedgerow.seed.SeedKnowledge;
+import org.hedgerow.seed.SeededLexicon;
+import org.hedgerow.seedlexicon.CommonnessRow;
+import org.hedgerow.seedlexicon.SeedLexicon;
+import org.hedgerow.sentences.compose.Adjective;
+import org.hedgerow.sentences.compose.Frame;
+import org.hedgerow.sentences.compose.Knowledge;
+import org.hedgerow.sentences.compose.Noun;
+import org.hedgerow.sentences.compose.Verb;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+
+/**
+ * What the composer knows of words, against WordNet 3.1 (Princeton University, 2011), which says
+ * what part of speech a word can be and in which frames a verb is used, and against the words of
+ * the CMU Pronouncing Dictionary and of SCOWL, which say what forms of words there are. Neither is
+ * always right or whole: WordNet has no frame for some everyday uses (<em>come to school</em>), and
+ * the dictionaries lack some forms. So a few may miss.
+ */
+class ComposersWordsTest {
+  private static final Knowledge KNOWLEDGE = SeedKnowledge.of(SeedLexicon.bundled());
+
+  private static Dictionary wordNet;
+
+  @BeforeAll
+  static void load() throws JWNLException {
+    wordNet = Dictionary.getDefaultResourceInstance();
+  }
+
+  private static boolean is(String word, POS part) {
+    try {
+      return wordNet.lookupIndexWord(part, word) != null;
+    } catch (JWNLException problem) {
+      throw new IllegalStateException(problem);
+    }
+  }
+
+  private static Set<String> not(Stream<String> words, Predicate<String> condition) {
+    return words.filter(condition.negate()).collect(toCollection(TreeSet::new));
+  }
+
+  @Test
+  void nounsVerbsAndAdjectivesAreWhatWordNetTakesThemFor() {
+    assertThat(not(KNOWLEDGE.nouns().stream().map(Noun::singular), word -> is(word, POS.NOUN)))
+        .isEmpty();
+    assertThat(not(verbs().map(Verb::base), word -> is(word, POS.VERB))).isEmpty();
+    assertThat(
+            not(
+                KNOWLEDGE.adjectives().stream().map(Adjective::text),
+                word -> is(word, POS.ADJECTIVE)))
+        .isEmpty();
+  }
+
+  private static Stream<Verb> verbs() {
+    return KNOWLEDGE.frames().stream().map(Frame::verb).distinct();
+  }
+
+  @Test
+  void whatIsDoneToSomethingHasAFrameWithAnObject() {
+    assertThat(uses(frame -> frame.object().isPresent(), ComposersWordsTest::hasObject)).isEmpty();
+  }
+
+  @Test
+  void whatIsDoneToNothingHasAFrameWithout() {
+    assertThat(uses(frame -> frame.object().isEmpty(), frame -> !hasObject(frame))).isEmpty();
+  }
+
+  private static boolean hasObject(String frame) {
+    return frame.matches("\\w+ ----s (something|somebody).*");
+  }
+
+  /** Verbs that are used in a way for which WordNet has no frame. */
+  private static Set<String> uses(Predicate<Frame> use, Predicate<String> suits) {
+    return not(
+        KNOWLEDGE.frames().stream().filter(use).map(frame -> frame.verb().base()),
+        verb -> frames(verb).anyMatch(suits));
+  }
+
+  private static Stream<String> frames(String verb) {
+    try {
+      IndexWord word = wordNet.lookupIndexWord(POS.VERB, verb);
+      return word == null
+          ? Stream.empty()
+          : word.getSenses().stream().flatMap(sense -> Arrays.stream(sense.getVerbFrames()));
+    } catch (JWNLException problem) {
+      throw new IllegalStateException(problem);
+    }
+  }
+
+  @Test
+  void formsThatAreMadeStandInTheDictionaries() {
+    Stream<String> forms =
+        Stream.concat(
+            KNOWLEDGE.nouns().stream().map(Noun::plural),
+            verbs().flatMap(verb -> Stream.of(verb.third(), verb.past(), verb.ing())));
+    List<String> made = forms.filter(form -> !form.isEmpty()).distinct().toList();
+    assertThat(made).hasSizeGreaterThan(2_000);
+    assertThat(not(made.stream(), ComposersWordsTest::isInCmudict)).isEmpty();
+    Set<String> scowl =
+        SeedLexicon.bundled().commonness().stream()
+            .map(CommonnessRow::word)
+            .collect(toUnmodifiableSet());
+    assertThat(not(made.stream(), scowl::contains)).isEmpty();
+  }
+
+  private static boolean isInCmudict(String form) {
+    return SeededLexicon.get().word(form).isPresent();
+  }
+}

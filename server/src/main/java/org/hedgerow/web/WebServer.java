@@ -18,7 +18,7 @@ public final class WebServer implements AutoCloseable {
   private static final Duration STOP_TIME = Duration.ofSeconds(10);
 
   /**
-   * Few more than the database has connections: a request that waits for one shouldn't keep reads
+   * Many more than the database has connections: a request that waits for one shouldn't keep reads
    * from memory waiting.
    */
   private static final int THREADS = 32;

@@ -119,7 +119,12 @@ final class AccentIndex {
   }
 
   boolean holdsNone(int[] targets) {
-    return Arrays.stream(targets).allMatch(number -> holding[number] == null);
+    for (int number : targets) {
+      if (holding[number] != null) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /** Words of which some pronunciation holds one of the targets; a new bitmap. */

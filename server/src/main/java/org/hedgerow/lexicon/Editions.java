@@ -1,6 +1,7 @@
 package org.hedgerow.lexicon;
 
 import java.util.Optional;
+import java.util.function.Consumer;
 
 /** The editions of a bank. Thread-safe. */
 public interface Editions {
@@ -10,6 +11,12 @@ public interface Editions {
 
   /** An edition by its number; empty if there is no such one. */
   Optional<Lexicon> at(int number);
+
+  /**
+   * Shows somebody each new edition before it is the newest, from now on. They should be quick: it
+   * is only answered when they are done. Editions that don't know what comes next show nothing.
+   */
+  default void beforeEach(Consumer<Lexicon> preparation) {}
 
   /** What is recorded of them. */
   EditionLog log();

@@ -12,6 +12,7 @@ import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeSet;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import org.roaringbitmap.PeekableIntIterator;
 import org.roaringbitmap.RoaringBitmap;
 
@@ -170,7 +171,13 @@ final class Layers {
   }
 
   Optional<Word> word(String spelling) {
-    return layers.stream().flatMap(layer -> layer.word(spelling).stream()).findFirst();
+    for (Layer layer : layers) {
+      Optional<Word> word = layer.word(spelling);
+      if (word.isPresent()) {
+        return word;
+      }
+    }
+    return Optional.empty();
   }
 
   /** The words that pass, in the order of {@link Order#DEFAULT}; a new list. */
@@ -196,10 +203,11 @@ final class Layers {
     return sum;
   }
 
-  /** The shapes that words have in an accent, in the order of the alphabet. */
-  SortedSet<String> shapes(String accent) {
+  /** The wanted ones of the shapes that words have in an accent, in the order of the alphabet. */
+  SortedSet<String> shapes(String accent, Predicate<String> wanted) {
     return layers.stream()
         .flatMap(layer -> layer.segment().index(accent).shapes().stream())
+        .filter(wanted)
         .collect(toCollection(TreeSet::new));
   }
 

@@ -3,6 +3,7 @@ package org.hedgerow.lexicon;
 import java.util.List;
 import java.util.Optional;
 import java.util.SortedSet;
+import java.util.function.Predicate;
 import org.hedgerow.phonics.AccentCatalogue;
 import org.hedgerow.phonics.Aligner;
 import org.hedgerow.phonics.Catalogue;
@@ -226,13 +227,14 @@ public final class Lexicon {
   }
 
   /**
-   * The shapes that words have in an accent, as {@link Shape} writes them, in the order of the
+   * Shapes that words have in an accent, as {@link Shape} writes them, in the order of the
    * alphabet.
    *
+   * @param wanted tells which of them
    * @throws IllegalArgumentException if the accent is none of the edition's
    */
-  public SortedSet<String> shapes(String accent) {
-    return layers.shapes(accent);
+  public SortedSet<String> shapes(String accent, Predicate<String> wanted) {
+    return layers.shapes(accent, wanted);
   }
 
   /** How many words pass. */

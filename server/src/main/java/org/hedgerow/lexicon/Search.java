@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Function;
 import org.hedgerow.phonics.Alignment;
 import org.hedgerow.phonics.Pronunciation;
@@ -44,21 +45,30 @@ final class Search {
     return bitmaps.computeIfAbsent(key, missing -> new RoaringBitmap());
   }
 
+  /**
+   * Whether any word holds the target and has the shape: no is the answer to most questions about
+   * the few words that an edition changed.
+   */
+  boolean mayMatch(Sought sought) {
+    boolean anyTarget = sought.query().standard().targets().isEmpty();
+    Optional<String> shape = sought.query().shape();
+    for (AccentStandard accent : sought.accents()) {
+      AccentIndex index = accents.apply(accent.accent());
+      if (!anyTarget && index.holdsNone(accent.targets())) {
+        return false;
+      }
+      if (shape.isPresent() && !index.shapes().contains(shape.get())) {
+        return false;
+      }
+    }
+    return true;
+  }
+
   /** The numbers of the words that pass; a new bitmap. */
   RoaringBitmap matching(Sought sought) {
-    if (nothingHoldsTarget(sought)) {
-      return new RoaringBitmap();
-    }
     RoaringBitmap matching = passing(sought, candidates(sought));
     sought.differsIn().ifPresent(there -> matching.andNot(alike(sought.in(there), matching)));
     return matching;
-  }
-
-  /** Answers most questions about the few words that an edition changed. */
-  private boolean nothingHoldsTarget(Sought sought) {
-    return !sought.query().standard().targets().isEmpty()
-        && sought.accents().stream()
-            .anyMatch(each -> accents.apply(each.accent()).holdsNone(each.targets()));
   }
 
   /** Of some words those that pass in another accent too, or of which it isn't known. */

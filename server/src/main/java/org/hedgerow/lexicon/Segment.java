@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.roaringbitmap.RoaringBitmap;
 
 /**
  * Some words of a bank with an index over them, in the order of {@link Order#DEFAULT}: they are
@@ -22,6 +23,7 @@ final class Segment {
   private final Map<String, Integer> ids;
   private final Map<String, Lazy<AccentIndex>> indexes = new HashMap<>();
   private final Search search;
+  private final Passing none;
   private final Cache<Sought, Passing> kept =
       Caffeine.newBuilder().maximumSize(QUERIES_KEPT).build();
 
@@ -39,6 +41,7 @@ final class Segment {
       indexes.put(tag, new Lazy<>(() -> new AccentIndex(speech.tools(tag), this.words)));
     }
     this.search = new Search(this.words, this::index);
+    this.none = new Passing(this.words, new RoaringBitmap());
   }
 
   private static Map<String, Integer> ids(List<Word> words) {
@@ -60,7 +63,9 @@ final class Segment {
   }
 
   Passing passing(Sought sought) {
-    return kept.get(sought, missing -> new Passing(words, search.matching(sought)));
+    return search.mayMatch(sought)
+        ? kept.get(sought, missing -> new Passing(words, search.matching(sought)))
+        : none;
   }
 
   /**

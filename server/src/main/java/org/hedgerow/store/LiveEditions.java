@@ -2,7 +2,10 @@ package org.hedgerow.store;
 
 import com.github.benmanes.caffeine.cache.Cache;
 import com.github.benmanes.caffeine.cache.Caffeine;
+import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.CopyOnWriteArrayList;
+import java.util.function.Consumer;
 import org.hedgerow.lexicon.EditionLog;
 import org.hedgerow.lexicon.Editions;
 import org.hedgerow.lexicon.Lexicon;
@@ -12,8 +15,8 @@ import org.slf4j.LoggerFactory;
 
 /**
  * The editions of a database, whoever publishes them. A new one is made beside the present one and
- * then put in its place, so that nobody who reads ever waits. Old ones are made when they are asked
- * for, and a few are kept.
+ * then put in its place, so that nobody who reads ever waits; whoever wants to prepare for it does
+ * so before. Old ones are made when they are asked for, and a few are kept.
  */
 public final class LiveEditions implements Editions, AutoCloseable {
   private static final Logger LOG = LoggerFactory.getLogger(LiveEditions.class);
@@ -26,6 +29,7 @@ public final class LiveEditions implements Editions, AutoCloseable {
   private final Object making = new Object();
   private final Cache<Integer, Lexicon> old =
       Caffeine.newBuilder().maximumSize(OLD_ONES_KEPT).build();
+  private final List<Consumer<Lexicon>> preparations = new CopyOnWriteArrayList<>();
   private final EditionListener listener;
   private volatile Lexicon newest;
 
@@ -56,6 +60,11 @@ public final class LiveEditions implements Editions, AutoCloseable {
       return Optional.empty();
     }
     return Optional.of(number == now.edition() ? now : old(number));
+  }
+
+  @Override
+  public void beforeEach(Consumer<Lexicon> preparation) {
+    preparations.add(preparation);
   }
 
   @Override
@@ -93,18 +102,30 @@ public final class LiveEditions implements Editions, AutoCloseable {
   private void look(int number) {
     synchronized (making) {
       if (number > newest.edition()) {
-        newest = after(newest);
+        Lexicon next = after(newest);
+        if (next != newest) {
+          preparations.forEach(each -> prepare(next, each));
+          newest = next;
+          LOG.info("Edition {} is answered from now on.", next.edition());
+        }
       }
+    }
+  }
+
+  /** What can't be prepared is worked out when it is asked for. */
+  private static void prepare(Lexicon next, Consumer<Lexicon> preparation) {
+    try {
+      preparation.accept(next);
+    } catch (RuntimeException problem) {
+      LOG.warn("Edition {} can't be prepared", next.edition(), problem);
     }
   }
 
   private Lexicon after(Lexicon before) {
     EditionReader.Later later = reader.since(first.accents(), before.edition());
-    if (later.edition() <= before.edition()) {
-      return before;
-    }
-    LOG.info("Edition {} is answered from now on.", later.edition());
-    return before.edition(later.edition(), later.changes());
+    return later.edition() <= before.edition()
+        ? before
+        : before.edition(later.edition(), later.changes());
   }
 
   @Override

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.TreeSet;
+import java.util.function.Consumer;
 import org.hedgerow.seed.SeededLexicon;
 
 /** Editions of the seeded words, with their record, without a database. */
@@ -14,12 +15,15 @@ public final class MemoryEditions implements Editions, EditionLog {
 
   private final List<Lexicon> editions = new ArrayList<>(List.of(SeededLexicon.get()));
   private final List<String> summaries = new ArrayList<>(List.of("The starter set."));
+  private final List<Consumer<Lexicon>> preparations = new ArrayList<>();
   private Changes changes = Changes.NONE;
 
   /** Publishes the next edition. */
   public synchronized MemoryEditions publish(String summary, Changes more) {
     changes = changes.and(more);
-    editions.add(editions.get(0).edition(editions.size() + 1, changes));
+    Lexicon next = editions.get(0).edition(editions.size() + 1, changes);
+    preparations.forEach(each -> each.accept(next));
+    editions.add(next);
     summaries.add(summary);
     return this;
   }
@@ -46,6 +50,11 @@ public final class MemoryEditions implements Editions, EditionLog {
     return number >= 1 && number <= editions.size()
         ? Optional.of(editions.get(number - 1))
         : Optional.empty();
+  }
+
+  @Override
+  public synchronized void beforeEach(Consumer<Lexicon> preparation) {
+    preparations.add(preparation);
   }
 
   @Override

@@ -190,6 +190,20 @@ class EditionsIT {
   }
 
   @Test
+  void isShownToThosePreparingBeforeItIsTheNewest() {
+    List<String> seen = new ArrayList<>();
+    editions.beforeEach(
+        next -> {
+          throw new IllegalStateException("not prepared for " + next.edition());
+        });
+    editions.beforeEach(next -> seen.add(editions.newest().edition() + ", then " + next.edition()));
+    publish((writer, number) -> writer.replace(approved(word("ship")), number));
+    publish((writer, number) -> writer.replace(approved(word("boat")), number));
+    assertThat(seen).containsExactly("1, then 2", "2, then 3");
+    assertThat(editions.newest().edition()).isEqualTo(3);
+  }
+
+  @Test
   void anotherServerAnswersWithItWithinASecond() throws Exception {
     try (LiveEditions other = open()) {
       for (int edition = 2; edition <= 4; edition++) {

@@ -17,7 +17,7 @@ final class AnswerCache {
   private static final long MOST_BYTES_OF_WORDINGS = 4L * 1024 * 1024;
 
   /** What an entry takes beside its texts and bytes, about. */
-  private static final int ENTRY_BYTES = 200;
+  static final int ENTRY_BYTES = 200;
 
   /** Below this, compressing saves nothing that a network would notice. */
   private static final int LEAST_TO_COMPRESS = 1000;
@@ -28,10 +28,10 @@ final class AnswerCache {
           .<Key, Answer>weigher((key, answer) -> key.weight() + answer.bytes().length)
           .build();
 
-  private final Cache<Wording, Key> wordings =
+  private final Cache<Said, Key> wordings =
       Caffeine.newBuilder()
           .maximumWeight(MOST_BYTES_OF_WORDINGS)
-          .<Wording, Key>weigher((wording, key) -> wording.weight() + key.weight())
+          .<Said, Key>weigher((said, key) -> said.wording().weight() + key.weight())
           .build();
 
   /**
@@ -49,29 +49,29 @@ final class AnswerCache {
     }
   }
 
+  private record Said(int edition, Wording wording) {}
+
   /**
-   * A question as somebody asked it: the same question can be asked in many ways.
+   * The answer of an edition to a question that was asked in the same words before, if it is still
+   * kept.
    *
-   * @param accept the header, or an empty text
-   * @param gzip whether the answer may be compressed
+   * @param edition the newest one when it is asked
    */
-  record Wording(int edition, String path, String query, String accept, boolean gzip) {
-    int weight() {
-      return ENTRY_BYTES + 2 * (path.length() + query.length() + accept.length());
-    }
+  Optional<Answer> asBefore(int edition, Wording wording) {
+    return Optional.ofNullable(wordings.getIfPresent(new Said(edition, wording)))
+        .map(answers::getIfPresent);
   }
 
-  /** The answer to a question that was asked in the same words before, and is still kept. */
-  Optional<Answer> asBefore(Wording wording) {
-    return Optional.ofNullable(wordings.getIfPresent(wording)).map(answers::getIfPresent);
-  }
-
-  /** The answer to a question, worked out if it isn't kept. */
-  Answer answer(Wording wording, Key key, Supplier<Answer> maker) {
+  /**
+   * The answer to a question, worked out if it isn't kept.
+   *
+   * @param edition the newest one when it is asked; the question may be about an older one
+   */
+  Answer answer(int edition, Wording wording, Key key, Supplier<Answer> maker) {
     Answer plain = answers.get(key, missing -> maker.get());
     boolean compress = wording.gzip() && plain.bytes().length >= LEAST_TO_COMPRESS;
     Key sent = compress ? key.compressed() : key;
-    wordings.put(wording, sent);
+    wordings.put(new Said(edition, wording), sent);
     return compress ? answers.get(sent, missing -> plain.compressed()) : plain;
   }
 }

@@ -61,7 +61,9 @@ public final class ApiRoutes implements RouteGroup {
   }
 
   private void read(Routes routes, String path, Read read) {
-    routes.get(BASE + path, new ReadHandler(editions, cache, read));
+    ReadHandler handler = new ReadHandler(editions, cache, read);
+    editions.beforeEach(handler::prepare);
+    routes.get(BASE + path, handler);
     Cors.allow(routes, BASE + path, "GET");
   }
 

@@ -3,8 +3,8 @@ package org.hedgerow.web.api;
 import static java.nio.charset.StandardCharsets.UTF_8;
 import static java.util.stream.Collectors.joining;
 
-import io.javalin.http.Context;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.hedgerow.lexicon.Lexicon;
 import org.hedgerow.lexicon.Need;
@@ -31,7 +31,7 @@ final class NeedsRead implements Read {
   }
 
   @Override
-  public Question understand(Lexicon lexicon, Context context, Parameters parameters) {
+  public Question understand(Lexicon lexicon, Map<String, String> path, Parameters parameters) {
     List<String> accents = AccentParameter.tags(lexicon, parameters);
     return new Question(
         "needs?" + String.join(",", accents), format -> answer(lexicon, accents, format));

@@ -1,7 +1,7 @@
 package org.hedgerow.web.api;
 
-import io.javalin.http.Context;
 import java.util.List;
+import java.util.Map;
 import org.hedgerow.lexicon.Lexicon;
 import org.hedgerow.phonics.Accent;
 import org.hedgerow.web.query.Parameters;
@@ -24,7 +24,7 @@ final class PhonogramsRead implements Read {
   }
 
   @Override
-  public Question understand(Lexicon lexicon, Context context, Parameters parameters) {
+  public Question understand(Lexicon lexicon, Map<String, String> path, Parameters parameters) {
     Accent accent = AccentParameter.one(lexicon, parameters);
     return Question.json(
         "phonograms?" + accent.tag(),

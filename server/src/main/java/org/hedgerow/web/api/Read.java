@@ -1,7 +1,7 @@
 package org.hedgerow.web.api;
 
-import io.javalin.http.Context;
 import java.util.List;
+import java.util.Map;
 import org.hedgerow.lexicon.Lexicon;
 import org.hedgerow.web.query.Parameters;
 
@@ -19,9 +19,10 @@ interface Read {
   /**
    * Understands what is asked.
    *
+   * @param path the parameters in its path, by their names
    * @param parameters whose faults it adds to
    * @throws org.hedgerow.web.problems.ProblemException if it can't be answered; may be left to the
    *     caller as long as nothing depends on it
    */
-  Question understand(Lexicon lexicon, Context context, Parameters parameters);
+  Question understand(Lexicon lexicon, Map<String, String> path, Parameters parameters);
 }

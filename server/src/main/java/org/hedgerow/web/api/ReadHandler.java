@@ -2,14 +2,12 @@ package org.hedgerow.web.api;
 
 import io.javalin.http.Context;
 import io.javalin.http.Handler;
-import io.javalin.http.Header;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
-import java.util.regex.Pattern;
 import org.hedgerow.lexicon.Editions;
 import org.hedgerow.lexicon.Lexicon;
 import org.hedgerow.web.query.EditionChoice;
+import org.hedgerow.web.query.Lately;
 import org.hedgerow.web.query.Parameters;
 
 /**
@@ -18,13 +16,12 @@ import org.hedgerow.web.query.Parameters;
  */
 final class ReadHandler implements Handler {
 
-  private static final Pattern NO_GZIP = Pattern.compile("gzip *; *q=0(\\.0*)? *(,|$)");
-
   private final Editions editions;
   private final AnswerCache cache;
   private final Read read;
   private final Formats formats;
   private final List<String> known;
+  private final Lately<Wording> lately = new Lately<>();
 
   ReadHandler(Editions editions, AnswerCache cache, Read read) {
     this.editions = editions;
@@ -38,28 +35,28 @@ final class ReadHandler implements Handler {
 
   @Override
   public void handle(Context context) {
-    AnswerCache.Wording wording = wording(editions.newest(), context);
-    Answer answer = cache.asBefore(wording).orElseGet(() -> answer(context, wording));
+    Wording wording = Wording.of(context);
+    Lexicon newest = editions.newest();
+    Answer answer =
+        cache.asBefore(newest.edition(), wording).orElseGet(() -> answer(newest, wording));
+    lately.asked(wording);
     Sending.send(context, answer);
   }
 
-  private static AnswerCache.Wording wording(Lexicon newest, Context context) {
-    return new AnswerCache.Wording(
-        newest.edition(),
-        context.path(),
-        Optional.ofNullable(context.queryString()).orElse(""),
-        Sending.header(context, Header.ACCEPT),
-        acceptsGzip(Sending.header(context, Header.ACCEPT_ENCODING)));
+  /** Works out what was asked lately for an edition that will soon be the newest. */
+  void prepare(Lexicon next) {
+    lately.askAgain(wording -> answer(next, wording));
   }
 
-  private Answer answer(Context context, AnswerCache.Wording wording) {
+  private Answer answer(Lexicon newest, Wording wording) {
     Parameters parameters = Parameters.parsed(wording.query(), known);
-    Lexicon lexicon = EditionChoice.of(editions, parameters);
+    Lexicon lexicon = EditionChoice.of(editions, newest, parameters);
     Format format =
         formats.choose(parameters.text(Formats.PARAMETER), wording.accept(), parameters.faults());
-    Question question = read.understand(lexicon, context, parameters);
+    Question question = read.understand(lexicon, wording.named(), parameters);
     parameters.faults().throwIfAny();
     return cache.answer(
+        newest.edition(),
         wording,
         new AnswerCache.Key(lexicon.edition(), question.key(), format, false),
         () -> workOut(lexicon.edition(), question, format));
@@ -68,9 +65,5 @@ final class ReadHandler implements Handler {
   private static Answer workOut(int edition, Question question, Format format) {
     Question.Body body = question.answer().apply(format);
     return Answer.of(edition, format, body.bytes(), body.next());
-  }
-
-  private static boolean acceptsGzip(String header) {
-    return header.contains("gzip") && !NO_GZIP.matcher(header).find();
   }
 }

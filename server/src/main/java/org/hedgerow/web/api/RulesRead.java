@@ -1,8 +1,8 @@
 package org.hedgerow.web.api;
 
-import io.javalin.http.Context;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import org.hedgerow.lexicon.Lexicon;
 import org.hedgerow.reading.RuleSet;
 import org.hedgerow.reading.Switch;
@@ -45,7 +45,7 @@ final class RulesRead implements Read {
   }
 
   @Override
-  public Question understand(Lexicon lexicon, Context context, Parameters parameters) {
+  public Question understand(Lexicon lexicon, Map<String, String> path, Parameters parameters) {
     return Question.json(
         "rules",
         json,

@@ -2,9 +2,9 @@ package org.hedgerow.web.api;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
 
-import io.javalin.http.Context;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import org.hedgerow.lexicon.Lexicon;
 import org.hedgerow.lexicon.Sentence;
@@ -39,7 +39,7 @@ final class SentencesRead implements Read {
   }
 
   @Override
-  public Question understand(Lexicon lexicon, Context context, Parameters parameters) {
+  public Question understand(Lexicon lexicon, Map<String, String> path, Parameters parameters) {
     Optional<Correspondence> value =
         new PhonogramReader(lexicon.catalogue(), parameters.faults())
             .target(parameters.text(PHONOGRAM), parameters.text(VALUE));

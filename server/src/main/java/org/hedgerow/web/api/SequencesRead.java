@@ -1,7 +1,7 @@
 package org.hedgerow.web.api;
 
-import io.javalin.http.Context;
 import java.util.List;
+import java.util.Map;
 import org.hedgerow.lexicon.Lexicon;
 import org.hedgerow.web.query.Parameters;
 
@@ -20,7 +20,7 @@ final class SequencesRead implements Read {
   }
 
   @Override
-  public Question understand(Lexicon lexicon, Context context, Parameters parameters) {
+  public Question understand(Lexicon lexicon, Map<String, String> path, Parameters parameters) {
     String accent = AccentParameter.one(lexicon, parameters).tag();
     return Question.json("sequences?" + accent, json, () -> SequencesView.of(lexicon, accent));
   }

@@ -1,7 +1,7 @@
 package org.hedgerow.web.api;
 
-import io.javalin.http.Context;
 import java.util.List;
+import java.util.Map;
 import org.hedgerow.lexicon.Lexicon;
 import org.hedgerow.reading.SightWords;
 import org.hedgerow.web.query.Parameters;
@@ -31,7 +31,7 @@ final class SightWordsRead implements Read {
   }
 
   @Override
-  public Question understand(Lexicon lexicon, Context context, Parameters parameters) {
+  public Question understand(Lexicon lexicon, Map<String, String> path, Parameters parameters) {
     return Question.json(
         "sight-words",
         json,

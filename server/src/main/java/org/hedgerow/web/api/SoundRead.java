@@ -1,7 +1,7 @@
 package org.hedgerow.web.api;
 
-import io.javalin.http.Context;
 import java.util.List;
+import java.util.Map;
 import org.hedgerow.lexicon.Lexicon;
 import org.hedgerow.phonics.Accent;
 import org.hedgerow.phonics.Sound;
@@ -33,10 +33,10 @@ final class SoundRead implements Read {
   }
 
   @Override
-  public Question understand(Lexicon lexicon, Context context, Parameters parameters) {
+  public Question understand(Lexicon lexicon, Map<String, String> path, Parameters parameters) {
     Accent accent = AccentParameter.one(lexicon, parameters);
     parameters.faults().throwIfAny();
-    Sound sound = sound(lexicon, accent, context.pathParam(SOUND));
+    Sound sound = sound(lexicon, accent, path.getOrDefault(SOUND, ""));
     return Question.json(
         "sounds/%s?%s".formatted(sound, accent),
         json,

@@ -1,9 +1,9 @@
 package org.hedgerow.web.api;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
-import io.javalin.http.Context;
 import java.util.Collection;
 import java.util.List;
+import java.util.Map;
 import org.hedgerow.lexicon.Lexicon;
 import org.hedgerow.phonics.Accent;
 import org.hedgerow.web.query.Parameters;
@@ -55,7 +55,7 @@ final class SoundsRead implements Read {
   }
 
   @Override
-  public Question understand(Lexicon lexicon, Context context, Parameters parameters) {
+  public Question understand(Lexicon lexicon, Map<String, String> path, Parameters parameters) {
     Accent accent = AccentParameter.one(lexicon, parameters);
     return Question.json(
         "sounds?" + accent.tag(),

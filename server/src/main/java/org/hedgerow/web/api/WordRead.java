@@ -1,7 +1,7 @@
 package org.hedgerow.web.api;
 
-import io.javalin.http.Context;
 import java.util.List;
+import java.util.Map;
 import org.hedgerow.lexicon.EditionLog;
 import org.hedgerow.lexicon.Lexicon;
 import org.hedgerow.lexicon.PublishedEdition;
@@ -36,11 +36,11 @@ final class WordRead implements Read {
   }
 
   @Override
-  public Question understand(Lexicon lexicon, Context context, Parameters parameters) {
+  public Question understand(Lexicon lexicon, Map<String, String> path, Parameters parameters) {
     List<String> accents = AccentParameter.tags(lexicon, parameters);
     String spelling =
         new SpellingReader(parameters.faults())
-            .read(SPELLING, context.pathParam(SPELLING))
+            .read(SPELLING, path.getOrDefault(SPELLING, ""))
             .orElse("");
     parameters.faults().throwIfAny();
     Word word = lexicon.word(spelling).orElseThrow(() -> missing(spelling, lexicon));

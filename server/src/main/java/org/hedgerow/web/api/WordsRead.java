@@ -1,8 +1,8 @@
 package org.hedgerow.web.api;
 
-import io.javalin.http.Context;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.hedgerow.lexicon.Lexicon;
 import org.hedgerow.web.query.Parameters;
@@ -32,7 +32,7 @@ final class WordsRead implements Read {
   }
 
   @Override
-  public Question understand(Lexicon lexicon, Context context, Parameters parameters) {
+  public Question understand(Lexicon lexicon, Map<String, String> path, Parameters parameters) {
     WordRequest request = new WordQueryReader(lexicon).read(parameters);
     String key = "words?" + request.resolved() + "&after=" + request.after().orElse("");
     return new Question(key, format -> answer(lexicon, request, format));

@@ -13,6 +13,7 @@ import org.hedgerow.phonics.Accent;
 import org.hedgerow.phonics.Correspondence;
 import org.hedgerow.phonics.Sound;
 import org.hedgerow.reading.Standard;
+import org.hedgerow.web.query.Lately;
 import org.hedgerow.web.query.ValueCounts;
 
 /**
@@ -32,12 +33,24 @@ final class ChartMaker {
   private final Cache<Key, Chart> charts =
       Caffeine.newBuilder().maximumSize(CHARTS_AT_ONCE).build();
 
+  private final Lately<ChosenAccents> lately = new Lately<>();
+
   ChartMaker(ValueCounts counts) {
     this.counts = counts;
   }
 
   /** The chart of words that are right in every one of some accents. */
   Chart chart(Lexicon lexicon, ChosenAccents accents) {
+    lately.asked(accents);
+    return kept(lexicon, accents);
+  }
+
+  /** Makes the charts that were looked at lately for an edition that will soon be the newest. */
+  void prepare(Lexicon next) {
+    lately.askAgain(accents -> kept(next, accents));
+  }
+
+  private Chart kept(Lexicon lexicon, ChosenAccents accents) {
     return charts.get(new Key(lexicon, accents.tags()), key -> make(lexicon, accents));
   }
 
@@ -77,8 +90,7 @@ final class ChartMaker {
   /** The shapes of one syllable, shortest first. */
   private static List<ChartShape> shapes(Lexicon lexicon, ChosenAccents accents) {
     WordQuery basic = query(accents, Standard.basic());
-    return lexicon.shapes(accents.first().tag()).stream()
-        .filter(ChartMaker::isOfOneSyllable)
+    return lexicon.shapes(accents.first().tag(), ChartMaker::isOfOneSyllable).stream()
         .map(basic::withShape)
         .filter(query -> lexicon.count(query) >= ENOUGH)
         .map(query -> shape(query, lexicon, accents))

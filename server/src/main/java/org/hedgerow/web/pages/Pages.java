@@ -32,6 +32,7 @@ public final class Pages implements RouteGroup {
   public Pages(Editions editions, ValueCounts counts, Composer composer, Frame frame) {
     this.writer = new PageWriter(assets, frame);
     ChartMaker charts = new ChartMaker(counts);
+    editions.beforeEach(charts::prepare);
     this.firstPage = new FirstPage(editions, charts, writer);
     this.wordPages = new WordPages(editions, writer);
     this.downloads = new Downloads(editions);

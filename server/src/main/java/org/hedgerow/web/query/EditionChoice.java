@@ -23,18 +23,26 @@ public final class EditionChoice {
    * @param parameters whose faults it adds to
    */
   public static Lexicon of(Editions editions, Parameters parameters) {
+    return of(editions, editions.newest(), parameters);
+  }
+
+  /**
+   * The same, where the newest edition is known, or is about to be the newest.
+   *
+   * @param parameters whose faults it adds to
+   */
+  public static Lexicon of(Editions editions, Lexicon newest, Parameters parameters) {
     Optional<String> named = parameters.text(PARAMETER);
     return named.isPresent()
         ? named(editions, named.get(), parameters.faults())
-        : begun(editions, parameters);
+        : begun(editions, parameters).orElse(newest);
   }
 
-  private static Lexicon begun(Editions editions, Parameters parameters) {
+  private static Optional<Lexicon> begun(Editions editions, Parameters parameters) {
     return parameters
         .text(WordQueryReader.AFTER)
         .flatMap(Cursor::read)
-        .flatMap(cursor -> editions.at(cursor.edition()))
-        .orElseGet(editions::newest);
+        .flatMap(cursor -> editions.at(cursor.edition()));
   }
 
   /**

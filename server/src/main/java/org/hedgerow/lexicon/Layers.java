@@ -13,6 +13,7 @@ import java.util.SortedSet;
 import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
 import org.roaringbitmap.PeekableIntIterator;
 import org.roaringbitmap.RoaringBitmap;
 
@@ -79,6 +80,14 @@ final class Layers {
         words.add(segment.words().get(shown.next()));
       }
       return words;
+    }
+
+    Stream<NearbyWords.Neighbour> nearby(String spelling) {
+      return segment.nearby().to(spelling).stream().filter(near -> shows(near.word()));
+    }
+
+    private boolean shows(Word word) {
+      return !hidden.contains(segment.id(word.spelling()).orElseThrow());
     }
 
     int count(Sought sought) {
@@ -178,6 +187,11 @@ final class Layers {
       }
     }
     return Optional.empty();
+  }
+
+  /** Words that are spelt much like another, the nearest first. */
+  List<String> nearby(String spelling) {
+    return NearbyWords.nearest(layers.stream().flatMap(layer -> layer.nearby(spelling)));
   }
 
   /** The words that pass, in the order of {@link Order#DEFAULT}; a new list. */

@@ -164,6 +164,14 @@ public final class Lexicon {
   }
 
   /**
+   * Common words that are spelt much like another, at most three, the nearest first; none that
+   * isn't fit for children.
+   */
+  public List<String> nearby(String spelling) {
+    return layers.nearby(spelling);
+  }
+
+  /**
    * The aligner of an accent.
    *
    * @throws IllegalArgumentException if the accent is none of the edition's

@@ -23,6 +23,7 @@ final class Segment {
   private final Map<String, Integer> ids;
   private final Map<String, Lazy<AccentIndex>> indexes = new HashMap<>();
   private final Search search;
+  private final Lazy<NearbyWords> nearby;
   private final Passing none;
   private final Cache<Sought, Passing> kept =
       Caffeine.newBuilder().maximumSize(QUERIES_KEPT).build();
@@ -41,6 +42,7 @@ final class Segment {
       indexes.put(tag, new Lazy<>(() -> new AccentIndex(speech.tools(tag), this.words)));
     }
     this.search = new Search(this.words, this::index);
+    this.nearby = new Lazy<>(() -> new NearbyWords(this.words));
     this.none = new Passing(this.words, new RoaringBitmap());
   }
 
@@ -66,6 +68,10 @@ final class Segment {
     return search.mayMatch(sought)
         ? kept.get(sought, missing -> new Passing(words, search.matching(sought)))
         : none;
+  }
+
+  NearbyWords nearby() {
+    return nearby.get();
   }
 
   /**

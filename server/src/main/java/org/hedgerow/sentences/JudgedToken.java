@@ -7,7 +7,8 @@ import java.util.Optional;
  * A token with what was found of it.
  *
  * @param word what was found of a word; empty for numbers, marks and what can't be read
- * @param replacements words that could stand in the place of a blocked one, the best first
+ * @param replacements words that could stand in the place of a blocked one, or that are spelt much
+ *     like one that the bank doesn't hold; the best first
  */
 public record JudgedToken(Token token, Optional<JudgedWord> word, List<String> replacements) {
 
@@ -17,5 +18,9 @@ public record JudgedToken(Token token, Optional<JudgedWord> word, List<String> r
 
   boolean is(TokenJudgement judgement) {
     return word.map(each -> each.judgement() == judgement).orElse(false);
+  }
+
+  boolean isGuessed() {
+    return word.map(JudgedWord::guessed).orElse(false);
   }
 }

@@ -19,7 +19,8 @@ import org.hedgerow.reading.Verdict;
 
 /**
  * Words that could stand in the place of one that a child can't read: of the same part of speech
- * and with a meaning of the same class, in the same form, allowed in the sentence.
+ * and with a meaning of the same class, in the same form. For one that the bank doesn't hold, words
+ * that are spelt much like it, for it may be a slip. All are allowed in the sentence.
  */
 final class Replacements {
 
@@ -39,7 +40,7 @@ final class Replacements {
   }
 
   /**
-   * The best first; none for a word that the bank doesn't hold.
+   * The best first.
    *
    * @param present words that stand in the sentence already
    * @param lacking whether the sentence needs more words with the phonogram, which come first then
@@ -48,7 +49,9 @@ final class Replacements {
     return lexicon
         .word(word)
         .map(known -> of(known, lacking).filter(other -> !present.contains(other)))
-        .orElse(Stream.empty())
+        .orElseGet(() -> lexicon.nearby(word).stream())
+        .filter(this::isAllowed)
+        .distinct()
         .limit(MOST)
         .toList();
   }
@@ -62,9 +65,11 @@ final class Replacements {
     Standard plain = standard.withoutTarget();
     return (lacking ? Stream.of(targets, plain) : Stream.of(plain, targets))
         .flatMap(measure -> forms(word, alike.get(), measure))
-        .filter(form -> !form.equals(word.spelling()))
-        .filter(form -> judge.judge(form).verdict() == Verdict.PASS)
-        .distinct();
+        .filter(form -> !form.equals(word.spelling()));
+  }
+
+  private boolean isAllowed(String word) {
+    return judge.judge(word).verdict() == Verdict.PASS;
   }
 
   private static Optional<TagFilter> alike(Word word) {

@@ -57,7 +57,7 @@ public final class SentenceChecker {
   }
 
   private JudgedToken withReplacements(JudgedToken token, Set<String> present, boolean lacking) {
-    return token.is(TokenJudgement.BLOCKED)
+    return token.is(TokenJudgement.BLOCKED) || token.isGuessed()
         ? new JudgedToken(
             token.token(),
             token.word(),

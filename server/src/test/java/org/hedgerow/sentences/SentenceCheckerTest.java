@@ -206,6 +206,16 @@ class SentenceCheckerTest {
   }
 
   @Test
+  void aSlipGetsTheWordsThatAreSpeltMuchLikeIt() {
+    SentenceCheck check = check("oa", 1, "The gaot sat on the baot by the roadd.");
+    assertThat(replacements(check, "gaot")).contains("goat", "got").doesNotContain("gait");
+    assertThat(replacements(check, "baot")).contains("boat");
+    assertThat(replacements(check, "roadd")).contains("road");
+    assertThat(replacements(check, "sat")).isEmpty();
+    assertThat(replacements(check("oa", 1, "A goat on a zzzzzz."), "zzzzzz")).isEmpty();
+  }
+
+  @Test
   void tenThousandWordsAreJudged() {
     SentenceCheck check = check("oa", 1, "goat ".repeat(10_000));
     assertThat(check.targets()).isEqualTo(10_000);

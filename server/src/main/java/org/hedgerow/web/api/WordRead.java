@@ -12,7 +12,6 @@ import org.hedgerow.reading.WordChecker;
 import org.hedgerow.web.problems.Problem;
 import org.hedgerow.web.problems.ProblemException;
 import org.hedgerow.web.problems.ProblemType;
-import org.hedgerow.web.query.NearbyWords;
 import org.hedgerow.web.query.Parameters;
 import org.hedgerow.web.query.Quoted;
 import org.hedgerow.web.query.SpellingReader;
@@ -64,7 +63,7 @@ final class WordRead implements Read {
   }
 
   private static ProblemException missing(String spelling, Lexicon lexicon) {
-    List<String> nearby = NearbyWords.to(spelling, lexicon);
+    List<String> nearby = lexicon.nearby(spelling);
     String near = nearby.isEmpty() ? "" : " Near it are %s.".formatted(String.join(", ", nearby));
     return Problem.at(
             ProblemType.UNKNOWN_WORD,

@@ -14,7 +14,6 @@ import org.hedgerow.reading.WordChecker;
 import org.hedgerow.web.query.EditionChoice;
 import org.hedgerow.web.query.Faults;
 import org.hedgerow.web.query.InvalidQueryException;
-import org.hedgerow.web.query.NearbyWords;
 import org.hedgerow.web.query.QueryString;
 import org.hedgerow.web.query.SpellingReader;
 import org.hedgerow.web.query.WordRequest;
@@ -85,7 +84,7 @@ final class LookMaker {
   }
 
   private List<Fit> near(String spelling, QueryString here) {
-    return NearbyWords.to(spelling, lexicon).stream()
+    return lexicon.nearby(spelling).stream()
         .map(near -> new Fit(near, ListAddress.ofList(here.with(PageQuestion.WORD, near))))
         .toList();
   }

@@ -17,7 +17,6 @@ import org.hedgerow.reading.Subject;
 import org.hedgerow.reading.WordChecker;
 import org.hedgerow.web.query.EditionChoice;
 import org.hedgerow.web.query.Faults;
-import org.hedgerow.web.query.NearbyWords;
 import org.hedgerow.web.query.Parameters;
 import org.hedgerow.web.query.SpellingReader;
 
@@ -104,7 +103,7 @@ final class WordPages {
   }
 
   private static List<Fit> near(String spelling, Lexicon lexicon) {
-    return NearbyWords.to(spelling, lexicon).stream()
+    return lexicon.nearby(spelling).stream()
         .map(near -> new Fit(near, ListAddress.ofWord(near)))
         .toList();
   }

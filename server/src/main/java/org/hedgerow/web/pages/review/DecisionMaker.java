@@ -16,7 +16,6 @@ import org.hedgerow.review.Contribution;
 import org.hedgerow.review.Decision;
 import org.hedgerow.review.Reviews.Dossier;
 import org.hedgerow.review.State;
-import org.hedgerow.web.query.NearbyWords;
 
 /** Puts together all that helps to decide. */
 final class DecisionMaker {
@@ -102,7 +101,7 @@ final class DecisionMaker {
   private List<String> near(String spelling) {
     return spelling.isEmpty() || lexicon.word(spelling).isPresent()
         ? List.of()
-        : NearbyWords.to(spelling, lexicon);
+        : lexicon.nearby(spelling);
   }
 
   private Optional<Correspondence> wanted(Contribution contribution) {

@@ -66,6 +66,11 @@ public final class SeedLexicon {
     return read("tags/tags.tsv", TagRow::from);
   }
 
+  /** Words of one region's spelling, beside those that the commonness tells. */
+  public List<RegionRow> regions() {
+    return read("tags/regions.tsv", RegionRow::from);
+  }
+
   /** Words judged one by one for small children; a word may be judged for several groups. */
   public List<StarterRow> starter() {
     return read("starter/starter.tsv", StarterRow::from);

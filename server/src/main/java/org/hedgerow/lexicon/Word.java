@@ -175,4 +175,14 @@ public record Word(
         tag(Tag.NOT_FOR_CHILDREN).map(Tag::value).orElse(""),
         true);
   }
+
+  /**
+   * Whether it is spelt so where a spelling of English is used.
+   *
+   * @param spelling as an accent has it; if empty, any will do
+   */
+  public boolean isSpeltSoIn(String spelling) {
+    return spelling.isEmpty()
+        || tag(Tag.REGION).map(region -> region.value().equals(spelling)).orElse(true);
+  }
 }

@@ -43,7 +43,7 @@ final class WordTags {
     this.rows = seed.tags().stream().collect(toMap(TagRow::word, row -> row));
     this.starter = seed.starter().stream().collect(groupingBy(StarterRow::word));
     this.pictures = seed.pictures().stream().collect(toMap(PictureRow::word, row -> row));
-    this.spellings = new Spellings(seed.commonness());
+    this.spellings = new Spellings(seed.commonness(), seed.regions());
   }
 
   /** By alphabet. */

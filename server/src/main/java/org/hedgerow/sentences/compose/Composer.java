@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.function.Predicate;
 import org.hedgerow.lexicon.Lexicon;
+import org.hedgerow.lexicon.Word;
 import org.hedgerow.reading.Verdict;
 import org.hedgerow.sentences.Articles;
 import org.hedgerow.sentences.JudgedWord;
@@ -81,7 +82,26 @@ public final class Composer {
 
   private Pantry layOut(Question question) {
     WordJudge judge = new WordJudge(question.lexicon(), question.standard());
-    return new Pantry(knowledge, word -> use(judge.judge(word)), question.wanted());
+    return new Pantry(
+        knowledge,
+        word -> isSpeltSo(word, question) ? use(judge.judge(word)) : Use.NONE,
+        question.wanted());
+  }
+
+  /** Whether readers of all accents write a word so, or it is asked for all the same. */
+  private static boolean isSpeltSo(String word, Question question) {
+    return question.wanted().contains(word)
+        || question
+            .lexicon()
+            .word(word)
+            .map(known -> isSpeltSo(known, question.lexicon(), question.standard().accents()))
+            .orElse(true);
+  }
+
+  private static boolean isSpeltSo(Word word, Lexicon lexicon, List<String> accents) {
+    return accents.stream()
+        .flatMap(tag -> lexicon.accent(tag).stream())
+        .allMatch(accent -> word.isSpeltSoIn(accent.accent().spelling()));
   }
 
   /** How many sentences are made, at most, to choose some from. */

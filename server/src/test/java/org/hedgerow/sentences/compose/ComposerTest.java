@@ -1,14 +1,19 @@
 package org.hedgerow.sentences.compose;
 
+import static java.util.stream.Collectors.joining;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 import org.hedgerow.phonics.Correspondence;
 import org.hedgerow.reading.ReadingRules;
 import org.hedgerow.reading.Standard;
+import org.hedgerow.seed.SeedKnowledge;
 import org.hedgerow.seed.SeededLexicon;
+import org.hedgerow.seedlexicon.SeedLexicon;
 import org.hedgerow.sentences.SentenceStandard;
 import org.junit.jupiter.api.Test;
 
@@ -119,5 +124,40 @@ class ComposerTest {
   @Test
   void wordsThatAreWantedComeInEverySentence() {
     assertThat(composed(2, "foal")).isNotEmpty().allMatch(text -> text.matches(".*\\bfoals?\\b.*"));
+  }
+
+  /** Which of some spellings are in the sentences for a value, of all that the bank knows. */
+  private static List<String> spelt(String phonogram, List<String> accents, String... spellings) {
+    SentenceStandard standard =
+        new SentenceStandard(
+            Standard.of(value(phonogram)),
+            accents,
+            SeededLexicon.get().plans().sightWords().usualWords(),
+            SentenceStandard.USUAL_TARGETS,
+            SentenceStandard.USUAL_WORDS);
+    String all =
+        new Composer(SeedKnowledge.of(SeedLexicon.bundled()), Plausibility.UNKNOWN)
+                .compose(
+                    new DraftOrder(MANY, 1, Set.of(), Set.of(SentenceKind.values())),
+                    SeededLexicon.get(),
+                    standard)
+                .sentences()
+                .stream()
+                .map(Draft::text)
+                .collect(joining(" "))
+                .toLowerCase(Locale.ROOT);
+    return List.of(spellings).stream()
+        .filter(word -> Pattern.compile("\\b" + word + "\\b").matcher(all).find())
+        .toList();
+  }
+
+  @Test
+  void eachReaderMeetsTheirOwnSpelling() {
+    assertThat(spelt("ay", List.of("en-US"), "mom", "mum", "dad", "gray"))
+        .containsExactly("mom", "dad", "gray");
+    assertThat(spelt("ay", List.of("en-GB"), "mom", "mum", "dad", "gray"))
+        .containsExactly("mum", "dad");
+    assertThat(spelt("ay", List.of("en-US", "en-GB"), "mom", "mum", "dad", "gray"))
+        .containsExactly("dad");
   }
 }

@@ -7,9 +7,19 @@ import java.util.OptionalInt;
 import org.hedgerow.lexicon.Sentence;
 import org.hedgerow.phonics.Correspondence;
 import org.hedgerow.web.query.SentenceFilter;
+import org.hedgerow.web.query.SentenceRequest;
 
-/** Sentences of the bank. */
-record SentenceListView(int edition, Query query, int total, List<Entry> sentences) {
+/**
+ * Sentences of the bank.
+ *
+ * @param next left out at the end of the list
+ */
+record SentenceListView(
+    int edition,
+    Query query,
+    int total,
+    List<Entry> sentences,
+    @JsonInclude(JsonInclude.Include.NON_ABSENT) Optional<String> next) {
 
   /** What was asked for, with all defaults filled in. */
   @JsonInclude(JsonInclude.Include.NON_ABSENT)
@@ -18,7 +28,8 @@ record SentenceListView(int edition, Query query, int total, List<Entry> sentenc
       OptionalInt value,
       List<String> accents,
       @JsonInclude(JsonInclude.Include.NON_EMPTY) String word,
-      int longest) {}
+      int longest,
+      int limit) {}
 
   /** A sentence, and what it is for. */
   record Entry(String text, String phonogram, int value, List<String> accents) {
@@ -32,16 +43,19 @@ record SentenceListView(int edition, Query query, int total, List<Entry> sentenc
     }
   }
 
-  static SentenceListView of(int edition, SentenceFilter filter, List<Sentence> found) {
+  static SentenceListView of(SentenceRequest request, SentenceRequest.Found found) {
+    SentenceFilter filter = request.filter();
     return new SentenceListView(
-        edition,
+        request.edition(),
         new Query(
             filter.value().map(each -> each.grapheme().text()),
             filter.value().map(Correspondence::value).orElse(OptionalInt.empty()),
             filter.accents(),
             filter.word(),
-            filter.longest()),
-        found.size(),
-        found.stream().map(Entry::of).toList());
+            filter.longest(),
+            request.limit()),
+        found.total(),
+        found.sentences().stream().map(Entry::of).toList(),
+        found.next());
   }
 }

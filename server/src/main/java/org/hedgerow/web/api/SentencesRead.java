@@ -1,26 +1,20 @@
 package org.hedgerow.web.api;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
+import static java.util.stream.Collectors.joining;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.hedgerow.lexicon.Lexicon;
-import org.hedgerow.lexicon.Sentence;
-import org.hedgerow.phonics.Correspondence;
 import org.hedgerow.web.query.Parameters;
-import org.hedgerow.web.query.PhonogramReader;
-import org.hedgerow.web.query.SentenceFilter;
+import org.hedgerow.web.query.SentenceRequest;
+import org.hedgerow.web.query.Stretch;
 
 /** {@code GET /sentences}: the sentences of the bank. */
 final class SentencesRead implements Read {
 
-  private static final String PHONOGRAM = "phonogram";
-  private static final String VALUE = "value";
-  private static final String WORD = "word";
-  private static final String LONGEST = "longest";
-  private static final int MOST_WORDS = 40;
+  static final String PATH = "/api/v1/sentences";
 
   private final Json json;
 
@@ -30,7 +24,7 @@ final class SentencesRead implements Read {
 
   @Override
   public List<String> parameters() {
-    return List.of(PHONOGRAM, VALUE, AccentParameter.NAMES.get(0), WORD, LONGEST);
+    return SentenceRequest.PARAMETERS;
   }
 
   @Override
@@ -40,36 +34,38 @@ final class SentencesRead implements Read {
 
   @Override
   public Question understand(Lexicon lexicon, Map<String, String> path, Parameters parameters) {
-    Optional<Correspondence> value =
-        new PhonogramReader(lexicon.catalogue(), parameters.faults())
-            .target(parameters.text(PHONOGRAM), parameters.text(VALUE));
-    List<String> accents = AccentParameter.tags(lexicon, parameters);
-    String word = parameters.text(WORD).orElse("").toLowerCase(Locale.ROOT);
-    SentenceFilter filter = new SentenceFilter(value, accents, word, longest(parameters));
-    return new Question("sentences?" + filter.key(), format -> answer(lexicon, filter, format));
+    SentenceRequest request = SentenceRequest.read(lexicon, parameters);
+    return new Question(
+        "sentences?" + request.resolved(), format -> answer(lexicon, request, format));
   }
 
-  private static int longest(Parameters parameters) {
-    String text = parameters.text(LONGEST).orElse(String.valueOf(MOST_WORDS));
-    int number = text.matches("[0-9]{1,3}") ? Integer.parseInt(text) : 0;
-    if (number < 1 || number > MOST_WORDS) {
-      parameters
-          .faults()
-          .invalid(LONGEST, "longest must be a number from 1 to %d.".formatted(MOST_WORDS));
-    }
-    return number;
-  }
-
-  private Question.Body answer(Lexicon lexicon, SentenceFilter filter, Format format) {
-    List<Sentence> found = filter.in(lexicon.sentences());
+  private Question.Body answer(Lexicon lexicon, SentenceRequest request, Format format) {
+    SentenceRequest.Found found = request.find(lexicon.sentences());
     byte[] bytes =
         switch (format) {
-          case JSON -> json.bytes(SentenceListView.of(lexicon.edition(), filter, found));
-          case NDJSON -> json.lines(found.stream().map(SentenceListView.Entry::of).toList());
+          case JSON -> json.bytes(SentenceListView.of(request, found));
+          case NDJSON ->
+              json.lines(found.sentences().stream().map(SentenceListView.Entry::of).toList());
           case CSV, TEXT ->
-              String.join("", found.stream().map(each -> each.text() + "\n").toList())
+              found.sentences().stream()
+                  .map(each -> each.text() + "\n")
+                  .collect(joining())
                   .getBytes(UTF_8);
         };
-    return new Question.Body(bytes, Optional.empty());
+    return new Question.Body(bytes, next(request, found, format));
+  }
+
+  private static Optional<String> next(
+      SentenceRequest request, SentenceRequest.Found found, Format format) {
+    return found
+        .next()
+        .map(
+            cursor ->
+                PATH
+                    + "?"
+                    + request
+                        .resolved()
+                        .with(Stretch.AFTER, cursor)
+                        .with(Formats.PARAMETER, format.label()));
   }
 }

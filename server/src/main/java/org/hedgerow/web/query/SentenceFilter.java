@@ -1,8 +1,10 @@
 package org.hedgerow.web.query;
 
 import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import org.hedgerow.lexicon.Sentence;
 import org.hedgerow.lexicon.Sentences;
@@ -38,13 +40,16 @@ public record SentenceFilter(
         .toList();
   }
 
-  /** The same for the same sentences. */
-  public String key() {
-    return String.join(
-        "|",
-        value.map(Correspondence::label).orElse(""),
-        String.join(",", accents),
-        word,
-        String.valueOf(longest));
+  /** As parameters. */
+  QueryString list() {
+    Map<String, String> parameters = new LinkedHashMap<>();
+    value.ifPresent(each -> parameters.put("phonogram", each.grapheme().text()));
+    value.ifPresent(each -> parameters.put("value", String.valueOf(each.value().orElseThrow())));
+    parameters.put("accent", String.join(",", accents));
+    if (!word.isEmpty()) {
+      parameters.put("word", word);
+    }
+    parameters.put("longest", String.valueOf(longest));
+    return new QueryString(parameters);
   }
 }

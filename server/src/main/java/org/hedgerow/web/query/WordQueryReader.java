@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.hedgerow.lexicon.Lexicon;
-import org.hedgerow.web.problems.ProblemType;
 
 /** Turns parameters into a question for a list of words, and says everything that is wrong. */
 public final class WordQueryReader {
@@ -78,33 +77,11 @@ public final class WordQueryReader {
    * @throws InvalidQueryException with all that is wrong
    */
   public WordRequest read(Parameters parameters) {
-    Optional<Cursor> after = parameters.text(AFTER).flatMap(text -> cursor(text, parameters));
+    Optional<Cursor> after = Paging.cursor(parameters);
     WordRequest start = new WordRequestParts(lexicon, parameters).request();
     parameters.faults().throwIfAny();
-    return after.map(cursor -> at(cursor, start, parameters)).orElse(start);
-  }
-
-  private static Optional<Cursor> cursor(String text, Parameters parameters) {
-    Optional<Cursor> cursor = Cursor.read(text);
-    if (cursor.isEmpty()) {
-      parameters.faults().add(invalidCursor());
-    }
-    return cursor;
-  }
-
-  private static WordRequest at(Cursor cursor, WordRequest start, Parameters parameters) {
-    if (!cursor.sameList(start.place(cursor.offset()))) {
-      parameters.faults().add(invalidCursor());
-    }
-    parameters.faults().throwIfAny();
-    return start.from(cursor.offset());
-  }
-
-  private static Fault invalidCursor() {
-    return Fault.of(
-        ProblemType.INVALID_CURSOR,
-        AFTER,
-        "This isn't a place in this list. Take the next of an answer to the same question,"
-            + " or leave after out to begin again.");
+    return after
+        .map(cursor -> start.from(Paging.offset(cursor, start::place, parameters)))
+        .orElse(start);
   }
 }

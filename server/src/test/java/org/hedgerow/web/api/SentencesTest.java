@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import java.net.http.HttpResponse;
+import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import org.junit.jupiter.api.AfterAll;
@@ -19,6 +20,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class SentencesTest {
 
   private static final String CHECKS = "/api/v1/sentence-checks";
+  private static final String SENTENCES = "/api/v1/sentences";
   private static final String DRAFTS = "/api/v1/sentence-drafts";
 
   private ApiServer server;
@@ -173,5 +175,50 @@ class SentencesTest {
     List<String> texts =
         answer.path("sentences").valueStream().map(each -> each.path("text").asText()).toList();
     assertThat(new LinkedHashSet<>(texts)).hasSize(50);
+  }
+
+  private JsonNode get(String path) throws Exception {
+    HttpResponse<String> response = server.get(path);
+    assertThat(response.statusCode()).as(response.body()).isEqualTo(200);
+    return server.json(response);
+  }
+
+  private static List<String> texts(JsonNode list) {
+    return list.get("sentences").findValuesAsText("text");
+  }
+
+  @Test
+  void aLongListIsReadPieceByPiece() throws Exception {
+    List<String> all = texts(get(SENTENCES + "?limit=500"));
+    List<String> read = new ArrayList<>();
+    String next = SENTENCES + "?limit=60";
+    while (!next.isEmpty()) {
+      JsonNode part = get(next);
+      assertThat(part.get("total").asInt()).isEqualTo(all.size());
+      assertThat(part.get("sentences").size()).isBetween(1, 60);
+      read.addAll(texts(part));
+      next = part.has("next") ? SENTENCES + "?limit=60&after=" + part.get("next").asText() : "";
+    }
+    assertThat(all).hasSizeGreaterThan(120);
+    assertThat(read).isEqualTo(all);
+  }
+
+  @Test
+  void theHeaderNamesTheNextPieceInTheSameFormat() throws Exception {
+    HttpResponse<String> first = server.get(SENTENCES + "?phonogram=oa&limit=2&format=text");
+    String link = first.headers().firstValue("Link").orElseThrow();
+    String next = link.substring(1, link.indexOf('>'));
+    String all = server.get(SENTENCES + "?phonogram=oa&limit=4&format=text").body();
+    assertThat(first.body() + server.get(next).body()).isEqualTo(all);
+    assertThat(server.get(SENTENCES + "?phonogram=oa").headers().firstValue("Link")).isEmpty();
+  }
+
+  @Test
+  void aCursorOfAnotherListIsRefused() throws Exception {
+    String next = get(SENTENCES + "?phonogram=oa&limit=2").get("next").asText();
+    for (String query :
+        List.of("?phonogram=ee&after=" + next, "?after=nonsense", "?phonogram=oa&limit=0")) {
+      assertThat(server.get(SENTENCES + query).statusCode()).as(query).isEqualTo(400);
+    }
   }
 }

@@ -1,0 +1,47 @@
+package org.hedgerow.web.query;
+
+import java.util.Optional;
+import java.util.function.IntFunction;
+import org.hedgerow.web.problems.ProblemType;
+
+/** Where in a list of an edition somebody goes on. */
+final class Paging {
+
+  private Paging() {}
+
+  /**
+   * The cursor that is given; empty if none is.
+   *
+   * @param parameters to whose faults it adds one if it can't be read
+   */
+  static Optional<Cursor> cursor(Parameters parameters) {
+    Optional<String> text = parameters.text(WordQueryReader.AFTER);
+    Optional<Cursor> cursor = text.flatMap(Cursor::read);
+    if (text.isPresent() && cursor.isEmpty()) {
+      parameters.faults().add(invalid());
+    }
+    return cursor;
+  }
+
+  /**
+   * How many of a list come before the place of a cursor.
+   *
+   * @param place the place in that list after so many
+   * @throws InvalidQueryException if it is a place in another list
+   */
+  static int offset(Cursor cursor, IntFunction<Cursor> place, Parameters parameters) {
+    if (!cursor.sameList(place.apply(cursor.offset()))) {
+      parameters.faults().add(invalid());
+    }
+    parameters.faults().throwIfAny();
+    return cursor.offset();
+  }
+
+  private static Fault invalid() {
+    return Fault.of(
+        ProblemType.INVALID_CURSOR,
+        WordQueryReader.AFTER,
+        "This isn't a place in this list. Take the next of an answer to the same question,"
+            + " or leave after out to begin again.");
+  }
+}

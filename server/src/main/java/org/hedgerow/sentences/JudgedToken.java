@@ -20,7 +20,8 @@ public record JudgedToken(Token token, Optional<JudgedWord> word, List<String> r
     return word.map(each -> each.judgement() == judgement).orElse(false);
   }
 
-  boolean isGuessed() {
+  /** Whether it is a word that the bank does not hold. */
+  public boolean isGuessed() {
     return word.map(JudgedWord::guessed).orElse(false);
   }
 }

@@ -1,5 +1,7 @@
 package org.hedgerow.sentences;
 
+import static java.util.Comparator.comparing;
+
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -49,7 +51,7 @@ final class Replacements {
     return lexicon
         .word(word)
         .map(known -> of(known, lacking).filter(other -> !present.contains(other)))
-        .orElseGet(() -> lexicon.nearby(word).stream())
+        .orElseGet(() -> meant(word, lacking))
         .filter(this::isAllowed)
         .distinct()
         .limit(MOST)
@@ -66,6 +68,17 @@ final class Replacements {
     return (lacking ? Stream.of(targets, plain) : Stream.of(plain, targets))
         .flatMap(measure -> forms(word, alike.get(), measure))
         .filter(form -> !form.equals(word.spelling()));
+  }
+
+  /**
+   * What a word may be a slip of: first the words with the phonogram, if the sentence needs more.
+   */
+  private Stream<String> meant(String word, boolean lacking) {
+    return lexicon.nearby(word).stream().sorted(comparing(near -> !(lacking && isTarget(near))));
+  }
+
+  private boolean isTarget(String word) {
+    return judge.judge(word).judgement() == TokenJudgement.TARGET;
   }
 
   private boolean isAllowed(String word) {

@@ -208,7 +208,7 @@ class SentenceCheckerTest {
   @Test
   void aSlipGetsTheWordsThatAreSpeltMuchLikeIt() {
     SentenceCheck check = check("oa", 1, "The gaot sat on the baot by the roadd.");
-    assertThat(replacements(check, "gaot")).contains("goat", "got").doesNotContain("gait");
+    assertThat(replacements(check, "gaot")).containsExactly("goat", "got");
     assertThat(replacements(check, "baot")).contains("boat");
     assertThat(replacements(check, "roadd")).contains("road");
     assertThat(replacements(check, "sat")).isEmpty();

@@ -72,6 +72,7 @@ final class SentenceCheckMaker {
     return new SentenceCheckPage.Trouble(
         token.token().text(),
         reasons(token.word().map(JudgedWord::findings).orElse(List.of())),
+        token.isGuessed() ? "Did you mean:" : "Put instead:",
         token.replacements().stream().map(word -> instead(text, token, word)).toList());
   }
 

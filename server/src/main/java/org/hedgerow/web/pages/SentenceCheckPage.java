@@ -21,9 +21,10 @@ record SentenceCheckPage(
    * A word about which there is something to say.
    *
    * @param reasons in words
+   * @param offer what the other words are
    * @param instead other words, each with the address of the sentence with it
    */
-  record Trouble(String word, List<String> reasons, List<Fit> instead) {}
+  record Trouble(String word, List<String> reasons, String offer, List<Fit> instead) {}
 
   boolean isTyped() {
     return !text.isEmpty();

@@ -1,5 +1,6 @@
 package org.hedgerow.web.pages;
 
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -11,4 +12,17 @@ import java.util.List;
  * @param caption what it is, in words; empty for marks
  * @param spaced whether a space stands before it
  */
-record SentenceWord(List<Piece> pieces, String kind, String caption, boolean spaced) {}
+record SentenceWord(List<Piece> pieces, String kind, String caption, boolean spaced) {
+
+  /** Each with what follows it without a space, so that no line begins with a full stop. */
+  static List<List<SentenceWord>> together(List<SentenceWord> words) {
+    List<List<SentenceWord>> groups = new ArrayList<>();
+    for (SentenceWord word : words) {
+      if (word.spaced() || groups.isEmpty()) {
+        groups.add(new ArrayList<>());
+      }
+      groups.get(groups.size() - 1).add(word);
+    }
+    return groups;
+  }
+}

@@ -1,22 +1,26 @@
 package org.hedgerow.app;
 
 import static java.nio.file.StandardCopyOption.COPY_ATTRIBUTES;
+import static java.nio.file.StandardOpenOption.CREATE;
+import static java.nio.file.StandardOpenOption.WRITE;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.channels.FileChannel;
+import java.nio.channels.FileLock;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.Comparator;
 import java.util.stream.Stream;
-import org.hedgerow.store.TestServer;
 
 /**
- * A data folder with a filled bank, made once in a run by the built program; tests get copies,
- * which saves each of them the seconds of a first start.
+ * A data folder with a filled bank, made once by each build of the program, however many programs
+ * run tests side by side; tests get copies, which saves each of them the seconds of a first start.
  */
 public final class SeededData {
-  private static final Path PLACE = TestServer.inFork("target/seeded").toAbsolutePath();
+  private static final Path PLACE = Path.of("target/seeded").toAbsolutePath();
+  private static final String MADE = "made";
   private static final String DATA = "data";
 
   private static final class Holder {
@@ -39,18 +43,34 @@ public final class SeededData {
     }
   }
 
+  /** Whoever comes first makes it, and others wait for it. */
   private static Path make() {
-    Path data = PLACE.resolve(DATA);
     try {
-      delete(data);
       Files.createDirectories(PLACE);
-      fill(PLACE);
+      try (FileChannel channel = FileChannel.open(PLACE.resolve("lock"), CREATE, WRITE);
+          FileLock lock = channel.lock()) {
+        if (lock.isValid() && !isMade()) {
+          delete(PLACE.resolve(DATA));
+          fill(PLACE);
+          Files.writeString(PLACE.resolve(MADE), build());
+        }
+      }
     } catch (IOException problem) {
       throw new UncheckedIOException(problem);
     } catch (InterruptedException interruption) {
       throw new IllegalStateException(interruption);
     }
-    return data;
+    return PLACE.resolve(DATA);
+  }
+
+  private static boolean isMade() throws IOException {
+    Path made = PLACE.resolve(MADE);
+    return Files.exists(made) && Files.readString(made).equals(build());
+  }
+
+  /** By what this build of the program is told from others. */
+  private static String build() throws IOException {
+    return Files.getLastModifiedTime(Path.of(System.getProperty("hedgerow.jar"))).toString();
   }
 
   private static void fill(Path folder) throws InterruptedException {

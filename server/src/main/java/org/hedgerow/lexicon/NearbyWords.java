@@ -22,6 +22,9 @@ final class NearbyWords {
   private static final int ALPHABET = 26;
   private static final int ALL_LETTERS = (1 << ALPHABET) - 1;
 
+  /** As far as lengths are told apart; no word of the bank is so long. */
+  private static final int LONGEST = 63;
+
   private static final DamerauLevenshteinDistance DISTANCE =
       new DamerauLevenshteinDistance(MOST_CHANGES);
 
@@ -72,7 +75,7 @@ final class NearbyWords {
     for (int i = 0; i < spelling.length(); i++) {
       letters |= 1 << (spelling.charAt(i) - 'a');
     }
-    return (letters & ALL_LETTERS) | spelling.length() << ALPHABET;
+    return (letters & ALL_LETTERS) | Math.min(spelling.length(), LONGEST) << ALPHABET;
   }
 
   /** Each change makes at most one letter come, one go, and a word one longer or shorter. */

@@ -40,6 +40,9 @@ public final class SentenceSpeed {
   private static final List<String> BLOCKED_ENDS =
       List.of("goat on the boat.", "toad by the road.", "foal in a coat.");
 
+  private static final List<String> SLIPS =
+      List.of("Thr gaot and the toad sat on teh", "My old dgo and the shep went to the");
+
   private SentenceSpeed() {}
 
   public static void main(String[] args) {
@@ -55,6 +58,7 @@ public final class SentenceSpeed {
     for (int round = 0; round < 2; round++) {
       check("no or one blocked word", PARTS, ENDS, lexicon, standard);
       check("three blocked words", BLOCKED_PARTS, BLOCKED_ENDS, lexicon, standard);
+      check("two or three slips", SLIPS, ENDS, lexicon, standard);
     }
     compose(lexicon, standard);
     compose(lexicon, standard);

@@ -28,6 +28,7 @@ class NearbyWordsTest {
     assertThat(lexicon.nearby("qqqqqqqq")).isEmpty();
     assertThat(lexicon.nearby("")).allSatisfy(word -> assertThat(word).hasSizeLessThan(3));
     assertThat(lexicon.nearby("naïve café")).isEmpty();
+    assertThat(lexicon.nearby("boat".repeat(500))).isEmpty();
   }
 
   /** Every word of the bank is measured with the library, for words with some slips in them. */

@@ -5,11 +5,9 @@ import static java.util.stream.Collectors.joining;
 
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import org.hedgerow.lexicon.Lexicon;
 import org.hedgerow.web.query.Parameters;
 import org.hedgerow.web.query.SentenceRequest;
-import org.hedgerow.web.query.Stretch;
 
 /** {@code GET /sentences}: the sentences of the bank. */
 final class SentencesRead implements Read {
@@ -52,20 +50,7 @@ final class SentencesRead implements Read {
                   .collect(joining())
                   .getBytes(UTF_8);
         };
-    return new Question.Body(bytes, next(request, found, format));
-  }
-
-  private static Optional<String> next(
-      SentenceRequest request, SentenceRequest.Found found, Format format) {
-    return found
-        .next()
-        .map(
-            cursor ->
-                PATH
-                    + "?"
-                    + request
-                        .resolved()
-                        .with(Stretch.AFTER, cursor)
-                        .with(Formats.PARAMETER, format.label()));
+    return new Question.Body(
+        bytes, NextReference.of(PATH, request.resolved(), found.next(), format));
   }
 }

@@ -3,7 +3,6 @@ package org.hedgerow.web.api;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import org.hedgerow.lexicon.Lexicon;
 import org.hedgerow.web.query.Parameters;
 import org.hedgerow.web.query.WordList;
@@ -47,7 +46,8 @@ final class WordsRead implements Read {
           case CSV -> WordTable.of(request, list).getBytes(StandardCharsets.UTF_8);
           case TEXT -> text(list).getBytes(StandardCharsets.UTF_8);
         };
-    return new Question.Body(bytes, next(request, list, format));
+    return new Question.Body(
+        bytes, NextReference.of(PATH, request.resolved(), list.next(), format));
   }
 
   /** One spelling on a line. */
@@ -55,17 +55,5 @@ final class WordsRead implements Read {
     StringBuilder lines = new StringBuilder();
     list.words().forEach(word -> lines.append(word.spelling()).append('\n'));
     return lines.toString();
-  }
-
-  private static Optional<String> next(WordRequest request, WordList list, Format format) {
-    return list.next()
-        .map(
-            cursor ->
-                PATH
-                    + "?"
-                    + request
-                        .resolved()
-                        .with("after", cursor)
-                        .with(Formats.PARAMETER, format.label()));
   }
 }

@@ -10,12 +10,19 @@ import io.micrometer.core.instrument.MeterRegistry;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
+import org.eclipse.jetty.server.AbstractConnector;
+import org.eclipse.jetty.server.Connector;
+import org.eclipse.jetty.server.Server;
+import org.eclipse.jetty.util.component.LifeCycle;
 import org.eclipse.jetty.util.thread.QueuedThreadPool;
 import org.hedgerow.web.problems.ErrorMapping;
 
 /** The HTTP server. Closing it lets the requests in flight finish, for a while. */
 public final class WebServer implements AutoCloseable {
   private static final Duration STOP_TIME = Duration.ofSeconds(10);
+
+  /** How long connections may be silent when it stops, unless a request is worked on. */
+  private static final Duration LONGEST_SILENCE = Duration.ofMillis(250);
 
   /**
    * Many more than the database has connections: a request that waits for one shouldn't keep reads
@@ -74,7 +81,22 @@ public final class WebServer implements AutoCloseable {
     config.jetty.multipartConfig.maxFileSize(LARGEST_FILE_MEGABYTES, SizeUnit.MB);
     config.jetty.multipartConfig.maxTotalRequestSize(LARGEST_FORM_MEGABYTES, SizeUnit.MB);
     config.jetty.threadPool = new QueuedThreadPool(THREADS, IDLE_THREADS);
-    config.jetty.modifyServer(server -> server.setStopTimeout(STOP_TIME.toMillis()));
+    config.jetty.modifyServer(WebServer::stopSoon);
+  }
+
+  private static void stopSoon(Server server) {
+    server.setStopTimeout(STOP_TIME.toMillis());
+    server.addEventListener(
+        new LifeCycle.Listener() {
+          @Override
+          public void lifeCycleStarting(LifeCycle starting) {
+            for (Connector connector : server.getConnectors()) {
+              if (connector instanceof AbstractConnector listening) {
+                listening.setShutdownIdleTimeout(LONGEST_SILENCE.toMillis());
+              }
+            }
+          }
+        });
   }
 
   /**

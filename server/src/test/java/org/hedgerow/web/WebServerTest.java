@@ -129,7 +129,7 @@ class WebServerTest {
 
   private String slowly() throws InterruptedException {
     slowRequestIsIn.countDown();
-    Thread.sleep(700);
+    Thread.sleep(1500);
     return "done";
   }
 

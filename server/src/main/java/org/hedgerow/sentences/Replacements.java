@@ -71,9 +71,13 @@ final class Replacements {
   }
 
   /**
-   * What a word may be a slip of: first the words with the phonogram, if the sentence needs more.
+   * What a word may be a slip of: first the words with the phonogram, if the sentence needs more. A
+   * shortened form is none: <em>can't</em> isn't meant for <em>cat</em>.
    */
   private Stream<String> meant(String word, boolean lacking) {
+    if (word.indexOf(WordJudge.APOSTROPHE) >= 0) {
+      return Stream.empty();
+    }
     return lexicon.nearby(word).stream().sorted(comparing(near -> !(lacking && isTarget(near))));
   }
 

@@ -216,6 +216,12 @@ class SentenceCheckerTest {
   }
 
   @Test
+  void aShortenedFormIsNoSlip() {
+    assertThat(replacements(check("oa", 1, "The goat can't float."), "can't")).isEmpty();
+    assertThat(replacements(check("oa", 1, "The gaot's coat is in a boat."), "gaot's")).isEmpty();
+  }
+
+  @Test
   void tenThousandWordsAreJudged() {
     SentenceCheck check = check("oa", 1, "goat ".repeat(10_000));
     assertThat(check.targets()).isEqualTo(10_000);

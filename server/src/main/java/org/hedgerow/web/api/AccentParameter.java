@@ -22,7 +22,6 @@ final class AccentParameter {
 
   /** The accents asked for, or the bank's first. */
   static List<String> tags(Lexicon lexicon, Parameters parameters) {
-    return new AccentReader(lexicon, parameters.faults())
-        .list(NAME, parameters.text(NAME)).stream().map(each -> each.accent().tag()).toList();
+    return new AccentReader(lexicon, parameters.faults()).tags(NAME, parameters.text(NAME));
   }
 }

@@ -12,7 +12,7 @@ import org.hedgerow.web.query.SentenceRequest;
 /** {@code GET /sentences}: the sentences of the bank. */
 final class SentencesRead implements Read {
 
-  static final String PATH = "/api/v1/sentences";
+  private static final String PATH = "/api/v1/sentences";
 
   private final Json json;
 

@@ -28,8 +28,7 @@ final class AccentQuestion {
    */
   static ChosenAccents accents(Lexicon lexicon, Parameters parameters, String name) {
     List<String> tags =
-        new AccentReader(lexicon, parameters.faults())
-            .list(name, parameters.text(name)).stream().map(each -> each.accent().tag()).toList();
+        new AccentReader(lexicon, parameters.faults()).tags(name, parameters.text(name));
     parameters.faults().throwIfAny();
     return ChosenAccents.of(lexicon, tags);
   }

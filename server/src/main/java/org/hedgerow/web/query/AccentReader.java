@@ -25,6 +25,11 @@ public final class AccentReader {
         .orElseGet(this::usual);
   }
 
+  /** The tags of those accents. */
+  public List<String> tags(String parameter, Optional<String> tags) {
+    return list(parameter, tags).stream().map(AccentReader::tag).toList();
+  }
+
   /** The accents in a list, each fault with its place: {@code accents[1]}. */
   public List<AccentCatalogue> each(String parameter, List<String> tags) {
     List<AccentCatalogue> found = new ArrayList<>();

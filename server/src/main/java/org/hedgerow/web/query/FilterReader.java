@@ -24,8 +24,6 @@ import org.hedgerow.web.problems.ProblemType;
 final class FilterReader {
 
   private static final Range COMMONNESS = new Range(1, 5);
-  private static final Range LIMIT = new Range(1, 500);
-  private static final int DEFAULT_LIMIT = 50;
   private static final Pattern SHAPE = Pattern.compile(Shape.FORM);
   private static final Pattern LETTERS = Pattern.compile("[a-z]{1,26}");
   private static final String ANY = "any";
@@ -140,7 +138,7 @@ final class FilterReader {
   }
 
   int limit() {
-    return number(WordQueryReader.LIMIT, LIMIT, DEFAULT_LIMIT);
+    return number(WordQueryReader.LIMIT, Paging.LIMITS, Paging.USUAL_LIMIT);
   }
 
   private int number(String name, Range allowed, int otherwise) {

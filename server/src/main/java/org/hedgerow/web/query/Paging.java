@@ -2,10 +2,16 @@ package org.hedgerow.web.query;
 
 import java.util.Optional;
 import java.util.function.IntFunction;
+import org.hedgerow.lexicon.Range;
 import org.hedgerow.web.problems.ProblemType;
 
-/** Where in a list of an edition somebody goes on. */
+/** Which part of a list of an edition somebody asks for, and where they go on. */
 final class Paging {
+
+  /** How many of a list may be asked for at once. */
+  static final Range LIMITS = new Range(1, 500);
+
+  static final int USUAL_LIMIT = 50;
 
   private Paging() {}
 

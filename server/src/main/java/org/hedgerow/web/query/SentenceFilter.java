@@ -1,10 +1,8 @@
 package org.hedgerow.web.query;
 
 import java.util.Arrays;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import org.hedgerow.lexicon.Sentence;
 import org.hedgerow.lexicon.Sentences;
@@ -38,18 +36,5 @@ public record SentenceFilter(
     return Arrays.stream(sentence.text().toLowerCase(Locale.ROOT).split("[^a-z'’]+", 0))
         .filter(text -> !text.isEmpty())
         .toList();
-  }
-
-  /** As parameters. */
-  QueryString list() {
-    Map<String, String> parameters = new LinkedHashMap<>();
-    value.ifPresent(each -> parameters.put("phonogram", each.grapheme().text()));
-    value.ifPresent(each -> parameters.put("value", String.valueOf(each.value().orElseThrow())));
-    parameters.put("accent", String.join(",", accents));
-    if (!word.isEmpty()) {
-      parameters.put("word", word);
-    }
-    parameters.put("longest", String.valueOf(longest));
-    return new QueryString(parameters);
   }
 }

@@ -1,13 +1,14 @@
 package org.hedgerow.web.query;
 
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import org.hedgerow.lexicon.Lexicon;
 import org.hedgerow.lexicon.Range;
 import org.hedgerow.lexicon.Sentence;
 import org.hedgerow.lexicon.Sentences;
-import org.hedgerow.phonics.AccentCatalogue;
 import org.hedgerow.phonics.Correspondence;
 
 /**
@@ -22,8 +23,6 @@ public record SentenceRequest(int edition, SentenceFilter filter, int limit, int
   private static final String WORD = "word";
   private static final String LONGEST = "longest";
   private static final Range LENGTHS = new Range(1, 40);
-  private static final Range LIMIT = new Range(1, 500);
-  private static final int USUAL_LIMIT = 50;
 
   /** In the order in which questions are written. */
   public static final List<String> PARAMETERS =
@@ -53,10 +52,11 @@ public record SentenceRequest(int edition, SentenceFilter filter, int limit, int
     SentenceFilter filter =
         new SentenceFilter(
             value(lexicon, parameters),
-            accents(lexicon, parameters),
+            new AccentReader(lexicon, parameters.faults())
+                .tags(WordQueryReader.ACCENT, parameters.text(WordQueryReader.ACCENT)),
             parameters.text(WORD).orElse("").toLowerCase(Locale.ROOT),
             choices.number(LONGEST, LENGTHS, LENGTHS.most()));
-    int limit = choices.number(WordQueryReader.LIMIT, LIMIT, USUAL_LIMIT);
+    int limit = choices.number(WordQueryReader.LIMIT, Paging.LIMITS, Paging.USUAL_LIMIT);
     SentenceRequest start = new SentenceRequest(lexicon.edition(), filter, limit, 0);
     parameters.faults().throwIfAny();
     return after
@@ -69,26 +69,34 @@ public record SentenceRequest(int edition, SentenceFilter filter, int limit, int
         .target(parameters.text(WordQueryReader.PHONOGRAM), parameters.text(WordQueryReader.VALUE));
   }
 
-  private static List<String> accents(Lexicon lexicon, Parameters parameters) {
-    String name = WordQueryReader.ACCENT;
-    return new AccentReader(lexicon, parameters.faults())
-        .list(name, parameters.text(name)).stream()
-            .map(AccentCatalogue::accent)
-            .map(accent -> accent.tag())
-            .toList();
-  }
-
   private SentenceRequest from(int sentences) {
     return new SentenceRequest(edition, filter, limit, sentences);
   }
 
   private Cursor place(int sentences) {
-    return Cursor.to(edition, sentences, filter.list());
+    return Cursor.to(edition, sentences, list());
+  }
+
+  /** The list alone, however many sentences of it are asked for at once. */
+  private QueryString list() {
+    Map<String, String> parameters = new LinkedHashMap<>();
+    filter.value().ifPresent(value -> put(value, parameters));
+    parameters.put(WordQueryReader.ACCENT, String.join(",", filter.accents()));
+    if (!filter.word().isEmpty()) {
+      parameters.put(WORD, filter.word());
+    }
+    parameters.put(LONGEST, String.valueOf(filter.longest()));
+    return new QueryString(parameters);
+  }
+
+  private static void put(Correspondence value, Map<String, String> parameters) {
+    parameters.put(WordQueryReader.PHONOGRAM, value.grapheme().text());
+    parameters.put(WordQueryReader.VALUE, String.valueOf(value.value().orElseThrow()));
   }
 
   /** Every parameter with its default, by which the same sentences can be asked for again. */
   public QueryString resolved() {
-    QueryString all = filter.list().with(WordQueryReader.LIMIT, String.valueOf(limit));
+    QueryString all = list().with(WordQueryReader.LIMIT, String.valueOf(limit));
     return offset == 0 ? all : all.with(WordQueryReader.AFTER, place(offset).toString());
   }
 

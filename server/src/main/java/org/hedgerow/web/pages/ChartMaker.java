@@ -9,7 +9,6 @@ import java.util.Comparator;
 import java.util.List;
 import org.hedgerow.lexicon.Lexicon;
 import org.hedgerow.lexicon.WordQuery;
-import org.hedgerow.phonics.Accent;
 import org.hedgerow.phonics.Correspondence;
 import org.hedgerow.phonics.Sound;
 import org.hedgerow.reading.Standard;
@@ -58,7 +57,7 @@ final class ChartMaker {
     List<ChartValue> values = new ArrayList<>();
     for (String grapheme : lexicon.catalogue().phonograms()) {
       for (Correspondence each : lexicon.catalogue().values(grapheme)) {
-        values.add(value(each, lexicon, accents, words(each, lexicon, accents)));
+        values.add(value(each, accents, words(each, lexicon, accents)));
       }
     }
     return new Chart(accents, values, shapes(lexicon, accents));
@@ -70,17 +69,10 @@ final class ChartMaker {
         : lexicon.count(query(accents, Standard.of(value)));
   }
 
-  private static ChartValue value(
-      Correspondence each, Lexicon lexicon, ChosenAccents accents, int words) {
-    Accent accent = accents.first();
-    List<Sound> sounds = each.soundsIn(accent).stream().findFirst().orElse(List.of());
+  private static ChartValue value(Correspondence each, ChosenAccents accents, int words) {
+    List<Sound> sounds = each.soundsIn(accents.first()).stream().findFirst().orElse(List.of());
     return new ChartValue(
-        each,
-        KeyWord.pieces(each, lexicon, accent),
-        Says.of(sounds),
-        sounds.size(),
-        words,
-        accents.parameter());
+        each, KeyWord.pieces(each), Says.of(sounds), sounds.size(), words, accents.parameter());
   }
 
   private static WordQuery query(ChosenAccents accents, Standard standard) {

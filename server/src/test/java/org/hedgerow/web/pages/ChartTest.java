@@ -7,7 +7,9 @@ import java.util.stream.Collectors;
 import org.hedgerow.lexicon.Lexicon;
 import org.hedgerow.lexicon.Word;
 import org.hedgerow.lexicon.WordQuery;
+import org.hedgerow.phonics.Alignment;
 import org.hedgerow.phonics.Correspondence;
+import org.hedgerow.phonics.Span;
 import org.hedgerow.reading.Standard;
 import org.hedgerow.seed.SeededLexicon;
 import org.hedgerow.web.query.ValueCounts;
@@ -52,6 +54,30 @@ class ChartTest {
               .collect(Collectors.joining("-"));
       assertThat(red).as(value.keyWordText()).isEqualTo(value.grapheme());
     }
+  }
+
+  /** The bank says which letters of a key word say the value, and the chart must agree. */
+  @Test
+  void everyKeyWordShowsTheLettersThatTheBankHas() {
+    int found = 0;
+    for (ChartValue value : chart.values()) {
+      for (Alignment alignment : alignments(value.keyWordText())) {
+        for (Span span : alignment.spans()) {
+          if (span.correspondence().equals(value.correspondence())) {
+            assertThat(value.keyWord()).isEqualTo(Piece.of(value.keyWordText(), span.letters()));
+            found++;
+          }
+        }
+      }
+    }
+    assertThat(found).isGreaterThan(chart.values().size());
+  }
+
+  private List<Alignment> alignments(String spelling) {
+    return lexicon.word(spelling).stream()
+        .flatMap(word -> word.pronunciations().stream())
+        .flatMap(pronunciation -> pronunciation.alignment().stream())
+        .toList();
   }
 
   /** Teachers need not read the phonetic alphabet. */

@@ -40,7 +40,9 @@ public final class ArchiveReader {
   public long read(Path file, Consumer<String> table) {
     try (ZipFile zip = new ZipFile(file.toFile(), UTF_8)) {
       ArchiveManifest manifest = manifest(zip, file);
-      return jdbi.inTransaction(handle -> read(handle, zip, manifest, table));
+      long rows = jdbi.inTransaction(handle -> read(handle, zip, manifest, table));
+      LoadedTables.settle(jdbi);
+      return rows;
     } catch (IOException | UncheckedIOException problem) {
       throw new UnusableArchiveException(
           "%s can’t be read (%s). Is it an archive that export made, and whole?"

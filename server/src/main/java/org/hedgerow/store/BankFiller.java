@@ -39,15 +39,20 @@ public final class BankFiller {
    */
   public boolean fill(Supplier<Edition> edition, String summary, Runnable step) {
     try {
-      return jdbi.inTransaction(
-          handle -> {
-            handle.execute("lock table editions in share row exclusive mode");
-            boolean empty = isEmpty(handle);
-            if (empty) {
-              write(handle, edition.get(), summary, step);
-            }
-            return empty;
-          });
+      boolean filled =
+          jdbi.inTransaction(
+              handle -> {
+                handle.execute("lock table editions in share row exclusive mode");
+                boolean empty = isEmpty(handle);
+                if (empty) {
+                  write(handle, edition.get(), summary, step);
+                }
+                return empty;
+              });
+      if (filled) {
+        LoadedTables.settle(jdbi);
+      }
+      return filled;
     } catch (JdbiException | UncheckedIOException problem) {
       throw new DatabaseUnavailableException(
           "The word bank can't be filled and stays empty (%s). Is there room on the database's disk?"

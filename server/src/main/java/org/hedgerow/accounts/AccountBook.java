@@ -10,4 +10,14 @@ public interface AccountBook {
    * @throws UnavailableException if the records can't be reached
    */
   <R> R inTransaction(Function<AccountPage, R> work);
+
+  /**
+   * Does some work of which each step stands for itself: what most requests begin with, so no trips
+   * to the database are made for a transaction that nobody needs.
+   *
+   * @throws UnavailableException if the records can't be reached
+   */
+  default <R> R step(Function<AccountPage, R> work) {
+    return inTransaction(work);
+  }
 }

@@ -113,22 +113,17 @@ public final class ApiTokens {
 
   /** Who acts by this token; nobody if it has expired or the account isn't active. */
   public Optional<Found> find(Secret secret) {
-    return book.inTransaction(page -> find(page, secret));
+    return book.step(page -> find(page.tokens(), secret.hash()));
   }
 
-  private Optional<Found> find(AccountPage page, Secret secret) {
+  private Optional<Found> find(TokenStore tokens, String hash) {
     Instant now = clock.instant();
-    Optional<ApiToken> token =
-        page.tokens().find(secret.hash()).filter(found -> !found.isOver(now));
-    token
-        .filter(found -> found.wasUsedAWhileAgo(now))
-        .ifPresent(found -> page.tokens().changeUsed(found.id(), now));
-    return token.flatMap(
-        found ->
-            page.accounts()
-                .find(found.accountId())
-                .filter(Account::active)
-                .map(account -> new Found(Actor.of(account, found.role()), found)));
+    Optional<TokenStore.Held> held = tokens.held(hash).filter(found -> !found.token().isOver(now));
+    held.map(TokenStore.Held::token)
+        .filter(token -> token.wasUsedAWhileAgo(now))
+        .ifPresent(token -> tokens.changeUsed(token.id(), now));
+    return held.filter(found -> found.owner().active())
+        .map(found -> new Found(Actor.of(found.owner(), found.token().role()), found.token()));
   }
 
   /** Those of an account, oldest first, expired ones too. */

@@ -8,8 +8,11 @@ import java.util.Optional;
 public interface SessionStore {
   int add(String secretHash, int accountId, String client, Instant startedAt);
 
-  /** Over or not. */
-  Optional<Session> find(String secretHash);
+  /** Over or not, with whose it is, active or not. */
+  Optional<Held> held(String secretHash);
+
+  /** A session and who is signed in. */
+  record Held(Session session, Account owner) {}
 
   /** Of one account, the last used first; over or not. */
   List<Session> of(int accountId);

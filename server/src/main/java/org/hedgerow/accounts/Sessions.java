@@ -36,22 +36,18 @@ public final class Sessions {
 
   /** Whose session it is; nobody's if it is over or the account isn't active. */
   public Optional<Found> find(Secret secret) {
-    return book.inTransaction(page -> find(page, secret));
+    return book.step(page -> find(page.sessions(), secret.hash()));
   }
 
-  private Optional<Found> find(AccountPage page, Secret secret) {
+  private Optional<Found> find(SessionStore sessions, String hash) {
     Instant now = clock.instant();
-    Optional<Session> session =
-        page.sessions().find(secret.hash()).filter(found -> !found.isOver(now));
-    session
-        .filter(found -> found.wasSeenAWhileAgo(now))
-        .ifPresent(found -> page.sessions().changeSeen(found.id(), now));
-    return session.flatMap(
-        found ->
-            page.accounts()
-                .find(found.accountId())
-                .filter(Account::active)
-                .map(account -> new Found(account, found)));
+    Optional<SessionStore.Held> held =
+        sessions.held(hash).filter(found -> !found.session().isOver(now));
+    held.map(SessionStore.Held::session)
+        .filter(session -> session.wasSeenAWhileAgo(now))
+        .ifPresent(session -> sessions.changeSeen(session.id(), now));
+    return held.filter(found -> found.owner().active())
+        .map(found -> new Found(found.owner(), found.session()));
   }
 
   /** Those of an account that aren't over, the last used first. */

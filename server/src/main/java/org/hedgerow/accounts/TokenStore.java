@@ -12,6 +12,12 @@ public interface TokenStore {
   /** Expired or not. */
   Optional<ApiToken> find(String secretHash);
 
+  /** The same with whose it is, active or not. */
+  Optional<Held> held(String secretHash);
+
+  /** A token and its owner. */
+  record Held(ApiToken token, Account owner) {}
+
   /** Of one account, oldest first; expired or not. */
   List<ApiToken> of(int accountId);
 

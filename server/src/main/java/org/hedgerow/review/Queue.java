@@ -69,7 +69,7 @@ public final class Queue {
   public List<Place> places(Actor actor, ContributionQuery query) {
     actor.require(Role.REVIEWER);
     List<Pending> pending =
-        room.inTransaction(
+        room.reading(
             page ->
                 page.contributions()
                     .pending(query.in(Set.of(State.SUBMITTED)).forViewer(actor).upTo(MOST)));
@@ -98,7 +98,7 @@ public final class Queue {
   public List<Waiting> at(Actor actor, List<Place> places) {
     actor.require(Role.REVIEWER);
     Map<Integer, Contribution> found =
-        room.inTransaction(page -> page.contributions().find(ids(places))).stream()
+        room.reading(page -> page.contributions().find(ids(places))).stream()
             .filter(each -> each.state() == State.SUBMITTED)
             .collect(toMap(Contribution::id, each -> each));
     return places.stream()

@@ -10,4 +10,14 @@ public interface ReviewBook {
    * @throws org.hedgerow.accounts.UnavailableException if the records can't be reached
    */
   <R> R inTransaction(Function<ReviewPage, R> work);
+
+  /**
+   * Only reads, each time what stands just then: a transaction would cost trips to the database and
+   * show nothing else.
+   *
+   * @throws org.hedgerow.accounts.UnavailableException if the records can't be reached
+   */
+  default <R> R reading(Function<ReviewPage, R> work) {
+    return inTransaction(work);
+  }
 }

@@ -32,17 +32,24 @@ public final class Reviews {
    */
   public Dossier open(Actor actor, int id) {
     actor.require(Role.CONTRIBUTOR);
-    return room.inTransaction(
-        page -> {
-          Contribution found = Workroom.visible(page.contributions().find(id), actor);
-          return new Dossier(
-              found,
-              page.decisions().on(id),
-              others(page, found),
-              found.state() == State.APPROVED || found.state() == State.WITHDRAWN
-                  ? List.of()
-                  : found.content().faults(room.basis(page)));
-        });
+    return room.reading(
+        page -> dossier(page, Workroom.visible(page.contributions().find(id), actor)));
+  }
+
+  /** What belongs to a contribution that somebody has just written or decided on. */
+  public Dossier about(Contribution present) {
+    return room.reading(page -> dossier(page, present));
+  }
+
+  private Dossier dossier(ReviewPage page, Contribution about) {
+    return new Dossier(
+        about, page.decisions().on(about.id()), others(page, about), faults(page, about));
+  }
+
+  private List<FieldFault> faults(ReviewPage page, Contribution about) {
+    return about.state() == State.APPROVED || about.state() == State.WITHDRAWN
+        ? List.of()
+        : about.content().faults(room.basis(page));
   }
 
   private static List<Contribution> others(ReviewPage page, Contribution about) {
@@ -57,19 +64,19 @@ public final class Reviews {
   /** Nobody sees another's drafts, whatever the query says. */
   public List<Contribution> find(Actor actor, ContributionQuery query) {
     actor.require(Role.CONTRIBUTOR);
-    return room.inTransaction(page -> page.contributions().find(query.forViewer(actor)));
+    return room.reading(page -> page.contributions().find(query.forViewer(actor)));
   }
 
   /** A picture that was sent. */
   public Optional<Upload> upload(Actor actor, String id) {
     actor.require(Role.CONTRIBUTOR);
-    return room.inTransaction(page -> page.uploads().find(id));
+    return room.reading(page -> page.uploads().find(id));
   }
 
   /** What the machine makes of something before it is submitted; empty while it has faults. */
   public Optional<Examination> examine(Actor actor, Content content) {
     actor.require(Role.CONTRIBUTOR);
-    return room.inTransaction(
+    return room.reading(
         page -> {
           Basis basis = room.basis(page);
           return content.faults(basis).isEmpty()

@@ -2,6 +2,7 @@ package org.hedgerow.review;
 
 import java.time.Instant;
 import java.time.InstantSource;
+import java.time.temporal.ChronoUnit;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
@@ -32,8 +33,13 @@ record Workroom(
     return book.inTransaction(work);
   }
 
+  <R> R reading(Function<ReviewPage, R> work) {
+    return book.reading(work);
+  }
+
+  /** As exactly as the database keeps it. */
   Instant now() {
-    return clock.instant();
+    return clock.instant().truncatedTo(ChronoUnit.MICROS);
   }
 
   Basis basis(ReviewPage page) {

@@ -3,10 +3,13 @@ package org.hedgerow.store;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.sql.Statement;
+import java.util.Arrays;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
+import java.util.function.IntConsumer;
 import org.jspecify.annotations.Nullable;
 import org.postgresql.PGConnection;
+import org.postgresql.PGNotification;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
@@ -17,25 +20,28 @@ import org.slf4j.LoggerFactory;
  */
 final class EditionListener implements AutoCloseable {
   private static final Logger LOG = LoggerFactory.getLogger(EditionListener.class);
+  static final int UNKNOWN = Integer.MAX_VALUE;
+
   private static final int LOOK_AGAIN_MILLISECONDS = 30_000;
   private static final int RECONNECT_MILLISECONDS = 1_000;
   private static final int END_MILLISECONDS = 2_000;
 
   private final DatabaseAddress address;
-  private final Runnable look;
+  private final IntConsumer look;
   private final CountDownLatch closed = new CountDownLatch(1);
   private final Thread thread = new Thread(this::run, "new-editions");
   private volatile @Nullable Connection connection;
 
-  private EditionListener(DatabaseAddress address, Runnable look) {
+  private EditionListener(DatabaseAddress address, IntConsumer look) {
     this.address = address;
     this.look = look;
   }
 
   /**
-   * @param look run whenever there may be a new edition, by one thread
+   * @param look told the number of every new edition, and {@link #UNKNOWN} whenever there may be
+   *     one that wasn't announced; by one thread
    */
-  static EditionListener start(DatabaseAddress address, Runnable look) {
+  static EditionListener start(DatabaseAddress address, IntConsumer look) {
     EditionListener listener = new EditionListener(address, look);
     listener.thread.setDaemon(true);
     listener.thread.start();
@@ -61,15 +67,25 @@ final class EditionListener implements AutoCloseable {
       statement.execute("listen " + EditionWriter.CHANNEL);
     }
     PGConnection notified = opened.unwrap(PGConnection.class);
+    int announced = UNKNOWN;
     while (!isClosed(0)) {
-      lookSafely();
-      notified.getNotifications(LOOK_AGAIN_MILLISECONDS);
+      lookSafely(announced);
+      announced = newest(notified.getNotifications(LOOK_AGAIN_MILLISECONDS));
     }
   }
 
-  private void lookSafely() {
+  /** Of some announcements, or unknown where there are none. */
+  private static int newest(PGNotification[] announcements) {
+    return Arrays.stream(announcements)
+        .map(PGNotification::getParameter)
+        .mapToInt(number -> number.matches("[0-9]{1,9}") ? Integer.parseInt(number) : UNKNOWN)
+        .max()
+        .orElse(UNKNOWN);
+  }
+
+  private void lookSafely(int announced) {
     try {
-      look.run();
+      look.accept(announced);
     } catch (RuntimeException problem) {
       LOG.warn("A new edition can't be read yet", problem);
     }

@@ -77,8 +77,7 @@ public final class EditionReader {
 
   /** All that editions changed after one, up to the newest; nothing more is read if it is that. */
   Later since(List<AccentCatalogue> accents, int edition) {
-    return jdbi.inTransaction(
-        TransactionIsolationLevel.REPEATABLE_READ,
+    return jdbi.withHandle(
         handle -> {
           int newest = newestNumber(handle);
           return newest <= edition
@@ -93,11 +92,10 @@ public final class EditionReader {
    * @param edition the last of them, which must exist
    */
   Changes changesAt(List<AccentCatalogue> accents, int edition) {
-    return jdbi.inTransaction(
-        TransactionIsolationLevel.REPEATABLE_READ,
-        handle -> changes(handle, accents, Edition.FIRST, edition));
+    return jdbi.withHandle(handle -> changes(handle, accents, Edition.FIRST, edition));
   }
 
+  /** What later editions do meanwhile changes nothing of it, so no transaction is needed. */
   private Changes changes(Handle handle, List<AccentCatalogue> accents, int after, int edition) {
     List<Word> words = new WordReader(handle, accents).read(Versions.between(after, edition));
     Set<String> withdrawn = ended(handle, after, edition);

@@ -29,6 +29,11 @@ public final class JdbiAccountBook implements AccountBook {
     return outage.told(() -> jdbi.inTransaction(handle -> work.apply(new Page(handle))));
   }
 
+  @Override
+  public <R> R step(Function<AccountPage, R> work) {
+    return outage.told(() -> jdbi.withHandle(handle -> work.apply(new Page(handle))));
+  }
+
   private record Page(Handle handle) implements AccountPage {
     @Override
     public AccountStore accounts() {

@@ -1,5 +1,7 @@
 package org.hedgerow.store;
 
+import java.sql.ResultSet;
+import java.sql.SQLException;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
@@ -7,17 +9,21 @@ import org.hedgerow.accounts.Account;
 import org.hedgerow.accounts.AccountStore;
 import org.hedgerow.accounts.Role;
 import org.jdbi.v3.core.Handle;
+import org.jdbi.v3.core.statement.StatementContext;
 
 /** Accounts in their table. */
 record JdbiAccounts(Handle handle) implements AccountStore {
-  private static final String COLUMNS = "id, name, display_name, role, active, since";
+  /** By names that no other table has, so that accounts can be read from joins too. */
+  static final String COLUMNS =
+      "accounts.id as account_id, accounts.name as account_name, accounts.display_name,"
+          + " accounts.role as account_role, accounts.active, accounts.since";
 
   @Override
   public Optional<Account> find(int id) {
     return handle
         .createQuery("select " + COLUMNS + " from accounts where id = :id")
         .bind("id", id)
-        .mapTo(Account.class)
+        .map(JdbiAccounts::read)
         .findOne();
   }
 
@@ -26,7 +32,7 @@ record JdbiAccounts(Handle handle) implements AccountStore {
     return handle
         .createQuery("select " + COLUMNS + " from accounts where name = :name")
         .bind("name", name)
-        .mapTo(Account.class)
+        .map(JdbiAccounts::read)
         .findOne();
   }
 
@@ -34,7 +40,7 @@ record JdbiAccounts(Handle handle) implements AccountStore {
   public List<Account> all() {
     return handle
         .createQuery("select " + COLUMNS + " from accounts order by name")
-        .mapTo(Account.class)
+        .map(JdbiAccounts::read)
         .list();
   }
 
@@ -52,7 +58,7 @@ record JdbiAccounts(Handle handle) implements AccountStore {
         .bind("role", role.label())
         .bind("passwordHash", passwordHash)
         .bind("since", since)
-        .mapTo(Account.class)
+        .map(JdbiAccounts::read)
         .findOne();
   }
 
@@ -93,5 +99,20 @@ record JdbiAccounts(Handle handle) implements AccountStore {
         .createQuery("select count(*) from accounts where role = 'administrator' and active")
         .mapTo(Integer.class)
         .one();
+  }
+
+  /** From {@link #COLUMNS}. */
+  static Account read(ResultSet row, StatementContext context) throws SQLException {
+    return new Account(
+        row.getInt("account_id"),
+        row.getString("account_name"),
+        row.getString("display_name"),
+        role(row.getString("account_role")),
+        row.getBoolean("active"),
+        Columns.instant(row, "since"));
+  }
+
+  static Role role(String label) {
+    return Role.ofAccount(label).orElseThrow();
   }
 }

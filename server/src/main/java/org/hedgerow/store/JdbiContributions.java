@@ -6,7 +6,6 @@ import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Instant;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -22,7 +21,6 @@ import org.hedgerow.review.State;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.statement.Query;
 import org.jdbi.v3.core.statement.StatementContext;
-import org.jspecify.annotations.Nullable;
 
 /** Contributions in their table. */
 record JdbiContributions(Handle handle) implements ContributionStore {
@@ -124,8 +122,8 @@ record JdbiContributions(Handle handle) implements ContributionStore {
                 new Pending(
                     row.getInt("id"),
                     row.getInt("author_id"),
-                    row.getTimestamp("changed_at").toInstant(),
-                    texts(row, "serves")))
+                    Columns.instant(row, "changed_at"),
+                    Columns.texts(row, "serves")))
         .list();
   }
 
@@ -184,27 +182,17 @@ record JdbiContributions(Handle handle) implements ContributionStore {
   }
 
   private static Contribution read(ResultSet row, StatementContext context) throws SQLException {
-    int edition = row.getInt("edition");
-    boolean published = !row.wasNull();
     return new Contribution(
         row.getInt("id"),
         ReviewJson.content(row.getString("content")),
         State.labelled(row.getString("state")).orElseThrow(),
         row.getInt("revision"),
         new Person(row.getInt("author_id"), row.getString("display_name")),
-        row.getTimestamp("made_at").toInstant(),
-        row.getTimestamp("changed_at").toInstant(),
-        Optional.ofNullable(instant(row, "submitted_at")),
-        texts(row, "serves"),
+        Columns.instant(row, "made_at"),
+        Columns.instant(row, "changed_at"),
+        Columns.optionalInstant(row, "submitted_at"),
+        Columns.texts(row, "serves"),
         ReviewJson.remarks(row.getString("remarks")),
-        published ? OptionalInt.of(edition) : OptionalInt.empty());
-  }
-
-  private static List<String> texts(ResultSet row, String column) throws SQLException {
-    return Arrays.asList((String[]) row.getArray(column).getArray());
-  }
-
-  private static @Nullable Instant instant(ResultSet row, String column) throws SQLException {
-    return row.getTimestamp(column) == null ? null : row.getTimestamp(column).toInstant();
+        Columns.optionalNumber(row, "edition"));
   }
 }

@@ -5,7 +5,6 @@ import java.sql.SQLException;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalInt;
 import org.hedgerow.review.Contribution;
 import org.hedgerow.review.Decision;
 import org.hedgerow.review.DecisionKind;
@@ -67,17 +66,15 @@ record JdbiDecisions(Handle handle) implements DecisionStore {
   }
 
   private static Decision read(ResultSet row, StatementContext context) throws SQLException {
-    int edition = row.getInt("edition");
-    boolean published = !row.wasNull();
     return new Decision(
         row.getInt("id"),
         row.getInt("contribution_id"),
         row.getInt("revision"),
         DecisionKind.labelled(row.getString("kind")).orElseThrow(),
         new Person(row.getInt("account_id"), row.getString("display_name")),
-        row.getTimestamp("at").toInstant(),
+        Columns.instant(row, "at"),
         row.getString("comment"),
         Optional.ofNullable(row.getString("overruled")),
-        published ? OptionalInt.of(edition) : OptionalInt.empty());
+        Columns.optionalNumber(row, "edition"));
   }
 }

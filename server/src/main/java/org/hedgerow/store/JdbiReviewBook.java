@@ -34,6 +34,11 @@ public final class JdbiReviewBook implements ReviewBook {
     return outage.told(() -> jdbi.inTransaction(handle -> work.apply(new Page(handle, accents))));
   }
 
+  @Override
+  public <R> R reading(Function<ReviewPage, R> work) {
+    return outage.told(() -> jdbi.withHandle(handle -> work.apply(new Page(handle, accents))));
+  }
+
   private record Page(Handle handle, List<AccentCatalogue> accents) implements ReviewPage {
     @Override
     public ContributionStore contributions() {

@@ -1,16 +1,18 @@
 package org.hedgerow.store;
 
+import java.sql.ResultSet;
+import java.sql.SQLException;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import org.hedgerow.accounts.Session;
 import org.hedgerow.accounts.SessionStore;
 import org.jdbi.v3.core.Handle;
+import org.jdbi.v3.core.statement.StatementContext;
 
 /** Sessions in their table. */
 record JdbiSessions(Handle handle) implements SessionStore {
-  private static final String SELECT =
-      "select id, account_id, client, started_at, seen_at from sessions";
+  private static final String COLUMNS = "s.id, s.account_id, s.client, s.started_at, s.seen_at";
 
   @Override
   public int add(String secretHash, int accountId, String client, Instant startedAt) {
@@ -27,20 +29,38 @@ record JdbiSessions(Handle handle) implements SessionStore {
   }
 
   @Override
-  public Optional<Session> find(String secretHash) {
+  public Optional<Held> held(String secretHash) {
     return handle
-        .createQuery(SELECT + " where secret_hash = :secretHash")
+        .createQuery(
+            "select "
+                + COLUMNS
+                + ", "
+                + JdbiAccounts.COLUMNS
+                + " from sessions s join accounts on accounts.id = s.account_id"
+                + " where s.secret_hash = :secretHash")
         .bind("secretHash", secretHash)
-        .mapTo(Session.class)
+        .map((row, context) -> new Held(read(row, context), JdbiAccounts.read(row, context)))
         .findOne();
+  }
+
+  private static Session read(ResultSet row, StatementContext context) throws SQLException {
+    return new Session(
+        row.getInt("id"),
+        row.getInt("account_id"),
+        row.getString("client"),
+        Columns.instant(row, "started_at"),
+        Columns.instant(row, "seen_at"));
   }
 
   @Override
   public List<Session> of(int accountId) {
     return handle
-        .createQuery(SELECT + " where account_id = :accountId order by seen_at desc, id desc")
+        .createQuery(
+            "select "
+                + COLUMNS
+                + " from sessions s where account_id = :accountId order by seen_at desc, id desc")
         .bind("accountId", accountId)
-        .mapTo(Session.class)
+        .map(JdbiSessions::read)
         .list();
   }
 

@@ -1,5 +1,7 @@
 package org.hedgerow.store;
 
+import java.sql.ResultSet;
+import java.sql.SQLException;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
@@ -7,11 +9,13 @@ import org.hedgerow.accounts.ApiToken;
 import org.hedgerow.accounts.Role;
 import org.hedgerow.accounts.TokenStore;
 import org.jdbi.v3.core.Handle;
+import org.jdbi.v3.core.statement.StatementContext;
 
 /** Tokens in their table. */
 record JdbiTokens(Handle handle) implements TokenStore {
-  private static final String SELECT =
-      "select id, account_id, label, role, made_at, expires_at, used_at from api_tokens";
+  private static final String COLUMNS =
+      "t.id, t.account_id, t.label, t.role, t.made_at, t.expires_at, t.used_at";
+  private static final String SELECT = "select " + COLUMNS + " from api_tokens t";
 
   @Override
   public int add(
@@ -41,8 +45,34 @@ record JdbiTokens(Handle handle) implements TokenStore {
     return handle
         .createQuery(SELECT + " where secret_hash = :secretHash")
         .bind("secretHash", secretHash)
-        .mapTo(ApiToken.class)
+        .map(JdbiTokens::read)
         .findOne();
+  }
+
+  @Override
+  public Optional<Held> held(String secretHash) {
+    return handle
+        .createQuery(
+            "select "
+                + COLUMNS
+                + ", "
+                + JdbiAccounts.COLUMNS
+                + " from api_tokens t join accounts on accounts.id = t.account_id"
+                + " where t.secret_hash = :secretHash")
+        .bind("secretHash", secretHash)
+        .map((row, context) -> new Held(read(row, context), JdbiAccounts.read(row, context)))
+        .findOne();
+  }
+
+  private static ApiToken read(ResultSet row, StatementContext context) throws SQLException {
+    return new ApiToken(
+        row.getInt("id"),
+        row.getInt("account_id"),
+        row.getString("label"),
+        JdbiAccounts.role(row.getString("role")),
+        Columns.instant(row, "made_at"),
+        Columns.instant(row, "expires_at"),
+        Columns.optionalInstant(row, "used_at"));
   }
 
   @Override
@@ -50,7 +80,7 @@ record JdbiTokens(Handle handle) implements TokenStore {
     return handle
         .createQuery(SELECT + " where account_id = :accountId order by id")
         .bind("accountId", accountId)
-        .mapTo(ApiToken.class)
+        .map(JdbiTokens::read)
         .list();
   }
 

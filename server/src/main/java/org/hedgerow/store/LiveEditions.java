@@ -94,10 +94,6 @@ public final class LiveEditions implements Editions, AutoCloseable {
     }
   }
 
-  private void look() {
-    look(Integer.MAX_VALUE);
-  }
-
   /** Whoever waited while others looked may find that they saw the edition too. */
   private void look(int number) {
     synchronized (making) {

@@ -1,7 +1,10 @@
 package org.hedgerow.store;
 
+import static java.util.stream.Collectors.joining;
+
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.hedgerow.phonics.Catalogue;
 import org.hedgerow.reading.RuleSet;
 import org.hedgerow.reading.RuleSets;
@@ -19,7 +22,15 @@ final class TeachingReader {
       order by place, name
       """;
 
-  private static final List<String> TABLES = List.of("rule_sets", "sequences", "sight_words");
+  private static final String CHANGED =
+      Stream.of("rule_sets", "sequences", "sight_words")
+          .map(
+              """
+              exists (select from %s where since_edition > :after and since_edition <= :edition
+                or until_edition > :after and until_edition <= :edition)
+              """
+                  ::formatted)
+          .collect(joining(" or ", "select ", ""));
 
   private record Row(String name, String title, String note, String content) {}
 
@@ -68,19 +79,12 @@ final class TeachingReader {
 
   /** As it stands in an edition, if anything was changed after another; else empty. */
   Optional<Teaching> changed(int after, int edition) {
-    return TABLES.stream().anyMatch(table -> isChanged(table, after, edition))
-        ? Optional.of(at(edition))
-        : Optional.empty();
+    return isChanged(after, edition) ? Optional.of(at(edition)) : Optional.empty();
   }
 
-  private boolean isChanged(String table, int after, int edition) {
+  private boolean isChanged(int after, int edition) {
     return handle
-        .createQuery(
-            """
-            select exists (select from %s where since_edition > :after and since_edition <= :edition
-              or until_edition > :after and until_edition <= :edition)
-            """
-                .formatted(table))
+        .createQuery(CHANGED)
         .bind("after", after)
         .bind("edition", edition)
         .mapTo(Boolean.class)

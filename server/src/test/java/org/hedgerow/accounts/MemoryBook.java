@@ -95,6 +95,10 @@ public final class MemoryBook implements AccountBook {
     }
   }
 
+  private Account account(int id) {
+    return accounts.find(id).orElseThrow();
+  }
+
   private final class Page implements AccountPage {
     @Override
     public AccountStore accounts() {
@@ -274,8 +278,10 @@ public final class MemoryBook implements AccountBook {
     }
 
     @Override
-    public Optional<Session> find(String secretHash) {
-      return sessions.find(secretHash);
+    public Optional<SessionStore.Held> held(String secretHash) {
+      return sessions
+          .find(secretHash)
+          .map(session -> new SessionStore.Held(session, account(session.accountId())));
     }
 
     @Override
@@ -325,6 +331,11 @@ public final class MemoryBook implements AccountBook {
     @Override
     public Optional<ApiToken> find(String secretHash) {
       return tokens.find(secretHash);
+    }
+
+    @Override
+    public Optional<TokenStore.Held> held(String secretHash) {
+      return find(secretHash).map(token -> new TokenStore.Held(token, account(token.accountId())));
     }
 
     @Override

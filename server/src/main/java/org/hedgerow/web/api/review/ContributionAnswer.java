@@ -28,7 +28,15 @@ final class ContributionAnswer {
 
   /** Answers with a contribution as it is now, and all that belongs to it. */
   void send(Context context, Actor actor, int id) {
-    Reviews.Dossier dossier = reviews.open(actor, id);
+    send(context, reviews.open(actor, id));
+  }
+
+  /** Answers with what somebody has just written or decided on, and all that belongs to it. */
+  void send(Context context, Contribution present) {
+    send(context, reviews.about(present));
+  }
+
+  private void send(Context context, Reviews.Dossier dossier) {
     Contribution contribution = dossier.contribution();
     context
         .header(Header.ETAG, IfMatch.entityTag(contribution.revision()))

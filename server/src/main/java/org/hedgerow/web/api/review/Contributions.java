@@ -50,7 +50,7 @@ final class Contributions {
         .context()
         .status(201)
         .header(Header.LOCATION, "%s/contributions/%d".formatted(ApiRoutes.BASE, added.id()));
-    answer.send(request.context(), request.actor(), added.id());
+    answer.send(request.context(), added);
   }
 
   /** Wholly or not at all: what can't be submitted isn't kept as a draft either. */
@@ -70,10 +70,11 @@ final class Contributions {
     int id = ContributionId.of(context);
     int revision = IfMatch.revision(context);
     Content content = contents.content(context);
-    attempts.at(
-        new Attempts.Sent(request.actor(), revision, Optional.of(content)),
-        () -> services.revise().execute(request.actor(), id, revision, content));
-    answer.send(context, request.actor(), id);
+    Contribution changed =
+        attempts.at(
+            new Attempts.Sent(request.actor(), revision, Optional.of(content)),
+            () -> services.revise().execute(request.actor(), id, revision, content));
+    answer.send(context, changed);
   }
 
   void discard(Request request) {

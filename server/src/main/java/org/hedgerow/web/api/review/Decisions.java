@@ -30,8 +30,7 @@ final class Decisions {
   void one(Request request) {
     int id = ContributionId.of(request.context());
     Wish wish = reader.one(request.context(), id, IfMatch.revision(request.context()));
-    decide(request.actor(), wish);
-    answer.send(request.context(), request.actor(), id);
+    answer.send(request.context(), decide(request.actor(), wish));
   }
 
   private Contribution decide(Actor actor, Wish wish) {

@@ -18,18 +18,20 @@ final class Submissions {
   void submit(Request request) {
     int id = ContributionId.of(request.context());
     int revision = IfMatch.revision(request.context());
-    attempts.at(
-        Attempts.Sent.of(request.actor(), revision),
-        () -> services.submit().execute(request.actor(), id, revision));
-    answer.send(request.context(), request.actor(), id);
+    answer.send(
+        request.context(),
+        attempts.at(
+            Attempts.Sent.of(request.actor(), revision),
+            () -> services.submit().execute(request.actor(), id, revision)));
   }
 
   void takeBack(Request request) {
     int id = ContributionId.of(request.context());
     int revision = IfMatch.revision(request.context());
-    attempts.at(
-        Attempts.Sent.of(request.actor(), revision),
-        () -> services.takeBack().execute(request.actor(), id, revision));
-    answer.send(request.context(), request.actor(), id);
+    answer.send(
+        request.context(),
+        attempts.at(
+            Attempts.Sent.of(request.actor(), revision),
+            () -> services.takeBack().execute(request.actor(), id, revision)));
   }
 }

@@ -1,0 +1,35 @@
+package org.hedgerow.store;
+
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.time.Instant;
+import java.time.OffsetDateTime;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+
+/** Reads columns of the row that a result is at. */
+final class Columns {
+  private Columns() {}
+
+  static Instant instant(ResultSet row, String column) throws SQLException {
+    return optionalInstant(row, column).orElseThrow();
+  }
+
+  /** Nothing for null. */
+  static Optional<Instant> optionalInstant(ResultSet row, String column) throws SQLException {
+    return Optional.ofNullable(row.getObject(column, OffsetDateTime.class))
+        .map(OffsetDateTime::toInstant);
+  }
+
+  /** Nothing for null. */
+  static OptionalInt optionalNumber(ResultSet row, String column) throws SQLException {
+    int number = row.getInt(column);
+    return row.wasNull() ? OptionalInt.empty() : OptionalInt.of(number);
+  }
+
+  static List<String> texts(ResultSet row, String column) throws SQLException {
+    return Arrays.asList((String[]) row.getArray(column).getArray());
+  }
+}

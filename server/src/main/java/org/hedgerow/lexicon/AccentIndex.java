@@ -20,15 +20,15 @@ import org.roaringbitmap.RoaringBitmap;
 
 /**
  * What one accent makes of some words: for every realisation the words that hold it, for every
- * shape the words that have it, and for every word its profile: the realisations that any of its
- * pronunciations holds, as bits. A word without a pronunciation of its own in the accent is taken
- * as the accent's parent says it, with the parent's realisations. Words are numbered by their rank.
+ * shape the words that have it, and for every word its profile: the numbers of the realisations
+ * that any of its pronunciations holds. A word without a pronunciation of its own in the accent is
+ * taken as the accent's parent says it, with the parent's realisations. Words are numbered by their
+ * rank.
  */
 final class AccentIndex {
   private final AccentTools tools;
   private final ChainedRealisations realisations;
-  private final int stride;
-  private final long[] profiles;
+  private final Profiles profiles;
   private final @Nullable RoaringBitmap[] holding;
   private final Map<String, RoaringBitmap> shapes = new HashMap<>();
   private final int[] occurrences;
@@ -36,12 +36,12 @@ final class AccentIndex {
   AccentIndex(AccentTools tools, List<Word> words) {
     this.tools = tools;
     this.realisations = tools.realisations();
-    this.stride = tools.stride();
-    this.profiles = new long[words.size() * stride];
+    this.profiles = new Profiles(words.size());
     this.holding = new RoaringBitmap[realisations.size()];
     this.occurrences = new int[realisations.size()];
     for (int id = 0; id < words.size(); id++) {
       add(id, words.get(id));
+      profiles.endWord();
     }
     Arrays.stream(holding).filter(Objects::nonNull).forEach(RoaringBitmap::runOptimize);
     shapes.values().forEach(RoaringBitmap::runOptimize);
@@ -51,14 +51,14 @@ final class AccentIndex {
     List<Pronunciation> said = word.saidIn(tools.catalogue().accent().tag());
     boolean addedS = endsInAddedS(word);
     if (said.isEmpty()) {
-      mark(id, tools.never());
+      profiles.mark(tools.never());
     }
     for (Pronunciation pronunciation : said) {
       pronunciation
           .alignment()
           .ifPresentOrElse(
               alignment -> add(id, word, addedS, alignment, pronunciation.accent()),
-              () -> mark(id, tools.never()));
+              () -> profiles.mark(tools.never()));
     }
     sharedShape(said)
         .ifPresent(shape -> shapes.computeIfAbsent(shape, x -> new RoaringBitmap()).add(id));
@@ -66,11 +66,11 @@ final class AccentIndex {
 
   private void add(int id, Word word, boolean addedS, Alignment alignment, String accent) {
     if (alignment.hasSmallMargin() || !tools.falsePairs().in(alignment).isEmpty()) {
-      mark(id, tools.never());
+      profiles.mark(tools.never());
     }
     for (Span span : alignment.spans()) {
       int realisation = realisations.number(accent, span.realisation());
-      mark(id, addedS && isZ(word, span) ? tools.endingS() : realisation);
+      profiles.mark(addedS && isZ(word, span) ? tools.endingS() : realisation);
       holding(realisation).add(id);
       if (word.commonness() >= WordQuery.DEFAULT_COMMONNESS) {
         occurrences[realisations.own(realisation)]++;
@@ -109,10 +109,6 @@ final class AccentIndex {
     return Optional.of(shared).filter(shape -> !shape.isEmpty());
   }
 
-  private void mark(int id, int bit) {
-    profiles[id * stride + (bit >> 6)] |= 1L << bit;
-  }
-
   /** How often each realisation is met in common words, by its id. */
   int occurrences(Realisation realisation) {
     return occurrences[realisation.id()];
@@ -147,15 +143,9 @@ final class AccentIndex {
   }
 
   /**
-   * @param blocked bits of a profile
+   * @param blocked a bit for each number of a profile
    */
   boolean isReadable(int id, long[] blocked) {
-    int offset = id * stride;
-    for (int i = 0; i < stride; i++) {
-      if ((profiles[offset + i] & blocked[i]) != 0) {
-        return false;
-      }
-    }
-    return true;
+    return !profiles.holdsAnyOf(id, blocked);
   }
 }

@@ -5,7 +5,8 @@ package org.hedgerow.lexicon;
  *
  * @param accent its tag
  * @param spelling how its speakers spell; empty if that isn't said
- * @param blocked the bits of a profile that the standard doesn't allow, its targets aside
+ * @param blocked a bit for each number of a profile, set where the standard doesn't allow it and it
+ *     is no target
  * @param targets the numbers of the realisations that are targets; none if anything passes
  */
 @SuppressWarnings("ArrayRecordComponent") // never compared, and never changed

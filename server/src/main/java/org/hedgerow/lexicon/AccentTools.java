@@ -11,8 +11,9 @@ import org.hedgerow.reading.Standard;
 
 /**
  * What it takes to index words as one accent says them. It depends on the catalogue alone, so all
- * editions share it. A <em>profile</em> has a bit for each realisation of the accent and of those
- * it falls back on, one for an added {@code s} that says /z/, and one for a word that never passes.
+ * editions share it. A <em>profile</em> of a word holds the numbers of realisations of the accent
+ * and of those it falls back on, one for an added {@code s} that says /z/, and one for a word that
+ * never passes.
  */
 final class AccentTools {
   private final AccentCatalogue catalogue;
@@ -46,19 +47,14 @@ final class AccentTools {
     return falsePairs;
   }
 
-  /** The bit of a profile for an added {@code s} that says /z/. */
+  /** The number in a profile of an added {@code s} that says /z/. */
   int endingS() {
     return realisations.size();
   }
 
-  /** The bit of a profile that no standard allows. */
+  /** The number in a profile that no standard allows. */
   int never() {
     return realisations.size() + 1;
-  }
-
-  /** How many numbers of 64 bits a profile takes. */
-  int stride() {
-    return (never() >> 6) + 1;
   }
 
   AccentStandard standard(Standard standard) {
@@ -76,7 +72,7 @@ final class AccentTools {
   }
 
   private long[] blocked(Standard standard) {
-    long[] bits = new long[stride()];
+    long[] bits = new long[(never() >> 6) + 1];
     for (int number = 0; number < realisations.size(); number++) {
       Realisation realisation = realisations.get(number);
       if (!isAllowed(standard, realisation, false)) {

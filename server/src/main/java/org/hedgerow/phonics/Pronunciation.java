@@ -56,6 +56,12 @@ public record Pronunciation(
 
   /** How many syllables it has: one for each vowel sound. */
   public int syllables() {
-    return (int) sounds.stream().filter(Sound::vowel).count();
+    int syllables = 0;
+    for (Sound sound : sounds) {
+      if (sound.vowel()) {
+        syllables++;
+      }
+    }
+    return syllables;
   }
 }

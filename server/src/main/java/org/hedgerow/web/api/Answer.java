@@ -32,7 +32,7 @@ record Answer(
   }
 
   private static String tag(int edition, byte[] bytes) {
-    return "\"%d-%s\"".formatted(edition, digest(bytes));
+    return "\"" + edition + "-" + digest(bytes) + "\"";
   }
 
   /** The same answer, compressed: another representation, which needs a tag of its own. */

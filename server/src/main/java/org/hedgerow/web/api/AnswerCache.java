@@ -6,8 +6,10 @@ import java.util.Optional;
 import java.util.function.Supplier;
 
 /**
- * Keeps finished answers, as many as fit. What an edition answers never changes, so they only go
- * when others need the room. Thread-safe; a question that several ask at once is worked out once.
+ * Keeps finished answers, as many as fit. What an edition answers never changes, but once two later
+ * ones have taken its place it is hardly asked any more: its answers go then, before the collector
+ * of garbage takes them for something that lasts, and others when the room is needed. Thread-safe;
+ * a question that several ask at once is worked out once.
  */
 final class AnswerCache {
 
@@ -50,6 +52,18 @@ final class AnswerCache {
   }
 
   private record Said(int edition, Wording wording) {}
+
+  private int newest;
+  private int before;
+
+  /** Makes room for the answers of an edition that will soon be the newest. */
+  synchronized void prepare(int next) {
+    int gone = before;
+    answers.asMap().keySet().removeIf(key -> key.edition() == gone);
+    wordings.asMap().keySet().removeIf(said -> said.edition() == gone);
+    before = newest;
+    newest = next;
+  }
 
   /**
    * The answer of an edition to a question that was asked in the same words before, if it is still

@@ -30,6 +30,7 @@ public final class ApiRoutes implements RouteGroup {
     this.families = new SoundFamilies(counts);
     this.bodies = new JsonBody(mapper);
     this.json = new Json(mapper);
+    editions.beforeEach(next -> cache.prepare(next.edition()));
   }
 
   @Override

@@ -1,6 +1,7 @@
 package org.hedgerow.web.api;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
+import com.fasterxml.jackson.annotation.JsonRawValue;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -11,22 +12,19 @@ import org.hedgerow.web.query.WordRequest;
 /**
  * A list of words with the question it answers.
  *
+ * @param words as JSON
  * @param next left out at the end of the list
  */
 record WordListView(
     int edition,
     Map<String, Object> query,
     int total,
-    List<WordView> words,
+    @JsonRawValue String words,
     @JsonInclude(JsonInclude.Include.NON_ABSENT) Optional<String> next) {
 
-  static WordListView of(WordRequest request, WordList list, Pictures pictures) {
+  static WordListView of(WordRequest request, WordList list, String words) {
     return new WordListView(
-        request.edition(),
-        QueryView.of(request),
-        list.total(),
-        words(request, list, pictures),
-        list.next());
+        request.edition(), QueryView.of(request), list.total(), words, list.next());
   }
 
   static List<WordView> words(WordRequest request, WordList list, Pictures pictures) {

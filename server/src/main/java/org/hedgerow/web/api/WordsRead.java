@@ -3,6 +3,7 @@ package org.hedgerow.web.api;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Supplier;
 import org.hedgerow.lexicon.Lexicon;
 import org.hedgerow.web.query.Parameters;
 import org.hedgerow.web.query.WordList;
@@ -15,9 +16,11 @@ final class WordsRead implements Read {
   static final String PATH = "/api/v1/words";
 
   private final Json json;
+  private final WrittenWords written;
 
   WordsRead(Json json) {
     this.json = json;
+    this.written = new WrittenWords(json);
   }
 
   @Override
@@ -34,15 +37,17 @@ final class WordsRead implements Read {
   public Question understand(Lexicon lexicon, Map<String, String> path, Parameters parameters) {
     WordRequest request = new WordQueryReader(lexicon).read(parameters);
     String key = "words?" + request.resolved() + "&after=" + request.after().orElse("");
-    return new Question(key, format -> answer(lexicon, request, format));
+    return new Question(key, format -> answer(key, lexicon, request, format));
   }
 
-  private Question.Body answer(Lexicon lexicon, WordRequest request, Format format) {
+  private Question.Body answer(String key, Lexicon lexicon, WordRequest request, Format format) {
     WordList list = WordList.find(lexicon, request);
+    Supplier<List<WordView>> views = () -> WordListView.words(request, list, lexicon.pictures());
     byte[] bytes =
         switch (format) {
-          case JSON -> json.bytes(WordListView.of(request, list, lexicon.pictures()));
-          case NDJSON -> json.lines(WordListView.words(request, list, lexicon.pictures()));
+          case JSON ->
+              json.bytes(WordListView.of(request, list, written.json(key, list.words(), views)));
+          case NDJSON -> json.lines(views.get());
           case CSV -> WordTable.of(request, list).getBytes(StandardCharsets.UTF_8);
           case TEXT -> text(list).getBytes(StandardCharsets.UTF_8);
         };

@@ -4,11 +4,11 @@ import static java.util.Objects.requireNonNull;
 
 import com.github.benmanes.caffeine.cache.Cache;
 import com.github.benmanes.caffeine.cache.Caffeine;
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import org.hedgerow.lexicon.Lexicon;
 import org.hedgerow.lexicon.WordQuery;
+import org.hedgerow.phonics.Catalogue;
 import org.hedgerow.phonics.Correspondence;
 import org.hedgerow.phonics.Sound;
 import org.hedgerow.reading.Standard;
@@ -30,6 +30,10 @@ final class ChartMaker {
 
   private final ValueCounts counts;
   private final Cache<Key, Chart> charts =
+      Caffeine.newBuilder().maximumSize(CHARTS_AT_ONCE).build();
+
+  /** The values without the numbers of their words: all editions share the catalogue. */
+  private final Cache<ChosenAccents, List<ChartValue>> uncounted =
       Caffeine.newBuilder().maximumSize(CHARTS_AT_ONCE).build();
 
   private final Lately<ChosenAccents> lately = new Lately<>();
@@ -54,13 +58,18 @@ final class ChartMaker {
   }
 
   private Chart make(Lexicon lexicon, ChosenAccents accents) {
-    List<ChartValue> values = new ArrayList<>();
-    for (String grapheme : lexicon.catalogue().phonograms()) {
-      for (Correspondence each : lexicon.catalogue().values(grapheme)) {
-        values.add(value(each, accents, words(each, lexicon, accents)));
-      }
-    }
+    List<ChartValue> values =
+        uncounted.get(accents, chosen -> uncounted(lexicon.catalogue(), chosen)).stream()
+            .map(value -> value.withWords(words(value.correspondence(), lexicon, accents)))
+            .toList();
     return new Chart(accents, values, shapes(lexicon, accents));
+  }
+
+  private static List<ChartValue> uncounted(Catalogue catalogue, ChosenAccents accents) {
+    return catalogue.phonograms().stream()
+        .flatMap(grapheme -> catalogue.values(grapheme).stream())
+        .map(each -> uncounted(each, accents))
+        .toList();
   }
 
   private int words(Correspondence value, Lexicon lexicon, ChosenAccents accents) {
@@ -69,10 +78,10 @@ final class ChartMaker {
         : lexicon.count(query(accents, Standard.of(value)));
   }
 
-  private static ChartValue value(Correspondence each, ChosenAccents accents, int words) {
+  private static ChartValue uncounted(Correspondence each, ChosenAccents accents) {
     List<Sound> sounds = each.soundsIn(accents.first()).stream().findFirst().orElse(List.of());
     return new ChartValue(
-        each, KeyWord.pieces(each), Says.of(sounds), sounds.size(), words, accents.parameter());
+        each, KeyWord.pieces(each), Says.of(sounds), sounds.size(), 0, accents.parameter());
   }
 
   private static WordQuery query(ChosenAccents accents, Standard standard) {

@@ -21,6 +21,10 @@ record ChartValue(
     int words,
     String accents) {
 
+  ChartValue withWords(int count) {
+    return new ChartValue(correspondence, keyWord, says, soundCount, count, accents);
+  }
+
   String grapheme() {
     return correspondence.grapheme().text();
   }

@@ -31,6 +31,7 @@ public final class Lately<Q> {
   }
 
   /** Asks all of them again, about the latest first, as far as it doesn't take long. */
+  @SuppressWarnings("ThreadPriorityCheck") // only a courtesy: nothing relies on it
   public void askAgain(Consumer<Q> asker) {
     long start = System.nanoTime();
     for (Q question : latest()) {
@@ -38,6 +39,7 @@ public final class Lately<Q> {
         return;
       }
       ask(question, asker);
+      Thread.yield(); // whoever reads meanwhile needn't wait for all of them
     }
   }
 

@@ -31,8 +31,9 @@ class ReadHandlerTest {
   private final ObjectMapper mapper = JsonMapping.mapper();
   private final MemoryEditions editions = new MemoryEditions();
   private final AtomicInteger workedOut = new AtomicInteger();
+  private final AnswerCache cache = new AnswerCache();
   private final ReadHandler handler =
-      new ReadHandler(editions, new AnswerCache(), new Counted(new WordRead(json(), editions)));
+      new ReadHandler(editions, cache, new Counted(new WordRead(json(), editions)));
   private final HttpClient client = HttpClient.newHttpClient();
   private final WebServer server = server();
 
@@ -77,6 +78,7 @@ class ReadHandlerTest {
 
   @BeforeEach
   void start() {
+    editions.beforeEach(next -> cache.prepare(next.edition()));
     editions.beforeEach(handler::prepare);
     server.start();
   }
@@ -125,6 +127,19 @@ class ReadHandlerTest {
     approve("boat");
     assertThat(edition("/words/boat?edition=1")).isEqualTo(1);
     assertThat(workedOut).hasValue(1);
+  }
+
+  @Test
+  void whatOneEditionAnsweredGoesWhenTwoOthersHaveComeAfterIt() throws Exception {
+    approve("ship");
+    get("/words/boat");
+    approve("ship");
+    approve("ship");
+    assertThat(workedOut).as("in editions 2, 3 and 4").hasValue(3);
+    assertThat(edition("/words/boat?edition=3")).isEqualTo(3);
+    assertThat(workedOut).hasValue(3);
+    assertThat(edition("/words/boat?edition=2")).isEqualTo(2);
+    assertThat(workedOut).hasValue(4);
   }
 
   @Test

@@ -5,6 +5,7 @@ import io.javalin.http.Header;
 import java.util.List;
 import java.util.Map;
 import org.hedgerow.web.problems.Problem;
+import org.hedgerow.web.problems.ProblemType;
 import org.hedgerow.web.problems.ProblemWriter;
 
 /** Problems as pages, for those who look at pages. */
@@ -25,7 +26,7 @@ final class PageProblems implements ProblemWriter {
     if (isForPeople(context)) {
       ProblemPage page =
           new ProblemPage(
-              problem.type().title(),
+              title(problem.type()),
               List.of(problem.detail()),
               List.of(new Fit("All phonograms", "/")));
       context.status(problem.status());
@@ -33,6 +34,15 @@ final class PageProblems implements ProblemWriter {
     } else {
       programs.write(context, problem);
     }
+  }
+
+  /** People who have mistyped an address know nothing of parameters. */
+  private static String title(ProblemType type) {
+    return switch (type) {
+      case INVALID_PARAMETER, UNKNOWN_PARAMETER, REPEATED_PARAMETER ->
+          "This address can’t be understood";
+      default -> type.title();
+    };
   }
 
   private static boolean isForPeople(Context context) {

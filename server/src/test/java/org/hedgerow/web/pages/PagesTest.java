@@ -96,6 +96,19 @@ class PagesTest {
   }
 
   @ParameterizedTest
+  @CsvSource({
+    "/editions/x,         edition must be a whole number",
+    "/needs?colour=red,   There is no parameter “colour”",
+    "/sight-words?accent=en-US&accent=en-GB,   more than once"
+  })
+  void aMistypedAddressIsNoTalkOfParameters(String address, String words) throws Exception {
+    HttpResponse<String> response = server.get(address);
+
+    assertThat(response.statusCode()).isEqualTo(400);
+    assertThat(response.body()).contains("<title>This address can’t be understood", words);
+  }
+
+  @ParameterizedTest
   @ValueSource(
       strings = {
         "/?phonogram=%00",

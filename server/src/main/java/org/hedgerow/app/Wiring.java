@@ -114,7 +114,7 @@ final class Wiring {
             new DocsRoutes(),
             pages,
             new PeopleRoutes(accounts, centre, pages.writer(), forms, cookies, clients),
-            new TeachingRoutes(reviews.teaching(), editions::newest, pages.writer(), forms),
+            new TeachingRoutes(reviews.teaching(), editions, pages.writer(), forms),
             new ReviewRoutes(reviews, editions::newest, pages.writer(), forms, paces)));
   }
 }

@@ -98,7 +98,7 @@ public final class PeopleServer implements AutoCloseable {
                 new DocsRoutes(),
                 pages,
                 new PeopleRoutes(accounts, centre, pages.writer(), forms, cookies, clients),
-                new TeachingRoutes(reviews.teaching(), memory::newest, pages.writer(), forms),
+                new TeachingRoutes(reviews.teaching(), memory, pages.writer(), forms),
                 new ReviewRoutes(reviews, memory::newest, pages.writer(), forms, paces)));
   }
 

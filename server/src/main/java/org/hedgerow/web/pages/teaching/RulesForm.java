@@ -9,6 +9,7 @@ import org.hedgerow.review.RulesDraft;
  *
  * @param seen the mark of what stands there; empty for a new one
  * @param isNew whether its name is to be chosen
+ * @param former that it is filled in as in an earlier edition, or an empty text
  * @param conflict that somebody else was faster, or an empty text
  * @param errors by field
  */
@@ -17,6 +18,7 @@ record RulesForm(
     RulesDraft draft,
     String seen,
     boolean isNew,
+    String former,
     String conflict,
     Map<String, String> errors,
     List<Choice> choices) {

@@ -1,13 +1,13 @@
 package org.hedgerow.web.pages.teaching;
 
 import io.javalin.http.Context;
-import io.javalin.http.NotFoundResponse;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.hedgerow.accounts.ChangedMeanwhileException;
 import org.hedgerow.accounts.RefusedException;
+import org.hedgerow.lexicon.Lexicon;
 import org.hedgerow.reading.RuleSet;
 import org.hedgerow.reading.RuleSets;
 import org.hedgerow.reading.Switch;
@@ -28,13 +28,21 @@ final class RulesPages {
   }
 
   private RuleSets present() {
-    return desk.newest().get().plans().rules();
+    return desk.newest().plans().rules();
+  }
+
+  private static Optional<RuleSet> named(Lexicon edition, String name) {
+    return edition.plans().rules().named(name);
   }
 
   void list(Context context) {
     List<SetsPage.Row> rows = present().all().stream().map(this::row).toList();
+    Optional<String> undo =
+        desk.undo(context, PATH, (edition, name) -> named(edition, name).isPresent());
     desk.show(
-        context, "rules.jte", new SetsPage(desk.token(context), TeachingDesk.done(context), rows));
+        context,
+        "rules.jte",
+        new SetsPage(desk.token(context), TeachingDesk.done(context), undo, rows));
   }
 
   private SetsPage.Row row(RuleSet set) {
@@ -50,11 +58,17 @@ final class RulesPages {
   void edit(Context context) {
     String name = TeachingDesk.asked(context, "name");
     String model = TeachingDesk.asked(context, "copy");
+    Optional<RuleSet> now = present().named(name);
     RulesDraft draft =
         name.isEmpty()
             ? present().named(model).map(RulesPages::copy).orElseGet(this::usual)
-            : RulesDraft.of(present().named(name).orElseThrow(NotFoundResponse::new));
-    show(context, draft, RulesDraft.mark(present().named(name)), name.isEmpty(), "", Map.of());
+            : former(desk.edition(context), name);
+    show(context, draft, RulesDraft.mark(now), now.isEmpty(), "", Map.of());
+  }
+
+  private static RulesDraft former(Lexicon edition, String name) {
+    return RulesDraft.of(
+        named(edition, name).orElseThrow(() -> TeachingDesk.missing(name, edition)));
   }
 
   private RulesDraft usual() {
@@ -82,7 +96,15 @@ final class RulesPages {
     desk.show(
         context,
         "rulesform.jte",
-        new RulesForm(desk.token(context), draft, seen, isNew, conflict, errors, choices));
+        new RulesForm(
+            desk.token(context),
+            draft,
+            seen,
+            isNew,
+            TeachingDesk.former(context),
+            conflict,
+            errors,
+            choices));
   }
 
   void save(Context context) {
@@ -97,7 +119,7 @@ final class RulesPages {
     try {
       int edition =
           services.saveRules().execute(Identity.of(context).actor(), draft, Optional.of(seen));
-      desk.goOn(context, PATH, edition);
+      desk.goOn(context, PATH, edition, draft.name());
     } catch (RefusedException refused) {
       context.status(400);
       show(context, draft, seen, isNew, "", TeachingDesk.errors(refused));
@@ -109,13 +131,14 @@ final class RulesPages {
   }
 
   void withdraw(Context context) {
+    String name = TeachingDesk.sent(context, "name");
     int edition =
         services
             .withdrawRules()
             .execute(
                 Identity.of(context).actor(),
-                TeachingDesk.sent(context, "name"),
+                name,
                 Optional.of(TeachingDesk.sent(context, "seen")));
-    desk.goOn(context, PATH, edition);
+    desk.goOn(context, PATH, edition, name);
   }
 }

@@ -1,7 +1,6 @@
 package org.hedgerow.web.pages.teaching;
 
 import io.javalin.http.Context;
-import io.javalin.http.NotFoundResponse;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -26,21 +25,27 @@ final class SequencesPages {
     this.services = services;
   }
 
-  private List<Sequence> present() {
-    Lexicon newest = desk.newest().get();
-    return newest.plans().sequences(newest.accents().get(0).accent().tag());
+  private static List<Sequence> all(Lexicon edition) {
+    return edition.plans().sequences(edition.accents().get(0).accent().tag());
   }
 
-  private Optional<Sequence> named(String name) {
-    return present().stream().filter(each -> each.name().equals(name)).findFirst();
+  private static Optional<Sequence> named(Lexicon edition, String name) {
+    return all(edition).stream().filter(each -> each.name().equals(name)).findFirst();
+  }
+
+  /** Only one that people have written. */
+  private static Optional<Sequence> written(Lexicon edition, String name) {
+    return named(edition, name).filter(each -> !each.name().equals(Plans.COMPUTED));
   }
 
   void list(Context context) {
-    List<SetsPage.Row> rows = present().stream().map(SequencesPages::row).toList();
+    List<SetsPage.Row> rows = all(desk.newest()).stream().map(SequencesPages::row).toList();
+    Optional<String> undo =
+        desk.undo(context, PATH, (edition, name) -> written(edition, name).isPresent());
     desk.show(
         context,
         "sequences.jte",
-        new SetsPage(desk.token(context), TeachingDesk.done(context), rows));
+        new SetsPage(desk.token(context), TeachingDesk.done(context), undo, rows));
   }
 
   private static SetsPage.Row row(Sequence sequence) {
@@ -56,20 +61,20 @@ final class SequencesPages {
     String name = TeachingDesk.asked(context, "name");
     if (name.isEmpty()) {
       List<List<String>> steps =
-          named(TeachingDesk.asked(context, "copy"))
+          named(desk.newest(), TeachingDesk.asked(context, "copy"))
               .map(SequenceDraft::of)
               .map(SequenceDraft::steps)
               .orElse(List.of());
       SequenceDraft draft = new SequenceDraft("", "", "", steps);
       show(context, draft, draft.stepsInLines(), "", true, "", Map.of());
     } else {
-      Sequence sequence =
-          named(name)
-              .filter(each -> !each.name().equals(Plans.COMPUTED))
-              .orElseThrow(NotFoundResponse::new);
-      SequenceDraft draft = SequenceDraft.of(sequence);
-      String seen = SequenceDraft.mark(Optional.of(sequence));
-      show(context, draft, draft.stepsInLines(), seen, false, "", Map.of());
+      Lexicon edition = desk.edition(context);
+      SequenceDraft draft =
+          SequenceDraft.of(
+              written(edition, name).orElseThrow(() -> TeachingDesk.missing(name, edition)));
+      Optional<Sequence> now = written(desk.newest(), name);
+      String seen = SequenceDraft.mark(now);
+      show(context, draft, draft.stepsInLines(), seen, now.isEmpty(), "", Map.of());
     }
   }
 
@@ -84,7 +89,15 @@ final class SequencesPages {
     desk.show(
         context,
         "sequenceform.jte",
-        new SequenceForm(desk.token(context), draft, lines, seen, isNew, conflict, errors));
+        new SequenceForm(
+            desk.token(context),
+            draft,
+            lines,
+            seen,
+            isNew,
+            TeachingDesk.former(context),
+            conflict,
+            errors));
   }
 
   void save(Context context) {
@@ -100,26 +113,27 @@ final class SequencesPages {
     try {
       int edition =
           services.saveSequence().execute(Identity.of(context).actor(), draft, Optional.of(seen));
-      desk.goOn(context, PATH, edition);
+      desk.goOn(context, PATH, edition, draft.name());
     } catch (RefusedException refused) {
       context.status(400);
       show(context, draft, lines, seen, isNew, "", TeachingDesk.errors(refused));
     } catch (ChangedMeanwhileException late) {
       context.status(412);
-      String now = SequenceDraft.mark(named(draft.name()));
+      String now = SequenceDraft.mark(named(desk.newest(), draft.name()));
       String message = String.valueOf(late.getMessage());
       show(context, draft, lines, isNew ? seen : now, isNew, message, Map.of());
     }
   }
 
   void withdraw(Context context) {
+    String name = TeachingDesk.sent(context, "name");
     int edition =
         services
             .withdrawSequence()
             .execute(
                 Identity.of(context).actor(),
-                TeachingDesk.sent(context, "name"),
+                name,
                 Optional.of(TeachingDesk.sent(context, "seen")));
-    desk.goOn(context, PATH, edition);
+    desk.goOn(context, PATH, edition, name);
   }
 }

@@ -3,7 +3,6 @@ package org.hedgerow.web.pages.teaching;
 import static java.util.stream.Collectors.joining;
 
 import io.javalin.http.Context;
-import io.javalin.http.NotFoundResponse;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -31,15 +30,21 @@ final class SightWordsPages {
   }
 
   private SightWordSets present() {
-    return desk.newest().get().plans().sightWords();
+    return desk.newest().plans().sightWords();
+  }
+
+  private static Optional<SightWords> named(Lexicon edition, String name) {
+    return edition.plans().sightWords().named(name);
   }
 
   void list(Context context) {
     List<SetsPage.Row> rows = present().all().stream().map(this::row).toList();
+    Optional<String> undo =
+        desk.undo(context, PATH, (edition, name) -> named(edition, name).isPresent());
     desk.show(
         context,
         "sightwords.jte",
-        new SetsPage(desk.token(context), TeachingDesk.done(context), rows));
+        new SetsPage(desk.token(context), TeachingDesk.done(context), undo, rows));
   }
 
   private SetsPage.Row row(SightWords set) {
@@ -60,10 +65,13 @@ final class SightWordsPages {
       SightWordsDraft draft = new SightWordsDraft("", "", "", words);
       show(context, draft, draft.wordsInText(), "", true, "", Map.of());
     } else {
-      SightWords set = present().named(name).orElseThrow(NotFoundResponse::new);
-      SightWordsDraft draft = SightWordsDraft.of(set);
-      String seen = SightWordsDraft.mark(Optional.of(set));
-      show(context, draft, draft.wordsInText(), seen, false, "", Map.of());
+      Lexicon edition = desk.edition(context);
+      SightWordsDraft draft =
+          SightWordsDraft.of(
+              named(edition, name).orElseThrow(() -> TeachingDesk.missing(name, edition)));
+      Optional<SightWords> now = present().named(name);
+      String seen = SightWordsDraft.mark(now);
+      show(context, draft, draft.wordsInText(), seen, now.isEmpty(), "", Map.of());
     }
   }
 
@@ -81,12 +89,20 @@ final class SightWordsPages {
         context,
         "sightwordsform.jte",
         new SightWordsForm(
-            desk.token(context), draft, text, seen, isNew, conflict, errors, holding));
+            desk.token(context),
+            draft,
+            text,
+            seen,
+            isNew,
+            TeachingDesk.former(context),
+            conflict,
+            errors,
+            holding));
   }
 
   /** In the accent that the bank names first. */
   private List<SightWordsForm.Holding> holding(List<String> words) {
-    Lexicon lexicon = desk.newest().get();
+    Lexicon lexicon = desk.newest();
     String accent = lexicon.accents().get(0).accent().tag();
     return words.stream()
         .map(word -> holding(word, HeldPhonograms.in(lexicon, word, accent)))
@@ -112,7 +128,7 @@ final class SightWordsPages {
     try {
       int edition =
           services.saveSightWords().execute(Identity.of(context).actor(), draft, Optional.of(seen));
-      desk.goOn(context, PATH, edition);
+      desk.goOn(context, PATH, edition, draft.name());
     } catch (RefusedException refused) {
       context.status(400);
       show(context, draft, text, seen, isNew, "", TeachingDesk.errors(refused));
@@ -125,13 +141,14 @@ final class SightWordsPages {
   }
 
   void withdraw(Context context) {
+    String name = TeachingDesk.sent(context, "name");
     int edition =
         services
             .withdrawSightWords()
             .execute(
                 Identity.of(context).actor(),
-                TeachingDesk.sent(context, "name"),
+                name,
                 Optional.of(TeachingDesk.sent(context, "seen")));
-    desk.goOn(context, PATH, edition);
+    desk.goOn(context, PATH, edition, name);
   }
 }

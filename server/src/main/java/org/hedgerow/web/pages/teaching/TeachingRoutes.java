@@ -2,8 +2,7 @@ package org.hedgerow.web.pages.teaching;
 
 import static org.hedgerow.accounts.Role.ADMINISTRATOR;
 
-import java.util.function.Supplier;
-import org.hedgerow.lexicon.Lexicon;
+import org.hedgerow.lexicon.Editions;
 import org.hedgerow.review.TeachingServices;
 import org.hedgerow.web.RouteGroup;
 import org.hedgerow.web.Routes;
@@ -16,12 +15,9 @@ public final class TeachingRoutes implements RouteGroup {
   private final SequencesPages sequences;
   private final SightWordsPages sightWords;
 
-  /**
-   * @param newest the newest edition
-   */
   public TeachingRoutes(
-      TeachingServices services, Supplier<Lexicon> newest, PageWriter writer, FormTokens forms) {
-    TeachingDesk desk = new TeachingDesk(newest, writer, forms);
+      TeachingServices services, Editions editions, PageWriter writer, FormTokens forms) {
+    TeachingDesk desk = new TeachingDesk(editions, writer, forms);
     this.rules = new RulesPages(desk, services);
     this.sequences = new SequencesPages(desk, services);
     this.sightWords = new SightWordsPages(desk, services);

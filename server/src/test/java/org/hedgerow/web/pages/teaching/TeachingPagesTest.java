@@ -46,7 +46,8 @@ class TeachingPagesTest {
   void aNewSetCanBeChosenAtOnceAndNotInTheEditionBefore() throws Exception {
     HttpResponse<String> saved = saveRules("gentle", "Gentle <b>rules</b>", "", "switch", "x");
     assertThat(saved.statusCode()).isEqualTo(303);
-    assertThat(saved.headers().firstValue("Location")).contains("/centre/rules?edition=2");
+    assertThat(saved.headers().firstValue("Location"))
+        .contains("/centre/rules?edition=2&name=gentle");
     assertThat(ada.get("/centre/rules?edition=2").body())
         .contains("Edition 2 has it", "Gentle &lt;b&gt;rules&lt;/b&gt;")
         .doesNotContain("<b>rules");
@@ -105,6 +106,8 @@ class TeachingPagesTest {
     assertThat(gone.statusCode()).isEqualTo(303);
     assertThat(ada.get("/api/v1/sequences").body()).doesNotContain("\"name\":\"autumn\"");
     assertThat(ada.get("/api/v1/sequences?edition=2").body()).contains("\"name\":\"autumn\"");
+    assertThat(ada.get(SEQUENCES + "?name=autumn&edition=2").body())
+        .contains("This is how it was in edition 2", "sh 1</textarea>", "A new order of teaching");
   }
 
   private HttpResponse<String> saveSightWords(String name, String words, String seen)
@@ -132,7 +135,7 @@ class TeachingPagesTest {
   @Test
   void sightWordsAreTypedChangedAndWithdrawn() throws Exception {
     assertThat(saveSightWords("ours", "The, said\nI don’t", "").headers().firstValue("Location"))
-        .contains("/centre/sight-words?edition=2");
+        .contains("/centre/sight-words?edition=2&name=ours");
     assertThat(ada.get("/api/v1/sight-words").body())
         .contains("\"name\":\"ours\"", "[\"the\",\"said\",\"i\",\"don't\"]");
     assertThat(ada.get("/api/v1/sight-words?edition=1").body()).doesNotContain("ours");
@@ -147,6 +150,66 @@ class TeachingPagesTest {
     assertThat(gone.statusCode()).isEqualTo(303);
     assertThat(ada.get("/api/v1/sight-words").body()).doesNotContain("\"ours\"");
     assertThat(ada.get("/api/v1/sight-words?edition=3").body()).contains("[\"was\"]");
+  }
+
+  private String listAfter(HttpResponse<String> done) throws Exception {
+    assertThat(done.statusCode()).isEqualTo(303);
+    return ada.get(done.headers().firstValue("Location").orElseThrow()).body();
+  }
+
+  private static String seen(String form) {
+    return form.replaceAll("(?s).*name=\"seen\" value=\"([0-9a-f]*)\".*", "$1");
+  }
+
+  @Test
+  void aChangeIsPutBackByTheFormFilledInAsItWas() throws Exception {
+    assertThat(listAfter(saveSightWords("ours", "the said", ""))).doesNotContain("Put it back");
+    String mark = mark(ada.get("/centre/sight-words").body(), "ours");
+    String before = "/centre/sight-words/edit?name=ours&edition=2";
+    assertThat(listAfter(saveSightWords("ours", "was", mark)))
+        .contains("href=\"%s\">Put it back".formatted(before.replace("&", "&amp;")));
+
+    String form = ada.get(before).body();
+    assertThat(form).contains("This is how it was in edition 2", "the said</textarea>");
+    assertThat(ada.get(SIGHT_WORDS + "?name=ours").body())
+        .contains("was</textarea>")
+        .doesNotContain("This is how it was");
+    saveSightWords("ours", "the said", seen(form));
+    assertThat(ada.get("/api/v1/sight-words").body()).contains("[\"the\",\"said\"]");
+    assertThat(ada.get("/api/v1/sight-words?edition=3").body()).contains("[\"was\"]");
+  }
+
+  @Test
+  void whatWasWithdrawnComesBackByTheFormFilledInAsItWas() throws Exception {
+    saveRules("gentle", "Gentle", "", "switch", "x");
+    String mark = mark(ada.get("/centre/rules").body(), "gentle");
+    String list =
+        listAfter(
+            ada.form("/centre/rules", "/centre/rules/withdraw", "name", "gentle", "seen", mark));
+    assertThat(list).contains("/centre/rules/edit?name=gentle&amp;edition=2");
+
+    String form = ada.get(RULES + "?name=gentle&edition=2").body();
+    assertThat(form)
+        .contains("value=\"Gentle\"", "name=\"switch\" value=\"x\" checked")
+        .doesNotContain("name=\"switch\" value=\"ck\" checked");
+    assertThat(saveRules("gentle", "Gentle", seen(form), "switch", "x").statusCode())
+        .isEqualTo(303);
+    assertThat(ada.get("/api/v1/rules").body()).contains("\"name\":\"gentle\"");
+  }
+
+  @Test
+  void whatAnEditionNeverHadIsNotFilledIn() throws Exception {
+    saveSightWords("ours", "the said", "");
+    HttpResponse<String> never = ada.get(SIGHT_WORDS + "?name=ours&edition=1");
+    assertThat(never.statusCode()).isEqualTo(404);
+    assertThat(never.body()).contains("Edition 1 has nothing called “ours”");
+    assertThat(ada.get(SEQUENCES + "?name=ours&edition=1").statusCode()).isEqualTo(404);
+    assertThat(ada.get(RULES + "?name=zz&edition=1").statusCode()).isEqualTo(404);
+    assertThat(ada.get(SIGHT_WORDS + "?name=ours&edition=99").body())
+        .contains("There is no edition 99");
+    assertThat(ada.get(SIGHT_WORDS + "?name=ours&edition=x").statusCode()).isEqualTo(400);
+    assertThat(ada.get("/centre/rules?edition=99&name=x").statusCode()).isEqualTo(200);
+    assertThat(ada.get("/centre/rules?edition=0&name=%3Cb%3E").body()).doesNotContain("<b>");
   }
 
   @Test

@@ -5,16 +5,18 @@ import java.sql.SQLException;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BiFunction;
 import org.hedgerow.accounts.Account;
 import org.hedgerow.accounts.AccountStore;
 import org.hedgerow.accounts.Role;
 import org.jdbi.v3.core.Handle;
+import org.jdbi.v3.core.mapper.RowMapper;
 import org.jdbi.v3.core.statement.StatementContext;
 
 /** Accounts in their table. */
 record JdbiAccounts(Handle handle) implements AccountStore {
   /** By names that no other table has, so that accounts can be read from joins too. */
-  static final String COLUMNS =
+  private static final String COLUMNS =
       "accounts.id as account_id, accounts.name as account_name, accounts.display_name,"
           + " accounts.role as account_role, accounts.active, accounts.since";
 
@@ -101,8 +103,31 @@ record JdbiAccounts(Handle handle) implements AccountStore {
         .one();
   }
 
+  /**
+   * What the secret of an account lets somebody do, and whose it is.
+   *
+   * @param table {@code t}, with a {@code secret_hash} and an {@code account_id}
+   * @param columns of it
+   * @param held makes both into one
+   */
+  static <T, H> Optional<H> held(
+      Handle handle,
+      String table,
+      String columns,
+      String secretHash,
+      RowMapper<T> mapper,
+      BiFunction<T, Account, H> held) {
+    return handle
+        .createQuery(
+            "select %s, %s from %s t join accounts on accounts.id = t.account_id where t.secret_hash = :secretHash"
+                .formatted(columns, COLUMNS, table))
+        .bind("secretHash", secretHash)
+        .map((row, context) -> held.apply(mapper.map(row, context), read(row, context)))
+        .findOne();
+  }
+
   /** From {@link #COLUMNS}. */
-  static Account read(ResultSet row, StatementContext context) throws SQLException {
+  private static Account read(ResultSet row, StatementContext context) throws SQLException {
     return new Account(
         row.getInt("account_id"),
         row.getString("account_name"),

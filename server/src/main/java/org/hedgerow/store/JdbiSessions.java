@@ -12,7 +12,7 @@ import org.jdbi.v3.core.statement.StatementContext;
 
 /** Sessions in their table. */
 record JdbiSessions(Handle handle) implements SessionStore {
-  private static final String COLUMNS = "s.id, s.account_id, s.client, s.started_at, s.seen_at";
+  private static final String COLUMNS = "t.id, t.account_id, t.client, t.started_at, t.seen_at";
 
   @Override
   public int add(String secretHash, int accountId, String client, Instant startedAt) {
@@ -30,17 +30,8 @@ record JdbiSessions(Handle handle) implements SessionStore {
 
   @Override
   public Optional<Held> held(String secretHash) {
-    return handle
-        .createQuery(
-            "select "
-                + COLUMNS
-                + ", "
-                + JdbiAccounts.COLUMNS
-                + " from sessions s join accounts on accounts.id = s.account_id"
-                + " where s.secret_hash = :secretHash")
-        .bind("secretHash", secretHash)
-        .map((row, context) -> new Held(read(row, context), JdbiAccounts.read(row, context)))
-        .findOne();
+    return JdbiAccounts.held(
+        handle, "sessions", COLUMNS, secretHash, JdbiSessions::read, Held::new);
   }
 
   private static Session read(ResultSet row, StatementContext context) throws SQLException {
@@ -58,7 +49,7 @@ record JdbiSessions(Handle handle) implements SessionStore {
         .createQuery(
             "select "
                 + COLUMNS
-                + " from sessions s where account_id = :accountId order by seen_at desc, id desc")
+                + " from sessions t where account_id = :accountId order by seen_at desc, id desc")
         .bind("accountId", accountId)
         .map(JdbiSessions::read)
         .list();

@@ -51,17 +51,8 @@ record JdbiTokens(Handle handle) implements TokenStore {
 
   @Override
   public Optional<Held> held(String secretHash) {
-    return handle
-        .createQuery(
-            "select "
-                + COLUMNS
-                + ", "
-                + JdbiAccounts.COLUMNS
-                + " from api_tokens t join accounts on accounts.id = t.account_id"
-                + " where t.secret_hash = :secretHash")
-        .bind("secretHash", secretHash)
-        .map((row, context) -> new Held(read(row, context), JdbiAccounts.read(row, context)))
-        .findOne();
+    return JdbiAccounts.held(
+        handle, "api_tokens", COLUMNS, secretHash, JdbiTokens::read, Held::new);
   }
 
   private static ApiToken read(ResultSet row, StatementContext context) throws SQLException {

@@ -2,6 +2,7 @@ package org.hedgerow.review;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -90,6 +91,25 @@ public abstract class ContributingContract extends ReviewContract {
           services.discard().execute(nora, draft.id(), 1);
           return 0;
         });
+  }
+
+  /** To the last digit of the time, for whoever wrote it is shown it without reading it again. */
+  @Test
+  void whatAVerbGivesBackIsWhatIsKept() {
+    clock.goOn(Duration.ofNanos(123_456_789));
+    Contribution draft = draft(nora, newWord());
+    assertThat(present(draft)).isEqualTo(draft);
+    clock.goOn(Duration.ofSeconds(1));
+    Contribution revised = services.revise().execute(nora, draft.id(), 1, Content.of(newWord()));
+    assertThat(present(draft)).isEqualTo(revised);
+    Contribution submitted = services.submit().execute(nora, draft.id(), revised.revision());
+    assertThat(present(draft)).isEqualTo(submitted);
+    assertThat(services.reviews().about(submitted))
+        .isEqualTo(services.reviews().open(nora, draft.id()));
+    Contribution approved = approve(mei, submitted);
+    assertThat(present(draft)).isEqualTo(approved);
+    assertThat(services.reviews().about(approved))
+        .isEqualTo(services.reviews().open(nora, draft.id()));
   }
 
   @Test

@@ -105,7 +105,8 @@ class ArchiveIT {
       }
       assertThat(new EditionReader(other.bank()).first().words())
           .isEqualTo(new EditionReader(bank.bank()).first().words());
-      assertThat(text(other, "select password_hash from accounts")).isEqualTo("$argon2id$none");
+      assertThat(other.one("select password_hash from accounts", String.class))
+          .isEqualTo("$argon2id$none");
     }
   }
 
@@ -188,7 +189,7 @@ class ArchiveIT {
   private static void assertRefusedByAnEmptyBank(Path archive, String message) {
     assertRefused(empty, archive, message);
     assertThat(new BankFiller(empty.bank()).isEmpty()).isTrue();
-    assertThat(text(empty, "select count(*)::text from accents")).isEqualTo("0");
+    assertThat(empty.one("select count(*)::text from accents", String.class)).isEqualTo("0");
   }
 
   private static void assertRefused(TestDatabase database, Path archive, String message) {
@@ -250,12 +251,5 @@ class ArchiveIT {
                             + " where table_schema = current_schema")
                     .mapTo(String.class)
                     .list());
-  }
-
-  private static String text(TestDatabase database, String query) {
-    return database
-        .bank()
-        .jdbi()
-        .withHandle(handle -> handle.createQuery(query).mapTo(String.class).one());
   }
 }

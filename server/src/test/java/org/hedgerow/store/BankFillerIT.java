@@ -53,17 +53,8 @@ class BankFillerIT {
   @Test
   void letsTheDatabaseCountWhatItHolds() {
     fill(FIRST);
-    int counted =
-        database
-            .bank()
-            .jdbi()
-            .withHandle(
-                handle ->
-                    handle
-                        .createQuery("select reltuples from pg_class where oid = 'words'::regclass")
-                        .mapTo(Integer.class)
-                        .one());
-    assertThat(counted).isEqualTo(5);
+    String counted = "select reltuples from pg_class where oid = 'words'::regclass";
+    assertThat(database.one(counted, Integer.class)).isEqualTo(5);
   }
 
   /** As in the demo, whose week of history lies before the bank was really filled. */
@@ -78,15 +69,7 @@ class BankFillerIT {
   }
 
   private Instant published() {
-    return database
-        .bank()
-        .jdbi()
-        .withHandle(
-            handle ->
-                handle
-                    .createQuery("select published_at from editions where number = 1")
-                    .mapTo(Instant.class)
-                    .one());
+    return database.one("select published_at from editions where number = 1", Instant.class);
   }
 
   @Test

@@ -158,17 +158,8 @@ class BankIT {
 
   @Test
   void countsOnForWordsThatComeLater() {
-    int next =
-        database
-            .bank()
-            .jdbi()
-            .withHandle(
-                handle ->
-                    handle
-                        .createQuery("select nextval(pg_get_serial_sequence('words', 'id'))")
-                        .mapTo(Integer.class)
-                        .one());
-    assertThat(next).isGreaterThan(written.words().size());
+    String next = "select nextval(pg_get_serial_sequence('words', 'id'))";
+    assertThat(database.one(next, Integer.class)).isGreaterThan(written.words().size());
   }
 
   private static java.util.stream.Stream<Pronunciation> pronunciations() {
@@ -176,9 +167,6 @@ class BankIT {
   }
 
   private static long count(String query) {
-    return database
-        .bank()
-        .jdbi()
-        .withHandle(handle -> handle.createQuery(query).mapTo(Long.class).one());
+    return database.one(query, Long.class);
   }
 }

@@ -32,6 +32,11 @@ public final class TestDatabase implements AutoCloseable {
     return bank;
   }
 
+  /** The one value that a query has. */
+  <T> T one(String query, Class<T> type) {
+    return bank.jdbi().withHandle(handle -> handle.createQuery(query).mapTo(type).one());
+  }
+
   /** For a program that connects by itself. */
   public DatabaseAddress address() {
     return address;

@@ -9,7 +9,7 @@ import org.hedgerow.review.RulesDraft;
  *
  * @param seen the mark of what stands there; empty for a new one
  * @param isNew whether its name is to be chosen
- * @param former that it is filled in as in an earlier edition, or an empty text
+ * @param former how it can be filled in as it was
  * @param conflict that somebody else was faster, or an empty text
  * @param errors by field
  */
@@ -18,7 +18,7 @@ record RulesForm(
     RulesDraft draft,
     String seen,
     boolean isNew,
-    String former,
+    Former former,
     String conflict,
     Map<String, String> errors,
     List<Choice> choices) {

@@ -101,7 +101,7 @@ final class RulesPages {
             draft,
             seen,
             isNew,
-            TeachingDesk.former(context),
+            desk.former(context, PATH, draft.name()),
             conflict,
             errors,
             choices));

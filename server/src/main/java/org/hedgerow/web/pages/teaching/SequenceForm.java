@@ -9,7 +9,7 @@ import org.hedgerow.review.SequenceDraft;
  * @param lines its steps as they were typed
  * @param seen the mark of what stands there; empty for a new one
  * @param isNew whether its name is to be chosen
- * @param former that it is filled in as in an earlier edition, or an empty text
+ * @param former how it can be filled in as it was
  * @param conflict that somebody else was faster, or an empty text
  * @param errors by field
  */
@@ -19,7 +19,7 @@ record SequenceForm(
     String lines,
     String seen,
     boolean isNew,
-    String former,
+    Former former,
     String conflict,
     Map<String, String> errors) {
   String error(String field) {

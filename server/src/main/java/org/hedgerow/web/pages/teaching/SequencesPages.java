@@ -95,7 +95,7 @@ final class SequencesPages {
             lines,
             seen,
             isNew,
-            TeachingDesk.former(context),
+            desk.former(context, PATH, draft.name()),
             conflict,
             errors));
   }

@@ -10,7 +10,7 @@ import org.hedgerow.review.SightWordsDraft;
  * @param text its words as they were typed
  * @param seen the mark of what stands there; empty for a new one
  * @param isNew whether its name is to be chosen
- * @param former that it is filled in as in an earlier edition, or an empty text
+ * @param former how it can be filled in as it was
  * @param conflict that somebody else was faster, or an empty text
  * @param errors by field
  * @param holding those of its words that hold phonograms
@@ -21,7 +21,7 @@ record SightWordsForm(
     String text,
     String seen,
     boolean isNew,
-    String former,
+    Former former,
     String conflict,
     Map<String, String> errors,
     List<Holding> holding) {

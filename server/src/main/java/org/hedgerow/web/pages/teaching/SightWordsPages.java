@@ -94,7 +94,7 @@ final class SightWordsPages {
             text,
             seen,
             isNew,
-            TeachingDesk.former(context),
+            desk.former(context, PATH, draft.name()),
             conflict,
             errors,
             holding));

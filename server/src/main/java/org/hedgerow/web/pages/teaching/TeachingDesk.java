@@ -45,18 +45,24 @@ record TeachingDesk(Editions editions, PageWriter writer, FormTokens forms) {
     return edition;
   }
 
-  /** What a form says that is filled in as in an edition that was named, or an empty text. */
-  static String former(Context context) {
+  /**
+   * @param path of the sets
+   * @param name of the one in the form
+   */
+  Former former(Context context, String path, String name) {
     String named = asked(context, EditionChoice.PARAMETER);
-    return named.isEmpty()
-        ? ""
-        : "This is how it was in edition %s. Save it, and it counts again.".formatted(named);
+    String notice =
+        named.isEmpty()
+            ? ""
+            : "This is how it was in edition %s. Save it, and it counts again.".formatted(named);
+    return new Former(notice, path + "/edit", name, newest().edition());
   }
 
   static ProblemException missing(String name, Lexicon edition) {
     return Problem.of(
             ProblemType.NOT_FOUND,
-            "Edition %d has nothing called %s.".formatted(edition.edition(), Quoted.of(name)))
+            "Edition %d has nothing called %s. Go back and choose another."
+                .formatted(edition.edition(), Quoted.of(name)))
         .exception();
   }
 

@@ -169,7 +169,7 @@ class TeachingPagesTest {
     String form = ada.get(before).body();
     assertThat(form).contains("This is how it was in edition 2", "the said</textarea>");
     assertThat(ada.get(SIGHT_WORDS + "?name=ours").body())
-        .contains("was</textarea>")
+        .contains("was</textarea>", "A number from 1 to 3", "max=\"3\"")
         .doesNotContain("This is how it was");
     saveSightWords("ours", "the said", seen(form));
     assertThat(ada.get("/api/v1/sight-words").body()).contains("[\"the\",\"said\"]");

@@ -19,6 +19,7 @@ import java.net.http.HttpRequest;
 import java.net.http.HttpResponse.BodyHandlers;
 import java.time.Duration;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutorService;
@@ -36,11 +37,12 @@ import org.hedgerow.web.query.ValueCounts;
 
 /**
  * How many lists a second the server gives, beside a bare route in the same server that sends the
- * same bytes from memory. Asks only itself, for half a minute; or, with the port of a running jar
- * on this machine, that one, which has no bare route:
+ * same bytes from memory. Asks only itself, for half a minute. With ports of running jars on this
+ * machine it asks those in turn, round after round, so that two builds are compared under the same
+ * conditions:
  *
  * <pre>mvn -pl server -am test-compile
- * java -cp … org.hedgerow.web.api.LoadRun [8080]</pre>
+ * java -cp … org.hedgerow.web.api.LoadRun [8080 [8081 …]]</pre>
  */
 public final class LoadRun {
 
@@ -50,6 +52,7 @@ public final class LoadRun {
   private static final Duration ROUND = Duration.ofSeconds(2);
 
   private final int port;
+  private int asked;
 
   private LoadRun(int port) {
     this.port = port;
@@ -58,9 +61,18 @@ public final class LoadRun {
   /** Prints the figures. */
   public static void main(String[] arguments) throws Exception {
     if (arguments.length > 0) {
-      new LoadRun(Integer.parseInt(arguments[0])).measure();
+      compareJars(Arrays.stream(arguments).map(Integer::valueOf).toList());
     } else {
       compare();
+    }
+  }
+
+  private static void compareJars(List<Integer> ports) {
+    List<LoadRun> jars = ports.stream().map(LoadRun::new).toList();
+    jars.forEach(LoadRun::warmUp);
+    for (int round = 1; round <= ROUNDS; round++) {
+      System.out.printf("Round %d%n", round);
+      jars.forEach(LoadRun::measure);
     }
   }
 
@@ -97,12 +109,18 @@ public final class LoadRun {
     }
   }
 
-  private void measure() {
+  private void warmUp() {
     unheardOf(0); // reads the catalogue before time counts
-    IntFunction<String> same = number -> LIST;
-    run(same, ROUND.multipliedBy(2));
-    System.out.printf("GET /words     %8.0f requests a second%n", run(same, ROUND));
-    System.out.printf("never asked yet%8.0f%n", run(LoadRun::unheardOf, ROUND));
+    run(number -> LIST, ROUND.multipliedBy(2));
+    run(LoadRun::unheardOf, ROUND);
+  }
+
+  private void measure() {
+    double same = run(number -> LIST, ROUND);
+    int offset = asked; // other questions than in the round before
+    double fresh = run(number -> unheardOf(number + offset), ROUND);
+    System.out.printf(
+        "port %-5d  GET /words %8.0f a second, never asked yet %8.0f%n", port, same, fresh);
   }
 
   private void compare(Bare bare) throws Exception {
@@ -152,6 +170,7 @@ public final class LoadRun {
       counts.add(CompletableFuture.supplyAsync(() -> ask(paths, first * 1_000_003, end), threads));
     }
     int all = counts.stream().mapToInt(CompletableFuture::join).sum();
+    asked += all;
     threads.shutdown();
     return all * 1e9 / duration.toNanos();
   }

@@ -22,9 +22,22 @@ final class AnswerContract {
    */
   List<String> breaches(Place answer, Exchange exchange) {
     List<String> breaches = new ArrayList<>(headerBreaches(answer, exchange.headers()));
+    exchange.problem().ifPresent(problem -> breaches.addAll(problemBreaches(answer, problem)));
     bodyBreaches(answer.child("content"), exchange).stream()
         .map(breach -> "the answer " + breach)
         .forEach(breaches::add);
+    return breaches;
+  }
+
+  /** A problem must be one of those that the document lists for this answer. */
+  private static List<String> problemBreaches(Place answer, Exchange.RaisedProblem problem) {
+    List<String> breaches = new ArrayList<>();
+    if (answer.child("x-problem-types").members().noneMatch(each -> each.says(problem.type()))) {
+      breaches.add("the problem %s isn't listed for this answer".formatted(problem.type()));
+    }
+    if (!problem.statusFits()) {
+      breaches.add("the problem names another status than the answer");
+    }
     return breaches;
   }
 

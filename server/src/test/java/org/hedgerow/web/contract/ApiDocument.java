@@ -50,16 +50,15 @@ final class ApiDocument {
 
   /** What answers at addresses that aren't listed. */
   Place notFound() {
-    return root.child("components").child("responses").child("NotFound");
-  }
-
-  /** What answers to requests that no route sees, at any address. */
-  Place unreadable() {
-    return root.child("components").child("responses").child("Unreadable");
+    return elsewhere("404");
   }
 
   /** What answers to methods that aren't listed. */
   Place methodNotAllowed() {
-    return root.child("components").child("responses").child("MethodNotAllowed");
+    return elsewhere("405");
+  }
+
+  private Place elsewhere(String status) {
+    return root.child("x-elsewhere").child("responses").child(status);
   }
 }

@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
 
 /**
  * A request with its answer, as they went over the wire.
@@ -28,6 +29,8 @@ public record Exchange(
     int status,
     HttpHeaders headers,
     String body) {
+  private static final Pattern PROBLEM_TYPE =
+      Pattern.compile("\"type\": ?\"/docs/problems#([a-z-]+)\"");
 
   /** Of a request without a body. */
   public static Exchange of(HttpResponse<String> response) {
@@ -75,6 +78,23 @@ public record Exchange(
   boolean isRefused() {
     return status >= 400;
   }
+
+  /** The problem that the answer is, if it is one. */
+  Optional<RaisedProblem> problem() {
+    return Optional.of(PROBLEM_TYPE.matcher(body))
+        .filter(matcher -> isRefused() && matcher.find())
+        .map(matcher -> new RaisedProblem(matcher.group(1), body.matches(ownStatus())));
+  }
+
+  private String ownStatus() {
+    return "(?s).*\"status\": ?" + status + "\\b.*";
+  }
+
+  /**
+   * @param type the last part of its type, such as {@code not-found}
+   * @param statusFits whether it names the status of the answer
+   */
+  record RaisedProblem(String type, boolean statusFits) {}
 
   static Optional<String> mediaType(HttpHeaders headers) {
     return headers

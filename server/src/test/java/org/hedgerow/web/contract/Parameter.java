@@ -19,8 +19,15 @@ record Parameter(Place place) {
 
   /** What was sent, as the kind of value that its schema speaks of. */
   JsonNode value(String sent) {
-    Place schema = place.child("schema");
+    Place schema = schema();
     return schema.child("type").says("array") ? list(schema, sent) : single(schema, sent);
+  }
+
+  /** The schema itself, also where it only gains a default or a description here. */
+  private Place schema() {
+    Place schema = place.child("schema");
+    Place base = schema.child("allOf").child("0");
+    return base.exists() ? base : schema;
   }
 
   private static JsonNode list(Place schema, String sent) {

@@ -15,7 +15,8 @@ final class Schemas {
   private final SchemaRegistry registry;
 
   Schemas(ApiDocument document) {
-    Map<String, String> documents = Map.of(DOCUMENT, document.root().node().toString());
+    Map<String, String> documents =
+        Map.of(DOCUMENT, Invariants.addedTo(document.root().node()).toString());
     this.registry =
         SchemaRegistry.withDefaultDialect(
             SpecificationVersion.DRAFT_2020_12, builder -> builder.schemas(documents));

@@ -12,17 +12,22 @@ record DecisionsView(List<Result> results) {
   /**
    * What came of one: the contribution as it is from now on, or why nothing was done.
    *
+   * @param outcome {@code decided} or {@code refused}
    * @param contribution its number
    */
   @JsonInclude(JsonInclude.Include.NON_ABSENT)
   record Result(
-      int contribution, Optional<ContributionView> decided, Optional<ProblemBody> problem) {
+      String outcome,
+      int contribution,
+      Optional<ContributionView> decided,
+      Optional<ProblemBody> problem) {
     static Result of(ContributionView view) {
-      return new Result(view.id(), Optional.of(view), Optional.empty());
+      return new Result("decided", view.id(), Optional.of(view), Optional.empty());
     }
 
     static Result refused(int contribution, Problem problem) {
-      return new Result(contribution, Optional.empty(), Optional.of(ProblemBody.of(problem)));
+      return new Result(
+          "refused", contribution, Optional.empty(), Optional.of(ProblemBody.of(problem)));
     }
   }
 }

@@ -5,6 +5,8 @@ import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
 
+import com.github.benmanes.caffeine.cache.Caffeine;
+import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaMethodCall;
 import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.junit.AnalyzeClasses;
@@ -12,7 +14,9 @@ import com.tngtech.archunit.junit.ArchTest;
 import com.tngtech.archunit.lang.ArchRule;
 import java.time.Clock;
 import java.time.InstantSource;
+import java.util.Map;
 import java.util.Set;
+import java.util.concurrent.ConcurrentMap;
 
 /** The arrows between packages point downwards only, and the core stays pure. */
 @AnalyzeClasses(packages = "org.hedgerow", importOptions = ImportOption.DoNotIncludeTests.class)
@@ -49,6 +53,9 @@ class ArchitectureTest {
     "org.postgresql..",
     "picocli.."
   };
+
+  private static final Set<String> COMPUTING =
+      Set.of("compute", "computeIfAbsent", "computeIfPresent", "merge");
 
   @ArchTest
   static final ArchRule arrowsPointDownwards =
@@ -205,6 +212,50 @@ class ArchitectureTest {
           .should()
           .dependOnClassesThat()
           .resideInAPackage("picocli..");
+
+  /** Whoever waits for a thread of the common pool waits for all that these threads wait for. */
+  @ArchTest
+  static final ArchRule nothingIsDoneByParallelStreams =
+      noClasses()
+          .should()
+          .callMethodWhere(describe("a stream is parallel", ArchitectureTest::isParallel));
+
+  /** See {@link org.hedgerow.caching.Memo}. */
+  @ArchTest
+  static final ArchRule nothingIsComputedInsideACache =
+      noClasses()
+          .should()
+          .callMethodWhere(describe("a cache computes", ArchitectureTest::computesInside));
+
+  @ArchTest
+  static final ArchRule cachesDoNotUseTheCommonPool =
+      noClasses()
+          .that()
+          .resideOutsideOfPackage("org.hedgerow.caching")
+          .should()
+          .callMethod(Caffeine.class, "newBuilder");
+
+  private static boolean isParallel(JavaMethodCall call) {
+    return call.getTarget().getName().startsWith("parallel")
+        && call.getTargetOwner().getPackageName().startsWith("java.util");
+  }
+
+  /** By an interface of Caffeine, or in a concurrent map, by whichever type it is called. */
+  private static boolean computesInside(JavaMethodCall call) {
+    String method = call.getTarget().getName();
+    if (call.getTargetOwner().getPackageName().equals(Caffeine.class.getPackageName())) {
+      return method.startsWith("get") && call.getTarget().getRawParameterTypes().size() > 1;
+    }
+    return COMPUTING.contains(method)
+        && (call.getTargetOwner().isAssignableTo(ConcurrentMap.class)
+            || (call.getTargetOwner().isAssignableTo(Map.class)
+                && makesConcurrentMaps(call.getOriginOwner())));
+  }
+
+  private static boolean makesConcurrentMaps(JavaClass user) {
+    return user.getConstructorCallsFromSelf().stream()
+        .anyMatch(call -> call.getTargetOwner().isAssignableTo(ConcurrentMap.class));
+  }
 
   private static boolean asksForTime(JavaMethodCall call) {
     String owner = call.getTargetOwner().getPackageName();

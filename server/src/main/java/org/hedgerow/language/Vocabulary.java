@@ -19,7 +19,13 @@ final class Vocabulary implements Dictionary {
 
   @Override
   public Word getWord(String spelling) {
-    return words.computeIfAbsent(spelling, text -> new Word(text, NOT_SAID, false));
+    Word known = words.get(spelling);
+    return known != null ? known : added(new Word(spelling, NOT_SAID, false));
+  }
+
+  private Word added(Word word) {
+    Word earlier = words.putIfAbsent(word.getSpelling(), word);
+    return earlier == null ? word : earlier;
   }
 
   @Override

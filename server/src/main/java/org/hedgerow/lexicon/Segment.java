@@ -1,11 +1,10 @@
 package org.hedgerow.lexicon;
 
-import com.github.benmanes.caffeine.cache.Cache;
-import com.github.benmanes.caffeine.cache.Caffeine;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.hedgerow.caching.Memo;
 import org.roaringbitmap.RoaringBitmap;
 
 /**
@@ -25,15 +24,14 @@ final class Segment {
   private final Search search;
   private final Lazy<NearbyWords> nearby;
   private final Passing none;
-  private final Cache<Sought, Passing> kept =
-      Caffeine.newBuilder().maximumSize(QUERIES_KEPT).build();
+  private final Memo<Sought, Passing> kept = Memo.ofSize(QUERIES_KEPT);
 
   /**
    * @param words in any order, each spelling once
    */
   Segment(Speech speech, List<Word> words) {
     this.words =
-        words.parallelStream()
+        words.stream()
             .sorted(Order.DEFAULT.comparator())
             .map(word -> word.among(speech.known()))
             .toList();

@@ -1,12 +1,11 @@
 package org.hedgerow.lexicon;
 
-import com.github.benmanes.caffeine.cache.Cache;
-import com.github.benmanes.caffeine.cache.Caffeine;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.hedgerow.caching.Memo;
 import org.hedgerow.phonics.AccentCatalogue;
 import org.hedgerow.phonics.Accents;
 import org.hedgerow.phonics.Catalogue;
@@ -17,8 +16,7 @@ final class Speech {
   private final Accents known;
   private final Map<String, AccentCatalogue> accents = new LinkedHashMap<>();
   private final Map<String, Lazy<AccentTools>> tools = new HashMap<>();
-  private final Cache<WordQuery, Sought> sought =
-      Caffeine.newBuilder().maximumSize(Segment.QUERIES_KEPT).build();
+  private final Memo<WordQuery, Sought> sought = Memo.ofSize(Segment.QUERIES_KEPT);
 
   /**
    * @param accents at least one, all with one catalogue

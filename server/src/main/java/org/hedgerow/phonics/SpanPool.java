@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ConcurrentMap;
+import java.util.stream.IntStream;
 
 /**
  * Makes the spans of a path, each distinct span only once: a dictionary of a hundred thousand words
@@ -44,18 +45,28 @@ final class SpanPool {
 
   private Span contiguous(int realisation, int letter, int length) {
     Key key = new Key(realisation, letter, letter + length);
-    return spans.computeIfAbsent(
-        key,
-        missing ->
+    Span known = spans.get(key);
+    return known != null
+        ? known
+        : pooled(
+            key,
             new Span(
-                java.util.stream.IntStream.range(letter, letter + length).boxed().toList(),
+                IntStream.range(letter, letter + length).boxed().toList(),
                 realisations.get(realisation)));
   }
 
   private Span closed(Span head, int tail) {
     Realisation realisation = head.realisation();
     Key key = new Key(realisation.id(), head.firstLetter(), -tail);
-    return spans.computeIfAbsent(
-        key, missing -> new Span(List.of(head.firstLetter(), tail), realisation));
+    Span known = spans.get(key);
+    return known != null
+        ? known
+        : pooled(key, new Span(List.of(head.firstLetter(), tail), realisation));
+  }
+
+  /** The first of equal spans, if several threads make one. */
+  private Span pooled(Key key, Span made) {
+    Span earlier = spans.putIfAbsent(key, made);
+    return earlier == null ? made : earlier;
   }
 }

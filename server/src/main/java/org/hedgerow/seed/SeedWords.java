@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Consumer;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.hedgerow.lexicon.Status;
 import org.hedgerow.lexicon.Word;
@@ -63,10 +62,13 @@ public final class SeedWords {
    * @param progress told each word as it is done, from any thread
    */
   public List<Word> words(Consumer<Word> progress) {
-    return dictionary.parallelStream()
-        .map(this::word)
-        .peek(progress)
-        .collect(Collectors.toUnmodifiableList());
+    return AllProcessors.map(
+        dictionary,
+        entry -> {
+          Word word = word(entry);
+          progress.accept(word);
+          return word;
+        });
   }
 
   private Word word(DictionaryEntry entry) {

@@ -7,6 +7,7 @@ import java.util.Arrays;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import java.util.function.IntConsumer;
+import org.hedgerow.accounts.UnavailableException;
 import org.jspecify.annotations.Nullable;
 import org.postgresql.PGConnection;
 import org.postgresql.PGNotification;
@@ -86,6 +87,8 @@ final class EditionListener implements AutoCloseable {
   private void lookSafely(int announced) {
     try {
       look.accept(announced);
+    } catch (UnavailableException later) {
+      LOG.warn("A new edition can't be read yet: {}", later.getMessage());
     } catch (RuntimeException problem) {
       LOG.warn("A new edition can't be read yet", problem);
     }

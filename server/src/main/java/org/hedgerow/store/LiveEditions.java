@@ -1,11 +1,14 @@
 package org.hedgerow.store;
 
-import com.github.benmanes.caffeine.cache.Cache;
-import com.github.benmanes.caffeine.cache.Caffeine;
+import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CopyOnWriteArrayList;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.locks.ReentrantLock;
 import java.util.function.Consumer;
+import org.hedgerow.accounts.UnavailableException;
+import org.hedgerow.caching.Memo;
 import org.hedgerow.lexicon.EditionLog;
 import org.hedgerow.lexicon.Editions;
 import org.hedgerow.lexicon.Lexicon;
@@ -22,13 +25,15 @@ public final class LiveEditions implements Editions, AutoCloseable {
   private static final Logger LOG = LoggerFactory.getLogger(LiveEditions.class);
   private static final int OLD_ONES_KEPT = 4;
 
+  /** How long whoever publishes waits for others who do. The edition is shown soon all the same. */
+  private static final Duration PATIENCE = Duration.ofSeconds(5);
+
   private final EditionReader reader;
   private final Outage outage;
   private final EditionLog log;
   private final Lexicon first;
-  private final Object making = new Object();
-  private final Cache<Integer, Lexicon> old =
-      Caffeine.newBuilder().maximumSize(OLD_ONES_KEPT).build();
+  private final ReentrantLock making = new ReentrantLock();
+  private final Memo<Integer, Lexicon> old = Memo.ofSize(OLD_ONES_KEPT);
   private final List<Consumer<Lexicon>> preparations = new CopyOnWriteArrayList<>();
   private final EditionListener listener;
   private volatile Lexicon newest;
@@ -88,6 +93,8 @@ public final class LiveEditions implements Editions, AutoCloseable {
     if (number > newest.edition()) {
       try {
         look(number);
+      } catch (UnavailableException later) {
+        LOG.warn("Edition {} can't be read yet: {}", number, later.getMessage());
       } catch (JdbiException problem) {
         LOG.warn("Edition {} can't be read yet", number, problem);
       }
@@ -96,15 +103,34 @@ public final class LiveEditions implements Editions, AutoCloseable {
 
   /** Whoever waited while others looked may find that they saw the edition too. */
   private void look(int number) {
-    synchronized (making) {
+    if (!takesTurn()) {
+      LOG.warn("An edition is being read for more than {}.", PATIENCE);
+      return;
+    }
+    try {
       if (number > newest.edition()) {
-        Lexicon next = after(newest);
-        if (next != newest) {
-          preparations.forEach(each -> prepare(next, each));
-          newest = next;
-          LOG.info("Edition {} is answered from now on.", next.edition());
-        }
+        showNext();
       }
+    } finally {
+      making.unlock();
+    }
+  }
+
+  private boolean takesTurn() {
+    try {
+      return making.tryLock(PATIENCE.toMillis(), TimeUnit.MILLISECONDS);
+    } catch (InterruptedException stopped) {
+      Thread.currentThread().interrupt();
+      return false;
+    }
+  }
+
+  private void showNext() {
+    Lexicon next = outage.told(() -> after(newest));
+    if (next != newest) {
+      preparations.forEach(each -> prepare(next, each));
+      newest = next;
+      LOG.info("Edition {} is answered from now on.", next.edition());
     }
   }
 

@@ -1,7 +1,7 @@
 package org.hedgerow.store;
 
-import com.github.benmanes.caffeine.cache.Cache;
-import com.github.benmanes.caffeine.cache.Caffeine;
+import org.hedgerow.caching.Caches;
+import org.hedgerow.caching.Memo;
 import org.hedgerow.lexicon.Bytes;
 import org.hedgerow.lexicon.PictureContent;
 import org.jdbi.v3.core.Jdbi;
@@ -16,7 +16,7 @@ final class StoredPictures {
 
   private final Jdbi jdbi;
   private final Outage outage;
-  private final Cache<String, Bytes> kept;
+  private final Memo<String, Bytes> kept;
 
   StoredPictures(Jdbi jdbi, Outage outage) {
     this(jdbi, outage, KEPT_BYTES);
@@ -29,11 +29,10 @@ final class StoredPictures {
     this.jdbi = jdbi;
     this.outage = outage;
     this.kept =
-        Caffeine.newBuilder()
-            .maximumWeight(keptBytes)
-            .weigher((String id, Bytes content) -> content.size())
-            .executor(Runnable::run)
-            .build();
+        new Memo<>(
+            Caches.builder()
+                .maximumWeight(keptBytes)
+                .weigher((String id, Bytes content) -> content.size()));
   }
 
   /** The content of a picture that is stored. */
@@ -64,7 +63,6 @@ final class StoredPictures {
 
   /** How many bytes are kept in memory just now. */
   long keptBytes() {
-    kept.cleanUp();
-    return kept.asMap().values().stream().mapToLong(Bytes::size).sum();
+    return kept.values().stream().mapToLong(Bytes::size).sum();
   }
 }

@@ -1,11 +1,11 @@
 package org.hedgerow.sentences.compose;
 
-import com.github.benmanes.caffeine.cache.Cache;
-import com.github.benmanes.caffeine.cache.Caffeine;
 import java.time.Duration;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Predicate;
+import org.hedgerow.caching.Caches;
+import org.hedgerow.caching.Memo;
 import org.hedgerow.lexicon.Lexicon;
 import org.hedgerow.lexicon.Word;
 import org.hedgerow.reading.Verdict;
@@ -46,8 +46,8 @@ public final class Composer {
 
   private static final Duration KEPT_FOR = Duration.ofMinutes(10);
 
-  private final Cache<Question, Pantry> pantries =
-      Caffeine.newBuilder().maximumSize(KEPT).expireAfterAccess(KEPT_FOR).build();
+  private final Memo<Question, Pantry> pantries =
+      new Memo<>(Caches.builder().maximumSize(KEPT).expireAfterAccess(KEPT_FOR));
 
   private final Knowledge knowledge;
   private final Ranking ranking;

@@ -1,9 +1,10 @@
 package org.hedgerow.web.api;
 
 import com.github.benmanes.caffeine.cache.Cache;
-import com.github.benmanes.caffeine.cache.Caffeine;
 import java.util.Optional;
 import java.util.function.Supplier;
+import org.hedgerow.caching.Caches;
+import org.hedgerow.caching.Memo;
 
 /**
  * Keeps finished answers, as many as fit. What an edition answers never changes, but once two later
@@ -24,14 +25,14 @@ final class AnswerCache {
   /** Below this, compressing saves nothing that a network would notice. */
   private static final int LEAST_TO_COMPRESS = 1000;
 
-  private final Cache<Key, Answer> answers =
-      Caffeine.newBuilder()
-          .maximumWeight(MOST_BYTES)
-          .<Key, Answer>weigher((key, answer) -> key.weight() + answer.bytes().length)
-          .build();
+  private final Memo<Key, Answer> answers =
+      new Memo<>(
+          Caches.builder()
+              .maximumWeight(MOST_BYTES)
+              .<Key, Answer>weigher((key, answer) -> key.weight() + answer.bytes().length));
 
   private final Cache<Said, Key> wordings =
-      Caffeine.newBuilder()
+      Caches.builder()
           .maximumWeight(MOST_BYTES_OF_WORDINGS)
           .<Said, Key>weigher((said, key) -> said.wording().weight() + key.weight())
           .build();
@@ -59,7 +60,7 @@ final class AnswerCache {
   /** Makes room for the answers of an edition that will soon be the newest. */
   synchronized void prepare(int next) {
     int gone = before;
-    answers.asMap().keySet().removeIf(key -> key.edition() == gone);
+    answers.forget(key -> key.edition() == gone);
     wordings.asMap().keySet().removeIf(said -> said.edition() == gone);
     before = newest;
     newest = next;
@@ -73,7 +74,7 @@ final class AnswerCache {
    */
   Optional<Answer> asBefore(int edition, Wording wording) {
     return Optional.ofNullable(wordings.getIfPresent(new Said(edition, wording)))
-        .map(answers::getIfPresent);
+        .flatMap(answers::kept);
   }
 
   /**

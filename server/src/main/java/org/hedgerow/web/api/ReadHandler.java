@@ -38,18 +38,31 @@ final class ReadHandler implements Handler {
     Wording wording = Wording.of(context);
     Lexicon newest = editions.newest();
     Answer answer =
-        cache.asBefore(newest.edition(), wording).orElseGet(() -> answer(newest, wording));
+        cache
+            .asBefore(newest.edition(), wording)
+            .orElseGet(() -> answer(newest, wording, parameters(wording)));
     lately.asked(wording);
     Sending.send(context, answer);
   }
 
   /** Works out what was asked lately for an edition that will soon be the newest. */
   void prepare(Lexicon next) {
-    lately.askAgain(wording -> answer(next, wording));
+    lately.askAgain(wording -> prepare(next, wording));
   }
 
-  private Answer answer(Lexicon newest, Wording wording) {
-    Parameters parameters = Parameters.parsed(wording.query(), known);
+  /** What an older edition answers stays as it is, and that edition may have to be read first. */
+  private void prepare(Lexicon next, Wording wording) {
+    Parameters parameters = parameters(wording);
+    if (!EditionChoice.isPinned(parameters)) {
+      answer(next, wording, parameters);
+    }
+  }
+
+  private Parameters parameters(Wording wording) {
+    return Parameters.parsed(wording.query(), known);
+  }
+
+  private Answer answer(Lexicon newest, Wording wording, Parameters parameters) {
     Lexicon lexicon = EditionChoice.of(editions, newest, parameters);
     Format format =
         formats.choose(parameters.text(Formats.PARAMETER), wording.accept(), parameters.faults());

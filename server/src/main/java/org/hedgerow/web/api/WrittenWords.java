@@ -1,9 +1,9 @@
 package org.hedgerow.web.api;
 
 import com.github.benmanes.caffeine.cache.Cache;
-import com.github.benmanes.caffeine.cache.Caffeine;
 import java.util.List;
 import java.util.function.Supplier;
+import org.hedgerow.caching.Caches;
 import org.hedgerow.lexicon.Word;
 
 /**
@@ -16,7 +16,7 @@ final class WrittenWords {
 
   private final Json json;
   private final Cache<String, Written> last =
-      Caffeine.newBuilder()
+      Caches.builder()
           .maximumWeight(MOST_BYTES)
           .<String, Written>weigher(
               (list, written) -> BYTES_OF_A_CHARACTER * (list.length() + written.json.length()))

@@ -2,10 +2,9 @@ package org.hedgerow.web.pages;
 
 import static java.util.Objects.requireNonNull;
 
-import com.github.benmanes.caffeine.cache.Cache;
-import com.github.benmanes.caffeine.cache.Caffeine;
 import java.util.Comparator;
 import java.util.List;
+import org.hedgerow.caching.Memo;
 import org.hedgerow.lexicon.Lexicon;
 import org.hedgerow.lexicon.WordQuery;
 import org.hedgerow.phonics.Catalogue;
@@ -29,12 +28,10 @@ final class ChartMaker {
   private record Key(Lexicon lexicon, List<String> accents) {}
 
   private final ValueCounts counts;
-  private final Cache<Key, Chart> charts =
-      Caffeine.newBuilder().maximumSize(CHARTS_AT_ONCE).build();
+  private final Memo<Key, Chart> charts = Memo.ofSize(CHARTS_AT_ONCE);
 
   /** The values without the numbers of their words: all editions share the catalogue. */
-  private final Cache<ChosenAccents, List<ChartValue>> uncounted =
-      Caffeine.newBuilder().maximumSize(CHARTS_AT_ONCE).build();
+  private final Memo<ChosenAccents, List<ChartValue>> uncounted = Memo.ofSize(CHARTS_AT_ONCE);
 
   private final Lately<ChosenAccents> lately = new Lately<>();
 

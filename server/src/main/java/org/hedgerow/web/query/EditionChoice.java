@@ -26,6 +26,12 @@ public final class EditionChoice {
     return of(editions, editions.newest(), parameters);
   }
 
+  /** Whether an edition is named, or a list is to go on in the one in which it was begun. */
+  public static boolean isPinned(Parameters parameters) {
+    return parameters.text(PARAMETER).isPresent()
+        || parameters.text(WordQueryReader.AFTER).isPresent();
+  }
+
   /**
    * The same, where the newest edition is known, or is about to be the newest.
    *

@@ -1,10 +1,10 @@
 package org.hedgerow.web.query;
 
 import com.github.benmanes.caffeine.cache.Cache;
-import com.github.benmanes.caffeine.cache.Caffeine;
 import java.time.Duration;
 import java.util.List;
 import java.util.function.Consumer;
+import org.hedgerow.caching.Caches;
 
 /**
  * What was asked in the last seconds. An edition that is about to be the newest is asked the same,
@@ -21,7 +21,7 @@ public final class Lately<Q> {
   private static final long LONGEST_NANOSECONDS = Duration.ofMillis(20).toNanos();
 
   private final Cache<Q, Boolean> questions =
-      Caffeine.newBuilder().expireAfterAccess(REMEMBERED).maximumSize(MOST).build();
+      Caches.builder().expireAfterAccess(REMEMBERED).maximumSize(MOST).build();
 
   /** Remembers that a question was asked. */
   public void asked(Q question) {

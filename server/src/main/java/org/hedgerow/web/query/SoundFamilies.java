@@ -2,10 +2,9 @@ package org.hedgerow.web.query;
 
 import static java.util.Objects.requireNonNull;
 
-import com.github.benmanes.caffeine.cache.Cache;
-import com.github.benmanes.caffeine.cache.Caffeine;
 import java.util.Collection;
 import java.util.Map;
+import org.hedgerow.caching.Memo;
 import org.hedgerow.lexicon.Lexicon;
 import org.hedgerow.phonics.Sound;
 
@@ -18,8 +17,7 @@ public final class SoundFamilies {
   private static final int ACCENTS_AT_ONCE = 20;
 
   private final ValueCounts counts;
-  private final Cache<Key, Map<Sound, SoundFamily>> families =
-      Caffeine.newBuilder().maximumSize(ACCENTS_AT_ONCE).build();
+  private final Memo<Key, Map<Sound, SoundFamily>> families = Memo.ofSize(ACCENTS_AT_ONCE);
 
   private record Key(int edition, String accent) {}
 

@@ -1,9 +1,8 @@
 package org.hedgerow.web.query;
 
-import com.github.benmanes.caffeine.cache.Cache;
-import com.github.benmanes.caffeine.cache.Caffeine;
 import java.util.HashMap;
 import java.util.Map;
+import org.hedgerow.caching.Memo;
 import org.hedgerow.lexicon.Lexicon;
 import org.hedgerow.lexicon.Tally;
 import org.hedgerow.lexicon.WordQuery;
@@ -18,8 +17,7 @@ public final class ValueCounts {
 
   private static final int ACCENTS_AT_ONCE = 20;
 
-  private final Cache<Key, Map<Correspondence, Tally>> counts =
-      Caffeine.newBuilder().maximumSize(ACCENTS_AT_ONCE).build();
+  private final Memo<Key, Map<Correspondence, Tally>> counts = Memo.ofSize(ACCENTS_AT_ONCE);
 
   private record Key(int edition, String accent) {}
 

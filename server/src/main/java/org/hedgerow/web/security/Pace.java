@@ -1,7 +1,6 @@
 package org.hedgerow.web.security;
 
 import com.github.benmanes.caffeine.cache.Cache;
-import com.github.benmanes.caffeine.cache.Caffeine;
 import io.github.bucket4j.Bucket;
 import io.github.bucket4j.ConsumptionProbe;
 import io.github.bucket4j.TimeMeter;
@@ -10,6 +9,7 @@ import io.javalin.http.Header;
 import java.time.Duration;
 import java.time.InstantSource;
 import org.hedgerow.accounts.Account;
+import org.hedgerow.caching.Caches;
 
 /**
  * How fast one account may go on doing what costs a server work: so many at once, and as many again
@@ -23,7 +23,7 @@ public final class Pace {
   private final int most;
   private final TimeMeter time;
   private final Cache<Integer, Bucket> buckets =
-      Caffeine.newBuilder().maximumSize(MOST_ACCOUNTS).build();
+      Caches.builder().maximumSize(MOST_ACCOUNTS).build();
 
   /**
    * @param what as in {@code pictures}
@@ -54,12 +54,22 @@ public final class Pace {
    */
   public void count(Context context) {
     int account = Identity.of(context).actor().account().map(Account::id).orElse(0);
-    ConsumptionProbe probe = buckets.get(account, id -> full()).tryConsumeAndReturnRemaining(1);
+    ConsumptionProbe probe = bucket(account).tryConsumeAndReturnRemaining(1);
     if (!probe.isConsumed()) {
       Duration wait = Duration.ofNanos(probe.getNanosToWaitForRefill());
       context.header(Header.RETRY_AFTER, Long.toString(wait.toSeconds() + 1));
       throw new TooFastException(what, wait);
     }
+  }
+
+  private Bucket bucket(int account) {
+    Bucket known = buckets.getIfPresent(account);
+    if (known != null) {
+      return known;
+    }
+    Bucket full = full();
+    Bucket earlier = buckets.asMap().putIfAbsent(account, full);
+    return earlier == null ? full : earlier;
   }
 
   private Bucket full() {

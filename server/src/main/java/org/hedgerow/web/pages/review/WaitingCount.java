@@ -1,9 +1,9 @@
 package org.hedgerow.web.pages.review;
 
-import com.github.benmanes.caffeine.cache.Cache;
-import com.github.benmanes.caffeine.cache.Caffeine;
 import java.time.Duration;
 import org.hedgerow.accounts.Actor;
+import org.hedgerow.caching.Caches;
+import org.hedgerow.caching.Memo;
 import org.hedgerow.review.ContributionQuery;
 import org.hedgerow.review.Queue;
 import org.hedgerow.web.pages.Waiting;
@@ -22,8 +22,8 @@ public final class WaitingCount implements Waiting {
   private static final int ENOUGH = 101;
 
   private final Queue queue;
-  private final Cache<Integer, Integer> counts =
-      Caffeine.newBuilder().maximumSize(REVIEWERS_AT_ONCE).expireAfterWrite(GOOD_FOR).build();
+  private final Memo<Integer, Integer> counts =
+      new Memo<>(Caches.builder().maximumSize(REVIEWERS_AT_ONCE).expireAfterWrite(GOOD_FOR));
 
   public WaitingCount(Queue queue) {
     this.queue = queue;

@@ -19,7 +19,8 @@ import java.util.stream.Stream;
  * run tests side by side; tests get copies, which saves each of them the seconds of a first start.
  */
 public final class SeededData {
-  private static final Path PLACE = Path.of("target/seeded").toAbsolutePath();
+  private static final Path PLACE =
+      Path.of(System.getProperty("hedgerow.jar")).toAbsolutePath().resolveSibling("seeded");
   private static final String MADE = "made";
   private static final String DATA = "data";
 

@@ -11,7 +11,7 @@ import tools.jackson.databind.JsonNode;
 import tools.jackson.dataformat.yaml.YAMLMapper;
 
 /** An OpenAPI document: its routes, and the answers that stand for all addresses not listed. */
-final class ApiDocument {
+public final class ApiDocument {
   private final Place root;
   private final List<PathTemplate> templates;
 
@@ -24,7 +24,7 @@ final class ApiDocument {
             .toList();
   }
 
-  static ApiDocument published() {
+  public static ApiDocument published() {
     return parse(new String(ApiDocs.openApi(), UTF_8));
   }
 
@@ -32,7 +32,7 @@ final class ApiDocument {
     return new ApiDocument(new YAMLMapper().readTree(yaml));
   }
 
-  Place root() {
+  public Place root() {
     return root;
   }
 

@@ -4,10 +4,10 @@ import java.util.List;
 import java.util.Optional;
 
 /** A method of a listed path. */
-record Operation(Place place) {
+public record Operation(Place place) {
 
   /** The parameters that stand in the path, in the query or in the headers. */
-  List<Parameter> parameters(String in) {
+  public List<Parameter> parameters(String in) {
     return place
         .child("parameters")
         .members()
@@ -26,7 +26,7 @@ record Operation(Place place) {
         .filter(Place::exists);
   }
 
-  Optional<Place> requestBody() {
+  public Optional<Place> requestBody() {
     return Optional.of(place.child("requestBody")).filter(Place::exists);
   }
 }

@@ -6,14 +6,14 @@ import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.JsonNodeFactory;
 
 /** A parameter of an operation. */
-record Parameter(Place place) {
+public record Parameter(Place place) {
   private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
 
-  String name() {
+  public String name() {
     return place.child("name").node().asString();
   }
 
-  boolean isRequired() {
+  public boolean isRequired() {
     return place.child("required").node().asBoolean(false);
   }
 

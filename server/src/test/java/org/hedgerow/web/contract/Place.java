@@ -10,18 +10,18 @@ import tools.jackson.databind.JsonNode;
  *
  * @param pointer a JSON pointer, such as {@code /paths/~1health~1live/get}
  */
-record Place(JsonNode document, String pointer) {
+public record Place(JsonNode document, String pointer) {
   private static final String REFERENCE = "$ref";
 
   static Place root(JsonNode document) {
     return new Place(document, "");
   }
 
-  JsonNode node() {
+  public JsonNode node() {
     return document.at(JsonPointer.compile(pointer));
   }
 
-  boolean exists() {
+  public boolean exists() {
     return !node().isMissingNode();
   }
 
@@ -30,7 +30,7 @@ record Place(JsonNode document, String pointer) {
   }
 
   /** What stands under a name here, behind any reference. */
-  Place child(String name) {
+  public Place child(String name) {
     return own(name).target();
   }
 
@@ -40,7 +40,7 @@ record Place(JsonNode document, String pointer) {
   }
 
   /** Where a reference leads to; this place itself if it holds none. */
-  Place target() {
+  public Place target() {
     JsonNode reference = node().path(REFERENCE);
     return reference.isMissingNode()
         ? this
@@ -48,16 +48,16 @@ record Place(JsonNode document, String pointer) {
   }
 
   /** The schema here, with whatever stands beside its reference. */
-  Place schema() {
+  public Place schema() {
     return own("schema");
   }
 
-  List<String> names() {
+  public List<String> names() {
     return List.copyOf(node().propertyNames());
   }
 
   /** The members of a list here. */
-  Stream<Place> members() {
+  public Stream<Place> members() {
     return Stream.iterate(0, index -> index + 1)
         .limit(node().isArray() ? node().size() : 0)
         .map(index -> child(Integer.toString(index)));

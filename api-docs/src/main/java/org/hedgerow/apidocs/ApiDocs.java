@@ -24,6 +24,11 @@ public final class ApiDocs {
     return bytes("security.md");
   }
 
+  /** How the program fares in bad weather: Markdown in UTF-8. */
+  public static byte[] faults() {
+    return bytes("faults.md");
+  }
+
   private static byte[] bytes(String name) {
     try (@Nullable InputStream stream = ApiDocs.class.getResourceAsStream("/openapi/" + name)) {
       if (stream == null) {

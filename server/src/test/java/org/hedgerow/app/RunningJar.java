@@ -42,9 +42,16 @@ public final class RunningJar implements AutoCloseable {
    * @param folder where to run it; its output is kept there too
    */
   public static RunningJar start(Path folder, String... arguments) {
+    return startWith(folder, List.of("-Xmx512m"), arguments);
+  }
+
+  /** As {@link #start}, with options for the virtual machine instead. */
+  public static RunningJar startWith(
+      Path folder, List<String> machineOptions, String... arguments) {
     List<String> command = new ArrayList<>();
     command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
-    command.addAll(List.of("-Xmx512m", "-jar", System.getProperty("hedgerow.jar")));
+    command.addAll(machineOptions);
+    command.addAll(List.of("-jar", System.getProperty("hedgerow.jar")));
     command.addAll(List.of(arguments));
     try {
       Path out = Files.createTempFile(folder, "out", ".txt");
@@ -105,6 +112,10 @@ public final class RunningJar implements AutoCloseable {
       throw new AssertionError("It doesn't end.\n" + out() + errors());
     }
     return process.exitValue();
+  }
+
+  public long pid() {
+    return process.pid();
   }
 
   public String out() {

@@ -3,13 +3,13 @@ package org.hedgerow.bench;
 import java.util.Locale;
 
 /** A word of two syllables that hardly any dictionary has, as it is spelt and said. */
-record MadeUpWord(String spelling, String sounds) {
+public record MadeUpWord(String spelling, String sounds) {
   private static final String[] CONSONANTS = {"b", "d", "f", "l", "m", "n", "p", "t", "v", "z"};
   private static final String[] VOWELS = {"a", "e", "i", "o"};
   private static final String[] VOWEL_SOUNDS = {"AE", "EH", "IH", "AA"};
 
   /** Others for every number up to 160,000, scattered. */
-  static MadeUpWord of(int number) {
+  public static MadeUpWord of(int number) {
     int rest = (int) (number * 70_001L % 160_000);
     StringBuilder spelling = new StringBuilder();
     StringBuilder sounds = new StringBuilder();

@@ -5,19 +5,19 @@ import java.util.Collections;
 import java.util.List;
 
 /** How long something took, each time. Safe for several threads. */
-final class Times {
+public final class Times {
   private final List<Long> nanoseconds = Collections.synchronizedList(new ArrayList<>());
 
-  void add(long nanosecondsTaken) {
+  public void add(long nanosecondsTaken) {
     nanoseconds.add(nanosecondsTaken);
   }
 
-  int count() {
+  public int count() {
     return nanoseconds.size();
   }
 
   /** In milliseconds. */
-  double at(double quantile) {
+  public double at(double quantile) {
     List<Long> sorted;
     synchronized (nanoseconds) {
       sorted = nanoseconds.stream().sorted().toList();

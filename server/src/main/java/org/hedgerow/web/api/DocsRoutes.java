@@ -42,17 +42,18 @@ public final class DocsRoutes implements RouteGroup {
     Asset problems = Asset.ours("problems.html", HTML);
     routes.get("/docs", context -> page(context, docs));
     routes.get("/docs/problems", context -> page(context, problems));
-    routes.get("/docs/security", DocsRoutes::security);
+    routes.get("/docs/security", context -> text(context, ApiDocs.security()));
+    routes.get("/docs/faults", context -> text(context, ApiDocs.faults()));
     routes.get("/docs/ui/{file}", this::asset);
   }
 
   /** As plain text, which every browser shows. */
-  private static void security(Context context) {
+  private static void text(Context context, byte[] document) {
     context
         .header(Header.CACHE_CONTROL, "no-cache")
         .header(Header.X_CONTENT_TYPE_OPTIONS, "nosniff")
         .contentType("text/plain;charset=utf-8")
-        .result(ApiDocs.security());
+        .result(document);
   }
 
   private static void page(Context context, Asset page) {

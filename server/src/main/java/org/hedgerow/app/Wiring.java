@@ -39,6 +39,7 @@ import org.hedgerow.web.pages.review.WaitingCount;
 import org.hedgerow.web.pages.teaching.TeachingRoutes;
 import org.hedgerow.web.problems.ErrorMapping;
 import org.hedgerow.web.problems.JsonProblems;
+import org.hedgerow.web.query.SentenceOrders;
 import org.hedgerow.web.query.ValueCounts;
 import org.hedgerow.web.security.AccessGuard;
 import org.hedgerow.web.security.Clients;
@@ -93,8 +94,9 @@ final class Wiring {
     AccessGuard guard = new AccessGuard(accounts, forms, clients);
     Frame frame =
         new Frame(Optional.of(forms), centre::name, Optional.of(new WaitingCount(reviews.queue())));
-    Paces paces = Paces.by(InstantSource.system());
-    Pages pages = new Pages(editions, counts, composer, frame);
+    Paces paces = Paces.by(clients, InstantSource.system());
+    SentenceOrders orders = new SentenceOrders(composer, paces.orders());
+    Pages pages = new Pages(editions, counts, orders, frame);
     return new WebServer(
         address,
         mapper,
@@ -105,7 +107,7 @@ final class Wiring {
             guard,
             new HealthRoutes(bank::answers),
             new MetricsRoutes(meters),
-            new ApiRoutes(editions, counts, composer, mapper),
+            new ApiRoutes(editions, counts, orders, mapper),
             new AccountRoutes(accounts, mapper),
             new AdministrationRoutes(
                 accounts, centre, reviews.teaching(), editions, clients, mapper),

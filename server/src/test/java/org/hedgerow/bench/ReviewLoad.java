@@ -181,7 +181,7 @@ public final class ReviewLoad {
     return new Reading(client, System.nanoTime() + duration.toNanos(), pause).run();
   }
 
-  private static void delete(Path tree) throws IOException {
+  static void delete(Path tree) throws IOException {
     try (Stream<Path> files = Files.walk(tree)) {
       for (Path file : files.sorted(Comparator.reverseOrder()).toList()) {
         Files.delete(file);

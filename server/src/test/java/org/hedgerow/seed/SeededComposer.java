@@ -1,9 +1,13 @@
 package org.hedgerow.seed;
 
+import java.time.InstantSource;
 import org.hedgerow.language.LoadedLater;
 import org.hedgerow.language.TrigramModel;
 import org.hedgerow.seedlexicon.SeedLexicon;
 import org.hedgerow.sentences.compose.Composer;
+import org.hedgerow.web.query.SentenceOrders;
+import org.hedgerow.web.security.Clients;
+import org.hedgerow.web.security.Paces;
 
 /** The composer with all it knows; made once for all tests of a run. */
 public final class SeededComposer {
@@ -15,6 +19,11 @@ public final class SeededComposer {
   }
 
   private SeededComposer() {}
+
+  /** Orders from one client are limited as on a server that has just started. */
+  public static SentenceOrders orders() {
+    return new SentenceOrders(get(), Paces.by(new Clients(false), InstantSource.system()).orders());
+  }
 
   public static Composer get() {
     return Holder.COMPOSER;

@@ -3,10 +3,12 @@ package org.hedgerow.web.api;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.util.List;
 import org.hedgerow.lexicon.Editions;
-import org.hedgerow.sentences.compose.Composer;
+import org.hedgerow.lexicon.Lexicon;
 import org.hedgerow.web.JsonBody;
 import org.hedgerow.web.RouteGroup;
 import org.hedgerow.web.Routes;
+import org.hedgerow.web.query.Faults;
+import org.hedgerow.web.query.SentenceOrders;
 import org.hedgerow.web.query.SoundFamilies;
 import org.hedgerow.web.query.ValueCounts;
 
@@ -23,10 +25,11 @@ public final class ApiRoutes implements RouteGroup {
   private final Json json;
   private final AnswerCache cache = new AnswerCache();
 
-  public ApiRoutes(Editions editions, ValueCounts counts, Composer composer, ObjectMapper mapper) {
+  public ApiRoutes(
+      Editions editions, ValueCounts counts, SentenceOrders orders, ObjectMapper mapper) {
     this.editions = editions;
     this.counts = counts;
-    this.drafts = new SentenceDrafts(composer);
+    this.drafts = new SentenceDrafts(orders);
     this.families = new SoundFamilies(counts);
     this.bodies = new JsonBody(mapper);
     this.json = new Json(mapper);
@@ -51,10 +54,10 @@ public final class ApiRoutes implements RouteGroup {
     log(routes, EditionReads.ONE, List.of(), log::one);
     log(routes, EditionReads.CHANGES, EditionReads.PARAMETERS, log::changes);
     routes.get(EditionFeed.PATH, new EditionFeed(editions));
-    question(routes, "/word-checks", WordChecksBody.class, WordChecks::answer);
-    question(routes, "/sentence-checks", SentenceChecksBody.class, SentenceChecks::answer);
+    question(routes, "/word-checks", WordChecksBody.class, free(WordChecks::answer));
+    question(routes, "/sentence-checks", SentenceChecksBody.class, free(SentenceChecks::answer));
     question(routes, "/sentence-drafts", SentenceDraftsBody.class, drafts::answer);
-    question(routes, "/alignments", AlignmentBody.class, Alignments::answer);
+    question(routes, "/alignments", AlignmentBody.class, free(Alignments::answer));
     routes.get(BASE + PictureHandler.PATH, new PictureHandler(editions::newest));
     Cors.allow(routes, BASE + PictureHandler.PATH, "GET");
     routes.get(BASE + "/openapi.yaml", new DocumentHandler());
@@ -71,6 +74,16 @@ public final class ApiRoutes implements RouteGroup {
   private void log(Routes routes, String path, List<String> names, LogHandler.LogRead read) {
     routes.get(BASE + path, new LogHandler(editions, json, names, read));
     Cors.allow(routes, BASE + path, "GET");
+  }
+
+  /** What anybody may ask as often as they like. */
+  @FunctionalInterface
+  private interface Free<T> {
+    Object answer(Lexicon lexicon, T body, Faults faults);
+  }
+
+  private static <T> QuestionHandler.Answerer<T> free(Free<T> free) {
+    return (context, lexicon, body, faults) -> free.answer(lexicon, body, faults);
   }
 
   private <T> void question(

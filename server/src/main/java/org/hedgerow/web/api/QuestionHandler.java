@@ -21,7 +21,7 @@ final class QuestionHandler<T> implements Handler {
   /** Works an answer out, and adds what is wrong with the question to the faults. */
   @FunctionalInterface
   interface Answerer<T> {
-    Object answer(Lexicon lexicon, T body, Faults faults);
+    Object answer(Context context, Lexicon lexicon, T body, Faults faults);
   }
 
   private static final Formats FORMATS = new Formats(List.of(Format.JSON));
@@ -53,7 +53,7 @@ final class QuestionHandler<T> implements Handler {
         Optional.ofNullable(context.header(Header.ACCEPT)).orElse(""),
         parameters.faults());
     parameters.faults().throwIfAny();
-    Object answer = answerer.answer(lexicon, bodies.read(context, type), Faults.ofBody());
+    Object answer = answerer.answer(context, lexicon, bodies.read(context, type), Faults.ofBody());
     context
         .header(Header.CACHE_CONTROL, "no-store")
         .contentType(Format.JSON.contentType())

@@ -2,6 +2,7 @@ package org.hedgerow.web.api;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
 import com.fasterxml.jackson.annotation.JsonUnwrapped;
+import io.javalin.http.Context;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumSet;
@@ -13,11 +14,11 @@ import org.hedgerow.lexicon.Lexicon;
 import org.hedgerow.sentences.SentenceChecker;
 import org.hedgerow.sentences.SentenceStandard;
 import org.hedgerow.sentences.TargetLetters;
-import org.hedgerow.sentences.compose.Composer;
 import org.hedgerow.sentences.compose.DraftOrder;
 import org.hedgerow.sentences.compose.Drafts;
 import org.hedgerow.sentences.compose.SentenceKind;
 import org.hedgerow.web.query.Faults;
+import org.hedgerow.web.query.SentenceOrders;
 import org.hedgerow.web.query.SpellingReader;
 
 /** {@code POST /sentence-drafts}: sentences for a phonogram value, made anew. */
@@ -27,10 +28,10 @@ final class SentenceDrafts {
   private static final int MOST_SENTENCES = 50;
   private static final int MOST_WORDS = 5;
 
-  private final Composer composer;
+  private final SentenceOrders orders;
 
-  SentenceDrafts(Composer composer) {
-    this.composer = composer;
+  SentenceDrafts(SentenceOrders orders) {
+    this.orders = orders;
   }
 
   /**
@@ -63,7 +64,7 @@ final class SentenceDrafts {
   /**
    * @throws org.hedgerow.web.query.InvalidQueryException with all that is wrong
    */
-  View answer(Lexicon lexicon, SentenceDraftsBody body, Faults faults) {
+  View answer(Context context, Lexicon lexicon, SentenceDraftsBody body, Faults faults) {
     SentenceStandardBody.Read read = body.standard().read(lexicon, faults);
     if (body.phonogram() == null) {
       faults.invalid("phonogram", "Say which phonogram the sentences are for.");
@@ -84,7 +85,7 @@ final class SentenceDrafts {
             seed,
             List.copyOf(words),
             kinds.stream().map(SentenceKind::label).toList()),
-        composer.compose(order, lexicon, read.standard()));
+        orders.compose(context, order, lexicon, read.standard()));
   }
 
   private static View view(

@@ -2,10 +2,10 @@ package org.hedgerow.web.pages;
 
 import io.javalin.http.Context;
 import org.hedgerow.lexicon.Editions;
-import org.hedgerow.sentences.compose.Composer;
 import org.hedgerow.web.RouteGroup;
 import org.hedgerow.web.Routes;
 import org.hedgerow.web.problems.ProblemWriter;
+import org.hedgerow.web.query.SentenceOrders;
 import org.hedgerow.web.query.ValueCounts;
 
 /** The pages for teachers, and the files that pages need. */
@@ -25,11 +25,11 @@ public final class Pages implements RouteGroup {
   /**
    * @param counts shared with whoever counts lists too
    */
-  public Pages(Editions editions, ValueCounts counts, Composer composer) {
-    this(editions, counts, composer, Frame.OF_READERS);
+  public Pages(Editions editions, ValueCounts counts, SentenceOrders orders) {
+    this(editions, counts, orders, Frame.OF_READERS);
   }
 
-  public Pages(Editions editions, ValueCounts counts, Composer composer, Frame frame) {
+  public Pages(Editions editions, ValueCounts counts, SentenceOrders orders, Frame frame) {
     this.writer = new PageWriter(assets, frame);
     ChartMaker charts = new ChartMaker(counts);
     editions.beforeEach(charts::prepare);
@@ -38,7 +38,7 @@ public final class Pages implements RouteGroup {
     this.downloads = new Downloads(editions);
     this.comparePages = new ComparePages(editions, writer);
     this.planPages = new PlanPages(editions, writer);
-    this.sentencePages = new SentencePages(editions, composer, writer);
+    this.sentencePages = new SentencePages(editions, orders, writer);
     this.sightWordsPages = new SightWordsPages(editions, writer);
     this.editionPages = new EditionPages(editions, writer);
   }

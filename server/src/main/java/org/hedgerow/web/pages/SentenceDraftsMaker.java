@@ -1,5 +1,6 @@
 package org.hedgerow.web.pages;
 
+import io.javalin.http.Context;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
@@ -10,11 +11,11 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.hedgerow.sentences.SentenceChecker;
 import org.hedgerow.sentences.TargetLetters;
-import org.hedgerow.sentences.compose.Composer;
 import org.hedgerow.sentences.compose.Draft;
 import org.hedgerow.sentences.compose.DraftOrder;
 import org.hedgerow.sentences.compose.Drafts;
 import org.hedgerow.sentences.compose.SentenceKind;
+import org.hedgerow.web.query.SentenceOrders;
 
 /** Composes sentences and puts them on a page. */
 final class SentenceDraftsMaker {
@@ -29,23 +30,20 @@ final class SentenceDraftsMaker {
 
   static final List<String> PARAMETERS = List.of(WORDS, SEED, KIND, SentenceQuestion.KEEP);
 
-  private final Composer composer;
+  private final SentenceOrders orders;
 
-  SentenceDraftsMaker(Composer composer) {
-    this.composer = composer;
+  SentenceDraftsMaker(SentenceOrders orders) {
+    this.orders = orders;
   }
 
-  /**
-   * @param keep texts that were kept
-   */
-  SentenceDraftsPage page(SentenceQuestion question, List<String> keep) {
+  SentenceDraftsPage page(Context context, SentenceQuestion question) {
     int seed = SentenceQuestion.number(question.parameters(), SEED, 1, 0, 999_999);
     Optional<SentenceKind> kind = question.parameters().text(KIND).flatMap(SentenceKind::labelled);
     String asked = question.parameters().text(WORDS).orElse("");
     Set<String> words = words(question, asked);
     question.parameters().faults().throwIfAny();
     List<String> kept =
-        keep.stream()
+        context.queryParams(SentenceQuestion.KEEP).stream()
             .map(String::strip)
             .filter(text -> !text.isEmpty() && text.length() <= MOST_LETTERS)
             .distinct()
@@ -54,7 +52,8 @@ final class SentenceDraftsMaker {
     Drafts drafts =
         question.value().isEmpty()
             ? new Drafts(List.of(), 0, Set.of())
-            : composer.compose(
+            : orders.compose(
+                context,
                 new DraftOrder(COUNT + kept.size(), seed, words, kinds(kind)),
                 question.lexicon(),
                 question.sentenceStandard());

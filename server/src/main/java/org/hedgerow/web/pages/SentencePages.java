@@ -11,10 +11,10 @@ import org.hedgerow.reading.Standard;
 import org.hedgerow.sentences.SentenceChecker;
 import org.hedgerow.sentences.SentenceStandard;
 import org.hedgerow.sentences.TargetLetters;
-import org.hedgerow.sentences.compose.Composer;
 import org.hedgerow.web.RouteGroup;
 import org.hedgerow.web.Routes;
 import org.hedgerow.web.query.SentenceFilter;
+import org.hedgerow.web.query.SentenceOrders;
 
 /** Sentences: those of the bank, one's own, and new ones. */
 final class SentencePages implements RouteGroup {
@@ -27,10 +27,10 @@ final class SentencePages implements RouteGroup {
   private final PageWriter writer;
   private final SentenceDraftsMaker drafts;
 
-  SentencePages(Editions editions, Composer composer, PageWriter writer) {
+  SentencePages(Editions editions, SentenceOrders orders, PageWriter writer) {
     this.editions = editions;
     this.writer = writer;
-    this.drafts = new SentenceDraftsMaker(composer);
+    this.drafts = new SentenceDraftsMaker(orders);
   }
 
   @Override
@@ -100,9 +100,6 @@ final class SentencePages implements RouteGroup {
   private void make(Context context) {
     SentenceQuestion question =
         SentenceQuestion.read(context, editions, SentenceDraftsMaker.PARAMETERS);
-    writer.write(
-        context,
-        "sentencemake.jte",
-        Map.of("page", drafts.page(question, context.queryParams(SentenceQuestion.KEEP))));
+    writer.write(context, "sentencemake.jte", Map.of("page", drafts.page(context, question)));
   }
 }

@@ -3,6 +3,8 @@ package org.hedgerow.web.security;
 import io.javalin.http.Context;
 import io.javalin.http.Header;
 import java.util.Optional;
+import org.hedgerow.accounts.Network;
+import org.hedgerow.accounts.UnavailableException;
 
 /**
  * Where requests come from.
@@ -27,6 +29,22 @@ public record Clients(boolean behindTls) {
         .map(header -> header.substring(header.lastIndexOf(',') + 1).strip())
         .filter(address -> !address.isEmpty() && address.length() <= 64)
         .orElseGet(context::ip);
+  }
+
+  /**
+   * By which a client is counted: the account, or a visitor's network. The records of accounts may
+   * be out of reach; then everybody is a visitor.
+   */
+  String key(Context context) {
+    try {
+      return Identity.of(context)
+          .actor()
+          .account()
+          .map(account -> "account " + account.id())
+          .orElseGet(() -> Network.of(address(context)));
+    } catch (UnavailableException unknown) {
+      return Network.of(address(context));
+    }
   }
 
   /** What the browser says of itself. */

@@ -5,33 +5,39 @@ import io.github.bucket4j.Bucket;
 import io.github.bucket4j.ConsumptionProbe;
 import io.github.bucket4j.TimeMeter;
 import io.javalin.http.Context;
-import io.javalin.http.Header;
 import java.time.Duration;
 import java.time.InstantSource;
-import org.hedgerow.accounts.Account;
 import org.hedgerow.caching.Caches;
 
 /**
- * How fast one account may go on doing what costs a server work: so many at once, and as many again
- * in every minute, as a token bucket counts them. Each server counts for itself. Thread-safe.
+ * A quota of costly requests for each client: so many at once, and as many again in every minute
+ * (token bucket). Every answer tells the client what is left of it. Each server counts for itself.
+ * Thread-safe.
  */
 public final class Pace {
-  private static final Duration MINUTE = Duration.ofMinutes(1);
-  private static final int MOST_ACCOUNTS = 10_000;
+  private static final Duration WINDOW = Duration.ofMinutes(1);
+  private static final int MAX_CLIENTS = 10_000;
 
+  private final String name;
   private final String what;
-  private final int most;
+  private final int quota;
+  private final Clients clients;
   private final TimeMeter time;
-  private final Cache<Integer, Bucket> buckets =
-      Caches.builder().maximumSize(MOST_ACCOUNTS).build();
+
+  /** A bucket that wasn't used for a window is full, and needn't be kept. */
+  private final Cache<String, Bucket> buckets =
+      Caches.builder().maximumSize(MAX_CLIENTS).expireAfterAccess(WINDOW).build();
 
   /**
-   * @param what as in {@code pictures}
-   * @param most in a minute
+   * @param name of the policy in headers
+   * @param what is counted, as in {@code pictures}
+   * @param quota requests in a minute
    */
-  Pace(String what, int most, InstantSource clock) {
+  Pace(String name, String what, int quota, Clients clients, InstantSource clock) {
+    this.name = name;
     this.what = what;
-    this.most = most;
+    this.quota = quota;
+    this.clients = clients;
     this.time = new Meter(clock);
   }
 
@@ -48,33 +54,48 @@ public final class Pace {
   }
 
   /**
-   * Counts one more of the account that is signed in.
+   * Counts one request of the client.
    *
    * @throws TooFastException if it is one too many; then the answer says when to come again
    */
   public void count(Context context) {
-    int account = Identity.of(context).actor().account().map(Account::id).orElse(0);
-    ConsumptionProbe probe = bucket(account).tryConsumeAndReturnRemaining(1);
+    ConsumptionProbe probe = bucket(context).tryConsumeAndReturnRemaining(1);
     if (!probe.isConsumed()) {
       Duration wait = Duration.ofNanos(probe.getNanosToWaitForRefill());
-      context.header(Header.RETRY_AFTER, Long.toString(wait.toSeconds() + 1));
+      limit().refuse(context, wait);
       throw new TooFastException(what, wait);
     }
+    limit().tell(context, probe.getRemainingTokens(), untilFull(probe.getRemainingTokens()));
   }
 
-  private Bucket bucket(int account) {
-    Bucket known = buckets.getIfPresent(account);
+  /** Tells the client what is left, for a request that costs nothing. */
+  public void show(Context context) {
+    long remaining = bucket(context).getAvailableTokens();
+    limit().tell(context, remaining, untilFull(remaining));
+  }
+
+  private RateLimit limit() {
+    return new RateLimit(name, quota, WINDOW);
+  }
+
+  private Duration untilFull(long remaining) {
+    return WINDOW.multipliedBy(quota - remaining).dividedBy(quota);
+  }
+
+  private Bucket bucket(Context context) {
+    String client = clients.key(context);
+    Bucket known = buckets.getIfPresent(client);
     if (known != null) {
       return known;
     }
     Bucket full = full();
-    Bucket earlier = buckets.asMap().putIfAbsent(account, full);
+    Bucket earlier = buckets.asMap().putIfAbsent(client, full);
     return earlier == null ? full : earlier;
   }
 
   private Bucket full() {
     return Bucket.builder()
-        .addLimit(limit -> limit.capacity(most).refillGreedy(most, MINUTE))
+        .addLimit(limit -> limit.capacity(quota).refillGreedy(quota, WINDOW))
         .withCustomTimePrecision(time)
         .build();
   }

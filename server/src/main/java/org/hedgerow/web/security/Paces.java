@@ -3,17 +3,23 @@ package org.hedgerow.web.security;
 import java.time.InstantSource;
 
 /**
- * The paces of those who contribute: far above what hands do, far below what hurts others.
+ * The quotas of what costs a server much: far above what hands do, far below what hurts others.
  *
  * @param uploads of pictures, each of which is decoded and encoded again
  * @param submissions of contributions and of tables of them
+ * @param orders of sentences, each of which takes a processor up to two seconds
  */
-public record Paces(Pace uploads, Pace submissions) {
+public record Paces(Pace uploads, Pace submissions, Pace orders) {
   static final int UPLOADS = 60;
   static final int SUBMISSIONS = 120;
 
-  public static Paces by(InstantSource clock) {
+  /** A class of trainees may come from one address. */
+  static final int ORDERS = 60;
+
+  public static Paces by(Clients clients, InstantSource clock) {
     return new Paces(
-        new Pace("pictures", UPLOADS, clock), new Pace("submissions", SUBMISSIONS, clock));
+        new Pace("pictures", "pictures", UPLOADS, clients, clock),
+        new Pace("submissions", "submissions", SUBMISSIONS, clients, clock),
+        new Pace("sentences", "orders of sentences", ORDERS, clients, clock));
   }
 }

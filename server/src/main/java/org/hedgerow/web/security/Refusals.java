@@ -42,9 +42,6 @@ public final class Refusals {
       return problem(
           ProblemType.UNAVAILABLE, "That isn't possible just now. Try again in a moment.");
     }
-    if (thrown instanceof TooFastException) {
-      return problem(ProblemType.TOO_MANY_ATTEMPTS, String.valueOf(thrown.getMessage()));
-    }
     if (thrown instanceof RefusedException refused) {
       return Optional.of(problem(refused).exception());
     }

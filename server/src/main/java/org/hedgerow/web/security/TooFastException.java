@@ -2,9 +2,12 @@ package org.hedgerow.web.security;
 
 import java.time.Duration;
 import org.hedgerow.accounts.Waits;
+import org.hedgerow.web.problems.Problem;
+import org.hedgerow.web.problems.ProblemException;
+import org.hedgerow.web.problems.ProblemType;
 
-/** An account asks for too much in too short a time; nothing was done. */
-public final class TooFastException extends RuntimeException {
+/** A client asks for too much in too short a time; nothing was done. */
+public final class TooFastException extends ProblemException {
   private static final long serialVersionUID = 1L;
 
   /**
@@ -13,7 +16,9 @@ public final class TooFastException extends RuntimeException {
    */
   TooFastException(String what, Duration wait) {
     super(
-        "That were too many %s in a short time. Try again in %s."
-            .formatted(what, Waits.inWords(wait)));
+        Problem.of(
+            ProblemType.TOO_MANY_ATTEMPTS,
+            "These were too many %s in a short time. Try again in %s."
+                .formatted(what, Waits.inWords(wait))));
   }
 }

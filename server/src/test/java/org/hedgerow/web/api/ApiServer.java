@@ -24,6 +24,7 @@ import org.hedgerow.web.contract.Exchange;
 import org.hedgerow.web.contract.OpenApiContract;
 import org.hedgerow.web.problems.ErrorMapping;
 import org.hedgerow.web.problems.JsonProblems;
+import org.hedgerow.web.query.SentenceOrders;
 import org.hedgerow.web.query.ValueCounts;
 
 /**
@@ -37,7 +38,7 @@ final class ApiServer implements AutoCloseable {
   private final HttpClient client = HttpClient.newHttpClient();
   private final WebServer server;
 
-  private ApiServer(Editions editions) {
+  private ApiServer(Editions editions, SentenceOrders orders) {
     PrometheusMeterRegistry meters = new PrometheusMeterRegistry(PrometheusConfig.DEFAULT);
     JsonProblems problems = new JsonProblems(mapper);
     this.server =
@@ -49,7 +50,7 @@ final class ApiServer implements AutoCloseable {
             List.of(
                 new HealthRoutes(() -> true),
                 new MetricsRoutes(meters),
-                new ApiRoutes(editions, new ValueCounts(), SeededComposer.get(), mapper),
+                new ApiRoutes(editions, new ValueCounts(), orders, mapper),
                 new DocsRoutes()));
   }
 
@@ -58,7 +59,11 @@ final class ApiServer implements AutoCloseable {
   }
 
   static ApiServer start(Editions editions) {
-    ApiServer api = new ApiServer(editions);
+    return start(editions, SeededComposer.orders());
+  }
+
+  static ApiServer start(Editions editions, SentenceOrders orders) {
+    ApiServer api = new ApiServer(editions, orders);
     api.server.start();
     return api;
   }

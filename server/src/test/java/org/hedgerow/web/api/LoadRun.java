@@ -88,7 +88,7 @@ public final class LoadRun {
             new ErrorMapping(problems, problems),
             List.of(
                 new ApiRoutes(
-                    SeededLexicon.editions(), new ValueCounts(), SeededComposer.get(), mapper),
+                    SeededLexicon.editions(), new ValueCounts(), SeededComposer.orders(), mapper),
                 bare::addTo))) {
       server.start();
       new LoadRun(server.port()).compare(bare);

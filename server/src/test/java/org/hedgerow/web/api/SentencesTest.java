@@ -7,6 +7,10 @@ import java.net.http.HttpResponse;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import org.hedgerow.seed.SeededComposer;
+import org.hedgerow.seed.SeededLexicon;
+import org.hedgerow.web.query.SentenceOrders;
+import org.hedgerow.web.security.SmallPace;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -152,6 +156,23 @@ class SentencesTest {
     assertThat(answer.path("sentences")).isEmpty();
     assertThat(answer.at("/missing/message").asText()).contains("None of 10");
     assertThat(answer.at("/missing/targets")).isNotEmpty();
+  }
+
+  @Test
+  void ordersAreLimitedForEachClientAndRepeatsAreFree() throws Exception {
+    SentenceOrders orders = new SentenceOrders(SeededComposer.get(), SmallPace.of(1));
+    try (ApiServer small = ApiServer.start(SeededLexicon.editions(), orders)) {
+      String order = "{\"phonogram\":\"ai\",\"count\":1,\"seed\":%d}";
+      HttpResponse<String> made = small.post(DRAFTS, order.formatted(3));
+      assertThat(made.headers().firstValue("RateLimit")).hasValue("\"tests\";r=0;t=60");
+      HttpResponse<String> again = small.post(DRAFTS, order.formatted(3));
+      assertThat(again.statusCode()).isEqualTo(200);
+      assertThat(again.body()).isEqualTo(made.body());
+      HttpResponse<String> refused = small.post(DRAFTS, order.formatted(4));
+      assertThat(refused.statusCode()).isEqualTo(429);
+      assertThat(refused.headers().firstValueAsLong("Retry-After")).isPresent();
+      assertThat(refused.body()).contains("too many tests", "Try again in");
+    }
   }
 
   @ParameterizedTest

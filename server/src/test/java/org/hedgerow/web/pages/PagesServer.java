@@ -17,6 +17,7 @@ import org.hedgerow.web.WebServer;
 import org.hedgerow.web.api.ApiRoutes;
 import org.hedgerow.web.problems.ErrorMapping;
 import org.hedgerow.web.problems.JsonProblems;
+import org.hedgerow.web.query.SentenceOrders;
 import org.hedgerow.web.query.ValueCounts;
 
 /** A server with the pages of the first edition and the pictures on them, on a free port. */
@@ -34,8 +35,12 @@ final class PagesServer implements AutoCloseable {
   }
 
   static PagesServer start(Editions editions) {
+    return start(editions, SeededComposer.orders());
+  }
+
+  static PagesServer start(Editions editions, SentenceOrders orders) {
     ValueCounts counts = new ValueCounts();
-    Pages pages = new Pages(editions, counts, SeededComposer.get());
+    Pages pages = new Pages(editions, counts, orders);
     JsonProblems json = new JsonProblems(JsonMapping.mapper());
     WebServer server =
         new WebServer(
@@ -43,9 +48,7 @@ final class PagesServer implements AutoCloseable {
             JsonMapping.mapper(),
             new SimpleMeterRegistry(),
             new ErrorMapping(json, pages.problems(json)),
-            List.of(
-                pages,
-                new ApiRoutes(editions, counts, SeededComposer.get(), JsonMapping.mapper())));
+            List.of(pages, new ApiRoutes(editions, counts, orders, JsonMapping.mapper())));
     server.start();
     return new PagesServer(server);
   }

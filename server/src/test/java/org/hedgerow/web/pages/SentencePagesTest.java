@@ -10,7 +10,10 @@ import org.hedgerow.lexicon.Changes;
 import org.hedgerow.lexicon.MemoryEditions;
 import org.hedgerow.lexicon.Sentence;
 import org.hedgerow.lexicon.Sentences;
+import org.hedgerow.seed.SeededComposer;
 import org.hedgerow.seed.SeededLexicon;
+import org.hedgerow.web.query.SentenceOrders;
+import org.hedgerow.web.security.SmallPace;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -56,6 +59,20 @@ class SentencePagesTest {
     HttpResponse<String> response = server.get(address);
     assertThat(response.statusCode()).isEqualTo(200);
     return response.body();
+  }
+
+  @Test
+  void whoeverOrdersTooMuchIsAskedKindlyToTryAgain() throws Exception {
+    SentenceOrders orders = new SentenceOrders(SeededComposer.get(), SmallPace.of(1));
+    try (PagesServer small = PagesServer.start(editions, orders)) {
+      small.get("/sentences/make?for=ai+1&seed=1");
+      HttpResponse<String> refused = small.get("/sentences/make?for=ai+1&seed=2");
+      assertThat(refused.statusCode()).isEqualTo(429);
+      assertThat(words(refused.body())).contains("too many tests", "Try again in");
+      assertThat(refused.body())
+          .contains("<a href=\"/sentences/make?for=ai+1&amp;seed=2\">Try again</a>");
+      assertThat(small.get("/sentences/make").statusCode()).as("nothing is ordered").isEqualTo(200);
+    }
   }
 
   /** What a page says, without its marks. */

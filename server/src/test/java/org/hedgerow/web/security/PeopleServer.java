@@ -49,6 +49,7 @@ import org.hedgerow.web.pages.review.WaitingCount;
 import org.hedgerow.web.pages.teaching.TeachingRoutes;
 import org.hedgerow.web.problems.ErrorMapping;
 import org.hedgerow.web.problems.JsonProblems;
+import org.hedgerow.web.query.SentenceOrders;
 import org.hedgerow.web.query.ValueCounts;
 
 /** A server with all routes, whose accounts are kept in memory. */
@@ -78,8 +79,9 @@ public final class PeopleServer implements AutoCloseable {
     ValueCounts counts = new ValueCounts();
     Frame frame =
         new Frame(Optional.of(forms), centre::name, Optional.of(new WaitingCount(reviews.queue())));
-    Paces paces = Paces.by(clock);
-    Pages pages = new Pages(memory, counts, SeededComposer.get(), frame);
+    Paces paces = Paces.by(clients, clock);
+    SentenceOrders orders = new SentenceOrders(SeededComposer.get(), paces.orders());
+    Pages pages = new Pages(memory, counts, orders, frame);
     this.server =
         new WebServer(
             new ListeningAddress("127.0.0.1", 0),
@@ -90,7 +92,7 @@ public final class PeopleServer implements AutoCloseable {
             List.of(
                 guard,
                 new HealthRoutes(() -> true),
-                new ApiRoutes(memory, counts, SeededComposer.get(), mapper),
+                new ApiRoutes(memory, counts, orders, mapper),
                 new AccountRoutes(accounts, mapper),
                 new AdministrationRoutes(
                     accounts, centre, reviews.teaching(), memory, clients, mapper),

@@ -8,8 +8,11 @@ public final class StaleException extends RuntimeException {
 
   StaleException(int revision, Contribution present) {
     super(
-        "You have revision %d of contribution %d; now it is revision %d"
-            .formatted(revision, present.id(), present.revision()));
+        "%s of contribution %d; now it is revision %d"
+            .formatted(
+                revision == 0 ? "What you have is no revision" : "You have revision " + revision,
+                present.id(),
+                present.revision()));
     this.present = present;
   }
 

@@ -54,13 +54,10 @@ final class CentreHandlers {
     faults.throwIfAny();
     CentreEdit edit =
         new CentreEdit(Optional.ofNullable(wanted.name()), Optional.ofNullable(wanted.approvals()));
-    String expected = Optional.ofNullable(context.header(Header.IF_MATCH)).orElse("");
+    IfMatch seen = IfMatch.required(context, "the centre as you read it");
     send(
         context,
-        known.change(
-            Identity.of(context).actor(),
-            edit,
-            centre -> Conditions.permits(expected, tag(centre))));
+        known.change(Identity.of(context).actor(), edit, centre -> seen.permits(tag(centre))));
   }
 
   private void send(Context context, Centre centre) {

@@ -3,7 +3,7 @@ package org.hedgerow.web.api;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** The headers {@code If-None-Match} and {@code If-Match} (RFC 9110, section 13.1). */
+/** The header {@code If-None-Match} of reads (RFC 9110, section 13.1.2). */
 final class Conditions {
 
   /** A tag with its quotes; before it perhaps the mark of a weak one, which doesn't matter here. */
@@ -22,27 +22,6 @@ final class Conditions {
       return false;
     }
     return header.strip().equals("*") || lists(header, entityTag);
-  }
-
-  /** What a strong comparison takes: a tag that isn't marked as weak. */
-  private static final Pattern STRONG_TAG = Pattern.compile("(?<!W/)" + TAG.pattern());
-
-  /**
-   * Whether the asker knows how a thing is that they want to change, or doesn't mind.
-   *
-   * @param header the header {@code If-Match}, or an empty text
-   */
-  static boolean permits(String header, String entityTag) {
-    if (header.isBlank() || header.strip().equals("*")) {
-      return true;
-    }
-    Matcher tags = STRONG_TAG.matcher(header);
-    while (tags.find()) {
-      if (tags.group().equals(entityTag)) {
-        return true;
-      }
-    }
-    return false;
   }
 
   private static boolean lists(String header, String entityTag) {

@@ -61,7 +61,7 @@ final class PeopleHandlers {
       faults.invalid("role", "Nothing is to change. Give role, active or both.");
     }
     faults.throwIfAny();
-    String expected = Optional.ofNullable(context.header(Header.IF_MATCH)).orElse("");
+    IfMatch seen = IfMatch.required(context, "the account as you read it");
     Account changed =
         accounts
             .people()
@@ -70,7 +70,7 @@ final class PeopleHandlers {
                 PathNumber.of(context, "id"),
                 role,
                 Optional.ofNullable(edit.active()),
-                account -> Conditions.permits(expected, tag(account)));
+                account -> seen.permits(tag(account)));
     send(context, changed);
   }
 

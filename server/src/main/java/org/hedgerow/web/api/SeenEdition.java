@@ -3,48 +3,81 @@ package org.hedgerow.web.api;
 import io.javalin.http.Context;
 import io.javalin.http.Header;
 import java.util.Optional;
-import java.util.regex.Matcher;
+import java.util.function.Function;
 import java.util.regex.Pattern;
+import org.hedgerow.accounts.ChangedMeanwhileException;
 import org.hedgerow.lexicon.Editions;
 import org.hedgerow.lexicon.Lexicon;
-import org.hedgerow.web.problems.Problem;
-import org.hedgerow.web.problems.ProblemException;
-import org.hedgerow.web.problems.ProblemType;
-import org.hedgerow.web.query.Quoted;
 
 /**
- * The header {@code If-Match} (RFC 9110, section 13.1.1) of whoever changes a part of an edition:
- * the {@code ETag} of any answer out of the edition that they saw. The tags of reads begin with its
- * number.
+ * What whoever puts a named set in place, or takes it away, says they have seen: in {@code
+ * If-Match} the {@code ETag} of any answer out of an edition, all of which begin with its number;
+ * or in {@code If-None-Match: *} that there is none of this name yet (RFC 9110, section 13.1).
  */
 final class SeenEdition {
   private static final Pattern TAG = Pattern.compile("\"([1-9][0-9]{0,8})(-[0-9A-Za-z_-]*)?\"");
 
-  private SeenEdition() {}
+  private final Editions editions;
+  private final Optional<IfMatch> match;
+  private final boolean onlyNew;
 
-  /** The edition that was seen; empty if it doesn't matter. */
-  static Optional<Lexicon> of(Context context, Editions editions) {
-    return Optional.ofNullable(context.header(Header.IF_MATCH)).map(tag -> seen(tag, editions));
+  private SeenEdition(Editions editions, Optional<IfMatch> match, boolean onlyNew) {
+    this.editions = editions;
+    this.match = match;
+    this.onlyNew = onlyNew;
   }
 
-  private static Lexicon seen(String header, Editions editions) {
-    Matcher matcher = TAG.matcher(header.strip());
-    if (!matcher.matches()) {
-      throw wrong(
-          "If-Match must be the ETag of an answer, in its quotes, as in \"7\", not %s."
-              .formatted(Quoted.of(header)));
+  /**
+   * @throws org.hedgerow.web.problems.ProblemException 400 if {@code If-Match} can't be read
+   */
+  static SeenEdition of(Context context, Editions editions) {
+    String ifNoneMatch = Optional.ofNullable(context.header(Header.IF_NONE_MATCH)).orElse("");
+    return new SeenEdition(editions, IfMatch.of(context), ifNoneMatch.strip().equals("*"));
+  }
+
+  /** The last edition that was seen, if any was. */
+  Optional<Lexicon> edition() {
+    return match.flatMap(
+        header ->
+            header.any()
+                ? Optional.of(editions.newest())
+                : header.greatest(TAG).stream().boxed().findFirst().flatMap(editions::at));
+  }
+
+  /**
+   * The mark of the set as it was seen, which must still be its mark when it is replaced.
+   *
+   * @param set finds it in an edition
+   * @param mark of a set, or of none
+   * @throws ChangedMeanwhileException if it can't be so any more
+   * @throws org.hedgerow.web.problems.ProblemException 428 if there is such a set and nothing was
+   *     said
+   */
+  <T> Optional<String> mark(
+      Function<Lexicon, Optional<T>> set, Function<Optional<T>, String> mark) {
+    if (match.isEmpty()) {
+      requireNone(set.apply(editions.newest()));
+      return Optional.of(mark.apply(Optional.empty()));
     }
-    return editions
-        .at(Integer.parseInt(matcher.group(1)))
-        .orElseThrow(
-            () ->
-                wrong(
-                    "If-Match names edition %s, which there is not. Read it again."
-                        .formatted(matcher.group(1))));
+    Optional<T> seen = set.apply(edition().orElseThrow(SeenEdition::changed));
+    boolean wrong = onlyNew ? seen.isPresent() : match.get().any() && seen.isEmpty();
+    if (wrong) {
+      throw changed();
+    }
+    return Optional.of(mark.apply(seen));
   }
 
-  private static ProblemException wrong(String message) {
-    return Problem.at(ProblemType.INVALID_PARAMETER, Header.IF_MATCH, message).exception();
+  private void requireNone(Optional<?> present) {
+    if (present.isPresent()) {
+      throw onlyNew
+          ? changed()
+          : IfMatch.missing(
+              "an answer out of the edition in which you saw it, as in If-Match: \"7\"");
+    }
+  }
+
+  private static ChangedMeanwhileException changed() {
+    return new ChangedMeanwhileException("It isn't as you say you have seen it.");
   }
 
   static String entityTag(int edition) {

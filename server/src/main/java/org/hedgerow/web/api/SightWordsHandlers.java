@@ -33,32 +33,35 @@ final class SightWordsHandlers {
         new SightWordsDraft(name(context), sent.title(), sent.note(), sent.words());
     Bodies.SightWordsEdit yours =
         new Bodies.SightWordsEdit(draft.title(), draft.note(), draft.words());
-    Optional<String> mark =
-        SeenEdition.of(context, editions)
-            .map(edition -> SightWordsDraft.mark(named(edition, draft.name())));
+    SeenEdition seen = SeenEdition.of(context, editions);
     answers.send(
         context,
-        () -> services.saveSightWords().execute(actor(context), draft, mark),
+        () -> services.saveSightWords().execute(actor(context), draft, mark(seen, draft.name())),
         late -> answers.late(late, Optional.of(yours), now(context)));
   }
 
   void withdraw(Context context) {
     Asked.nothing(context);
     String name = name(context);
-    Optional<Lexicon> seen = SeenEdition.of(context, editions);
-    Optional<String> mark = seen.map(edition -> SightWordsDraft.mark(named(edition, name)));
+    SeenEdition seen = SeenEdition.of(context, editions);
     answers.send(
         context,
-        () -> services.withdrawSightWords().execute(actor(context), name, mark),
+        () -> services.withdrawSightWords().execute(actor(context), name, mark(seen, name)),
         late ->
             answers.late(
                 late,
-                seen.flatMap(edition -> named(edition, name)).map(MaterialView::sightWords),
+                seen.edition()
+                    .flatMap(edition -> named(edition, name))
+                    .map(MaterialView::sightWords),
                 now(context)));
   }
 
   private static Optional<SightWords> named(Lexicon edition, String name) {
     return edition.plans().sightWords().named(name);
+  }
+
+  private static Optional<String> mark(SeenEdition seen, String name) {
+    return seen.mark(edition -> named(edition, name), SightWordsDraft::mark);
   }
 
   private Optional<Bodies.SightWordsEdit> now(Context context) {

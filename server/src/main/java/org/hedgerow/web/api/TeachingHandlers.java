@@ -37,36 +37,33 @@ final class TeachingHandlers {
     Bodies.RulesEdit yours =
         new Bodies.RulesEdit(
             draft.title(), draft.note(), draft.switches().stream().sorted().toList());
-    Optional<Lexicon> seen = SeenEdition.of(context, editions);
-    Optional<String> mark = seen.map(edition -> RulesDraft.mark(rules(edition, draft.name())));
+    SeenEdition seen = SeenEdition.of(context, editions);
     answers.send(
         context,
-        () -> services.saveRules().execute(actor(context), draft, mark),
+        () -> services.saveRules().execute(actor(context), draft, rulesMark(seen, draft.name())),
         late -> answers.late(late, Optional.of(yours), rulesNow(context)));
   }
 
   void withdrawRules(Context context) {
     Asked.nothing(context);
     String name = name(context);
-    Optional<Lexicon> seen = SeenEdition.of(context, editions);
+    SeenEdition seen = SeenEdition.of(context, editions);
     answers.send(
         context,
-        () ->
-            services
-                .withdrawRules()
-                .execute(
-                    actor(context),
-                    name,
-                    seen.map(edition -> RulesDraft.mark(rules(edition, name)))),
+        () -> services.withdrawRules().execute(actor(context), name, rulesMark(seen, name)),
         late ->
             answers.late(
                 late,
-                seen.flatMap(edition -> rules(edition, name)).map(MaterialView::rules),
+                seen.edition().flatMap(edition -> rules(edition, name)).map(MaterialView::rules),
                 rulesNow(context)));
   }
 
   private static Optional<RuleSet> rules(Lexicon edition, String name) {
     return edition.plans().rules().named(name);
+  }
+
+  private static Optional<String> rulesMark(SeenEdition seen, String name) {
+    return seen.mark(edition -> rules(edition, name), RulesDraft::mark);
   }
 
   private Optional<Bodies.RulesEdit> rulesNow(Context context) {
@@ -78,37 +75,38 @@ final class TeachingHandlers {
     Bodies.SequenceEdit sent = bodies.read(context, Bodies.SequenceEdit.class);
     SequenceDraft draft = new SequenceDraft(name(context), sent.title(), sent.note(), sent.steps());
     Bodies.SequenceEdit yours = new Bodies.SequenceEdit(draft.title(), draft.note(), draft.steps());
-    Optional<String> mark =
-        SeenEdition.of(context, editions)
-            .map(edition -> SequenceDraft.mark(sequence(edition, draft.name())));
+    SeenEdition seen = SeenEdition.of(context, editions);
     answers.send(
         context,
-        () -> services.saveSequence().execute(actor(context), draft, mark),
+        () ->
+            services
+                .saveSequence()
+                .execute(actor(context), draft, sequenceMark(seen, draft.name())),
         late -> answers.late(late, Optional.of(yours), sequenceNow(context)));
   }
 
   void withdrawSequence(Context context) {
     Asked.nothing(context);
     String name = name(context);
-    Optional<Lexicon> seen = SeenEdition.of(context, editions);
+    SeenEdition seen = SeenEdition.of(context, editions);
     answers.send(
         context,
-        () ->
-            services
-                .withdrawSequence()
-                .execute(
-                    actor(context),
-                    name,
-                    seen.map(edition -> SequenceDraft.mark(sequence(edition, name)))),
+        () -> services.withdrawSequence().execute(actor(context), name, sequenceMark(seen, name)),
         late ->
             answers.late(
                 late,
-                seen.flatMap(edition -> sequence(edition, name)).map(MaterialView::sequence),
+                seen.edition()
+                    .flatMap(edition -> sequence(edition, name))
+                    .map(MaterialView::sequence),
                 sequenceNow(context)));
   }
 
   private static Optional<Sequence> sequence(Lexicon edition, String name) {
     return edition.plans().written(name);
+  }
+
+  private static Optional<String> sequenceMark(SeenEdition seen, String name) {
+    return seen.mark(edition -> sequence(edition, name), SequenceDraft::mark);
   }
 
   private Optional<Bodies.SequenceEdit> sequenceNow(Context context) {

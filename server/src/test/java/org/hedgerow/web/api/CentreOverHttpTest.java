@@ -44,7 +44,11 @@ class CentreOverHttpTest {
     HttpResponse<String> changed =
         program.send("PATCH", CENTRE, "{\"name\": \"مركز الزعرور\"}", "If-Match", tag);
     assertThat(changed.statusCode()).isEqualTo(200);
-    assertThat(program.send("PATCH", CENTRE, "{\"approvals\": 2}").statusCode()).isEqualTo(200);
+    HttpResponse<String> unseen = program.send("PATCH", CENTRE, "{\"approvals\": 2}");
+    assertThat(unseen.statusCode()).isEqualTo(428);
+    assertThat(unseen.body()).contains("revision-required", "the ETag of the centre");
+    assertThat(program.send("PATCH", CENTRE, "{\"approvals\": 2}", "If-Match", "*").statusCode())
+        .isEqualTo(200);
     HttpResponse<String> now = server.client().get(CENTRE, "If-None-Match", tag);
     assertThat(now.body()).isEqualTo("{\"name\":\"مركز الزعرور\",\"approvals\":2}");
 
@@ -75,7 +79,7 @@ class CentreOverHttpTest {
         "{\"name\": \"a\\u0000\"}"
       })
   void refusesWhatMakesNoSense(String body) throws Exception {
-    assertThat(program.send("PATCH", CENTRE, body).statusCode()).isEqualTo(400);
+    assertThat(program.send("PATCH", CENTRE, body, "If-Match", "*").statusCode()).isEqualTo(400);
   }
 
   @Test

@@ -93,7 +93,13 @@ class PeopleOverHttpTest {
   void changesRoleAndAccessTogether() throws Exception {
     String token = server.accounts().tokens().make(rosa, "a script", Role.REVIEWER, 5).text();
     JsonNode now =
-        json(program.send("PATCH", person, "{\"role\": \"contributor\", \"active\": false}"));
+        json(
+            program.send(
+                "PATCH",
+                person,
+                "{\"role\": \"contributor\", \"active\": false}",
+                "If-Match",
+                "*"));
     assertThat(now.path("role").asText()).isEqualTo("contributor");
     assertThat(now.path("active").asBoolean()).isFalse();
     assertThat(account(rosa).role()).isEqualTo(Role.CONTRIBUTOR);
@@ -113,6 +119,9 @@ class PeopleOverHttpTest {
     assertThat(account(rosa).role()).isEqualTo(Role.CONTRIBUTOR);
     assertThat(done()).isEqualTo(before);
 
+    assertProblem(program.send("PATCH", person, "{\"active\": false}"), 428, "revision-required");
+    assertThat(account(rosa).active()).isTrue();
+
     String fresh = program.get(person).headers().firstValue("ETag").orElseThrow();
     assertThat(fresh).isNotEqualTo(seen);
     HttpResponse<String> weak =
@@ -127,11 +136,10 @@ class PeopleOverHttpTest {
   @Test
   void theOnlyAdministratorStaysOne() throws Exception {
     String self = API + "/people/" + id(ada);
-    assertProblem(program.send("PATCH", self, "{\"role\": \"reviewer\"}"), 400, "invalid-body");
-    assertProblem(
-        program.send("PATCH", self, "{\"role\": \"reviewer\", \"active\": false}"),
-        400,
-        "invalid-body");
+    for (String edit :
+        List.of("{\"role\": \"reviewer\"}", "{\"role\": \"reviewer\", \"active\": false}")) {
+      assertProblem(program.send("PATCH", self, edit, "If-Match", "*"), 400, "invalid-body");
+    }
     assertThat(account(ada).role()).isEqualTo(Role.ADMINISTRATOR);
     assertThat(account(ada).active()).isTrue();
   }
@@ -267,6 +275,8 @@ class PeopleOverHttpTest {
             "{\"role\": \"contributor\"}",
             "Content-Type",
             json,
+            "If-Match",
+            "*",
             "Hedgerow-Form-Token",
             client.token("/account"));
     assertThat(ours.statusCode()).isEqualTo(200);

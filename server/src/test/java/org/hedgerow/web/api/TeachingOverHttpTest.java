@@ -46,9 +46,9 @@ class TeachingOverHttpTest {
         }) {
       assertThat(program.send("PUT", path, wrong).statusCode()).as(wrong).isEqualTo(400);
     }
-    assertThat(program.delete(path).statusCode()).isEqualTo(200);
+    assertThat(program.send("DELETE", path, "", "If-Match", "*").statusCode()).isEqualTo(200);
     assertThat(program.delete(path).statusCode()).isEqualTo(404);
-    assertThat(program.delete("/api/v1/sight-words/dolch").body())
+    assertThat(program.send("DELETE", "/api/v1/sight-words/dolch", "", "If-Match", "*").body())
         .contains("count where nothing is chosen");
   }
 
@@ -61,7 +61,12 @@ class TeachingOverHttpTest {
     assertThat(saved.body()).isEqualTo("{\"edition\":2,\"name\":\"gentle\"}");
     assertThat(
             program
-                .send("PUT", "/api/v1/rules/usual", "{\"title\": \"No\", \"switches\": []}")
+                .send(
+                    "PUT",
+                    "/api/v1/rules/usual",
+                    "{\"title\": \"No\", \"switches\": []}",
+                    "If-Match",
+                    "*")
                 .body())
         .contains("The usual rules stay as they are");
     assertThat(
@@ -74,7 +79,9 @@ class TeachingOverHttpTest {
                 .send("PUT", "/api/v1/sequences/brief", "{\"title\": \"B\", \"steps\": [[\"sh\"]]}")
                 .statusCode())
         .isEqualTo(200);
-    assertThat(program.delete("/api/v1/sequences/brief").statusCode()).isEqualTo(200);
+    assertThat(
+            program.send("DELETE", "/api/v1/sequences/brief", "", "If-Match", "\"3\"").statusCode())
+        .isEqualTo(200);
     assertThat(program.delete("/api/v1/sequences/brief").statusCode()).isEqualTo(404);
     assertThat(program.send("PUT", "/api/v1/rules/gentle", "{\"title\": 7}").statusCode())
         .isEqualTo(400);
@@ -107,11 +114,32 @@ class TeachingOverHttpTest {
     assertThat(gone.body())
         .contains("\"field\":\"title\",\"yours\":\"Gentle\",\"present\":\"Mine\"");
     assertThat(program.send("DELETE", GENTLE, "", "If-Match", "\"3\"").statusCode()).isEqualTo(200);
-    for (String wrong : new String[] {"\"99\"", "3", "*", "W/\"3\""}) {
-      assertThat(program.send("PUT", GENTLE, MINE, "If-Match", wrong).statusCode())
-          .as(wrong)
-          .isEqualTo(400);
+    assertThat(program.send("PUT", GENTLE, MINE, "If-Match", "3").statusCode()).isEqualTo(400);
+    for (String other : new String[] {"\"99\"", "*", "W/\"4\""}) {
+      assertThat(program.send("PUT", GENTLE, MINE, "If-Match", other).statusCode())
+          .as(other)
+          .isEqualTo(412);
     }
+  }
+
+  @Test
+  void whoeverReplacesASetSaysWhichTheyHaveSeen() throws Exception {
+    String[] onlyNew = {"If-None-Match", "*"};
+    assertThat(program.send("PUT", GENTLE, MINE, onlyNew).statusCode()).isEqualTo(200);
+    HttpResponse<String> there = program.send("PUT", GENTLE, MINE, onlyNew);
+    assertThat(there.statusCode()).isEqualTo(412);
+    assertThat(there.body()).contains("changed-meanwhile", "\"present\"");
+    for (String method : new String[] {"PUT", "DELETE"}) {
+      String body = method.equals("PUT") ? MINE : "";
+      HttpResponse<String> unseen = program.send(method, GENTLE, body);
+      assertThat(unseen.statusCode()).as(method).isEqualTo(428);
+      assertThat(unseen.body()).contains("revision-required", "the edition in which you saw it");
+    }
+    String seen = tag(program.get("/api/v1/rules"));
+    HttpResponse<String> listed =
+        program.send("PUT", GENTLE, MINE, "If-Match", "\"1\", W/\"7\", " + seen);
+    assertThat(listed.statusCode()).isEqualTo(200);
+    assertThat(program.send("DELETE", GENTLE, "", "If-Match", "*").statusCode()).isEqualTo(200);
   }
 
   /** Another set that changed meanwhile doesn't matter. */

@@ -7,6 +7,7 @@ import java.util.Optional;
 import org.hedgerow.accounts.Actor;
 import org.hedgerow.review.Contribution;
 import org.hedgerow.review.Reviews;
+import org.hedgerow.web.api.IfMatch;
 
 /** Shows contributions. */
 final class ContributionAnswer {

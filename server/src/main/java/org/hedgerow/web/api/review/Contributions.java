@@ -11,6 +11,7 @@ import org.hedgerow.review.ContributionQuery;
 import org.hedgerow.review.ReviewServices;
 import org.hedgerow.review.SubmitMany;
 import org.hedgerow.web.api.ApiRoutes;
+import org.hedgerow.web.api.IfMatch;
 import org.hedgerow.web.api.review.StrictHandler.Request;
 
 /** {@code /contributions}: what people propose. */

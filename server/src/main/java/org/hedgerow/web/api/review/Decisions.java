@@ -5,6 +5,7 @@ import java.util.List;
 import org.hedgerow.accounts.Actor;
 import org.hedgerow.review.Contribution;
 import org.hedgerow.review.ReviewServices;
+import org.hedgerow.web.api.IfMatch;
 import org.hedgerow.web.api.review.StrictHandler.Request;
 import org.hedgerow.web.problems.ProblemException;
 import org.hedgerow.web.security.Refusals;

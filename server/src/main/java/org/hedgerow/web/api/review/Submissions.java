@@ -1,6 +1,7 @@
 package org.hedgerow.web.api.review;
 
 import org.hedgerow.review.ReviewServices;
+import org.hedgerow.web.api.IfMatch;
 import org.hedgerow.web.api.review.StrictHandler.Request;
 
 /** {@code /contributions/{id}/submission}: whether it waits for a decision. */

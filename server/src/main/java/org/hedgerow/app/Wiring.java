@@ -19,6 +19,7 @@ import org.hedgerow.seedlexicon.SeedLexicon;
 import org.hedgerow.sentences.compose.Composer;
 import org.hedgerow.store.BankDatabase;
 import org.hedgerow.store.JdbiAccountBook;
+import org.hedgerow.store.JdbiAnswers;
 import org.hedgerow.store.JdbiReviewBook;
 import org.hedgerow.store.LiveEditions;
 import org.hedgerow.web.HealthRoutes;
@@ -44,6 +45,7 @@ import org.hedgerow.web.query.ValueCounts;
 import org.hedgerow.web.security.AccessGuard;
 import org.hedgerow.web.security.Clients;
 import org.hedgerow.web.security.FormTokens;
+import org.hedgerow.web.security.Once;
 import org.hedgerow.web.security.Paces;
 import org.hedgerow.web.security.SessionCookie;
 
@@ -62,7 +64,7 @@ final class Wiring {
         new JdbiReviewBook(bank, editions.newest().accents()),
         editions::newest,
         votes,
-        editions::catchUp,
+        edition -> bank.afterwards(() -> editions.catchUp(edition)),
         clock);
   }
 
@@ -95,6 +97,7 @@ final class Wiring {
     Frame frame =
         new Frame(Optional.of(forms), centre::name, Optional.of(new WaitingCount(reviews.queue())));
     Paces paces = Paces.by(clients, InstantSource.system());
+    Once once = new Once(new JdbiAnswers(bank, InstantSource.system()));
     SentenceOrders orders = new SentenceOrders(composer, paces.orders());
     Pages pages = new Pages(editions, counts, orders, frame);
     return new WebServer(
@@ -108,11 +111,11 @@ final class Wiring {
             new HealthRoutes(bank::answers),
             new MetricsRoutes(meters),
             new ApiRoutes(editions, counts, orders, mapper),
-            new AccountRoutes(accounts, mapper),
+            new AccountRoutes(accounts, once, mapper),
             new AdministrationRoutes(
-                accounts, centre, reviews.teaching(), editions, clients, mapper),
+                accounts, centre, reviews.teaching(), editions, clients, once, mapper),
             new ContributionRoutes(
-                reviews, editions::newest, new PictureIntake()::take, paces, mapper),
+                reviews, editions::newest, new PictureIntake()::take, paces, once, mapper),
             new DocsRoutes(),
             pages,
             new PeopleRoutes(accounts, centre, pages.writer(), forms, cookies, clients),

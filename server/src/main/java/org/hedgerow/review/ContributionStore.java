@@ -42,6 +42,15 @@ public interface ContributionStore {
    */
   Map<String, List<Contribution>> waitingAbout(Set<String> subjects);
 
+  /**
+   * Those of an author that nobody has decided on, drafts among them, by what they are about, the
+   * oldest first.
+   */
+  Map<String, List<Contribution>> undecided(int authorId, Set<String> subjects);
+
+  /** Until this transaction ends, no other that asks for it adds a contribution of the author. */
+  void lockAuthor(int authorId);
+
   /** Those that wait for a decision and are about the same word or sentence, the oldest first. */
   default List<Contribution> waitingAbout(String subject) {
     return waitingAbout(Set.of(subject)).getOrDefault(subject, List.of());

@@ -35,23 +35,30 @@ public final class SubmitMany {
    * @param examination what the machine makes of it; empty where there are faults
    * @param waiting others that wait for a decision about the same
    * @param submitted where it was asked for and there are no faults
+   * @param repeated whether its author had submitted the same before; nothing more was kept then
    */
   public record Result(
       Content content,
       List<FieldFault> faults,
       Optional<Examination> examination,
       List<Contribution> waiting,
-      Optional<Contribution> submitted) {
+      Optional<Contribution> submitted,
+      boolean repeated) {
     static Result refused(Content content, List<FieldFault> faults) {
-      return new Result(content, faults, Optional.empty(), List.of(), Optional.empty());
+      return new Result(content, faults, Optional.empty(), List.of(), Optional.empty(), false);
     }
 
     static Result good(Content content, Examination examination, List<Contribution> waiting) {
-      return new Result(content, List.of(), Optional.of(examination), waiting, Optional.empty());
+      return new Result(
+          content, List.of(), Optional.of(examination), waiting, Optional.empty(), false);
     }
 
     Result submitted(Contribution contribution) {
-      return new Result(content, faults, examination, waiting, Optional.of(contribution));
+      return new Result(content, faults, examination, waiting, Optional.of(contribution), false);
+    }
+
+    Result repeating(Contribution earlier) {
+      return new Result(content, faults, examination, waiting, Optional.of(earlier), true);
     }
   }
 
@@ -71,9 +78,11 @@ public final class SubmitMany {
     requireNotTooMany(contents);
     return room.inTransaction(
         page -> {
-          List<Result> results = judged(page, contents);
+          page.contributions().lockAuthor(author.accountId());
+          Earlier earlier = Earlier.of(page, author, contents);
+          List<Result> results = judged(page, contents, earlier);
           return submitGood
-              ? results.stream().map(each -> submitted(page, actor, author, each)).toList()
+              ? results.stream().map(each -> submitted(page, actor, author, each, earlier)).toList()
               : results;
         });
   }
@@ -85,7 +94,7 @@ public final class SubmitMany {
     }
   }
 
-  private List<Result> judged(ReviewPage page, List<Content> contents) {
+  private List<Result> judged(ReviewPage page, List<Content> contents, Earlier earlier) {
     Basis basis = room.basis(page);
     Examiner examiner = new Examiner(basis.lexicon());
     Map<String, List<Contribution>> waiting = page.contributions().waitingAbout(subjects(contents));
@@ -102,27 +111,31 @@ public final class SubmitMany {
               ? Result.good(
                   content,
                   examiner.examine(content, basis),
-                  waiting.getOrDefault(subject, List.of()))
+                  without(earlier.saying(content), waiting.getOrDefault(subject, List.of())))
               : Result.refused(content, faults));
     }
     return results;
+  }
+
+  private static List<Contribution> without(
+      Optional<Contribution> own, List<Contribution> waiting) {
+    return waiting.stream().filter(each -> !own.equals(Optional.of(each))).toList();
   }
 
   private static Set<String> subjects(List<Content> contents) {
     return contents.stream().map(each -> each.proposal().subject()).collect(toSet());
   }
 
-  private Result submitted(ReviewPage page, Actor actor, Person author, Result judged) {
-    return judged
-        .examination()
-        .map(
-            examination ->
-                judged.submitted(
-                    submit.submit(
-                        page,
-                        actor,
-                        write.write(page, actor, judged.content(), author),
-                        examination)))
-        .orElse(judged);
+  private Result submitted(
+      ReviewPage page, Actor actor, Person author, Result judged, Earlier earlier) {
+    if (judged.examination().isEmpty()) {
+      return judged;
+    }
+    Optional<Contribution> own = earlier.saying(judged.content());
+    if (own.filter(each -> each.state() == State.SUBMITTED).isPresent()) {
+      return judged.repeating(own.get());
+    }
+    Contribution draft = own.orElseGet(() -> write.write(page, actor, judged.content(), author));
+    return judged.submitted(submit.submit(page, actor, draft, judged.examination().get()));
   }
 }

@@ -1,10 +1,11 @@
 package org.hedgerow.review;
 
+import java.util.List;
 import java.util.Map;
 import org.hedgerow.accounts.Actor;
 import org.hedgerow.accounts.Role;
 
-/** Begins a draft. */
+/** Begins a draft, or finds the author's own that says the same. */
 public final class Write {
   private final Workroom room;
 
@@ -12,10 +13,30 @@ public final class Write {
     this.room = room;
   }
 
+  /**
+   * What is kept.
+   *
+   * @param repeated whether it was there before: a draft, or already submitted
+   */
+  public record Kept(Contribution contribution, boolean repeated) {}
+
   public Contribution execute(Actor actor, Content content) {
+    return once(actor, content).contribution();
+  }
+
+  /** As {@link #execute}, and says whether the author had sent the same before. */
+  public Kept once(Actor actor, Content content) {
     actor.require(Role.CONTRIBUTOR);
     Person author = Person.of(actor.requireAccount());
-    return room.inTransaction(page -> write(page, actor, content, author));
+    return room.inTransaction(page -> once(page, actor, content, author));
+  }
+
+  private Kept once(ReviewPage page, Actor actor, Content content, Person author) {
+    page.contributions().lockAuthor(author.accountId());
+    return Earlier.of(page, author, List.of(content))
+        .saying(content)
+        .map(earlier -> new Kept(earlier, true))
+        .orElseGet(() -> new Kept(write(page, actor, content, author), false));
   }
 
   Contribution write(ReviewPage page, Actor actor, Content content, Person author) {

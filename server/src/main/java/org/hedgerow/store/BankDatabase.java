@@ -16,6 +16,7 @@ public final class BankDatabase implements AutoCloseable {
   private final HikariDataSource pool;
   private final SchemaMigration migration;
   private final Jdbi jdbi;
+  private final Transactions transactions;
   private final Optional<EmbeddedServer> server;
   private final Outage outage = new Outage(this::answersNow);
 
@@ -29,6 +30,7 @@ public final class BankDatabase implements AutoCloseable {
         Jdbi.create(pool)
             .installPlugin(new PostgresPlugin())
             .registerRowMapper(new RecordMappers());
+    this.transactions = new Transactions(jdbi);
   }
 
   /**
@@ -89,6 +91,15 @@ public final class BankDatabase implements AutoCloseable {
 
   public Jdbi jdbi() {
     return jdbi;
+  }
+
+  Transactions transactions() {
+    return transactions;
+  }
+
+  /** Does something once the transaction that this thread is in has been committed, or at once. */
+  public void afterwards(Runnable task) {
+    transactions.afterwards(task);
   }
 
   /** Whether it could be reached lately. */

@@ -7,31 +7,31 @@ import org.hedgerow.accounts.AccountStore;
 import org.hedgerow.accounts.AuditLog;
 import org.hedgerow.accounts.AuditTrail;
 import org.hedgerow.accounts.CentreStore;
+import org.hedgerow.accounts.DeviceStore;
 import org.hedgerow.accounts.FailureStore;
 import org.hedgerow.accounts.LinkStore;
 import org.hedgerow.accounts.SessionStore;
 import org.hedgerow.accounts.TokenStore;
 import org.jdbi.v3.core.Handle;
-import org.jdbi.v3.core.Jdbi;
 
 /** Keeps everything about accounts in the bank's database. */
 public final class JdbiAccountBook implements AccountBook {
-  private final Jdbi jdbi;
+  private final Transactions transactions;
   private final Outage outage;
 
   public JdbiAccountBook(BankDatabase bank) {
-    this.jdbi = bank.jdbi();
+    this.transactions = bank.transactions();
     this.outage = bank.outage();
   }
 
   @Override
   public <R> R inTransaction(Function<AccountPage, R> work) {
-    return outage.told(() -> jdbi.inTransaction(handle -> work.apply(new Page(handle))));
+    return outage.told(() -> transactions.run(handle -> work.apply(new Page(handle))));
   }
 
   @Override
   public <R> R step(Function<AccountPage, R> work) {
-    return outage.told(() -> jdbi.withHandle(handle -> work.apply(new Page(handle))));
+    return outage.told(() -> transactions.read(handle -> work.apply(new Page(handle))));
   }
 
   private record Page(Handle handle) implements AccountPage {
@@ -58,6 +58,11 @@ public final class JdbiAccountBook implements AccountBook {
     @Override
     public FailureStore failures() {
       return new JdbiFailures(handle);
+    }
+
+    @Override
+    public DeviceStore devices() {
+      return new JdbiDevices(handle);
     }
 
     @Override

@@ -181,6 +181,25 @@ record JdbiContributions(Handle handle) implements ContributionStore {
         .collect(groupingBy(each -> each.proposal().subject()));
   }
 
+  @Override
+  public Map<String, List<Contribution>> undecided(int authorId, Set<String> subjects) {
+    return handle
+        .createQuery(
+            SELECT
+                + " where c.subject = any(:subjects) and c.author_id = :author"
+                + " and c.state in ('draft', 'submitted') order by c.id")
+        .bindArray("subjects", String.class, subjects)
+        .bind("author", authorId)
+        .map(JdbiContributions::read)
+        .collect(groupingBy(each -> each.proposal().subject()));
+  }
+
+  /** Rows that refer to the account can be added by others meanwhile. */
+  @Override
+  public void lockAuthor(int authorId) {
+    handle.execute("select id from accounts where id = ? for no key update", authorId);
+  }
+
   private static Contribution read(ResultSet row, StatementContext context) throws SQLException {
     return new Contribution(
         row.getInt("id"),

@@ -12,11 +12,10 @@ import org.hedgerow.review.ReviewPage;
 import org.hedgerow.review.TeachingStore;
 import org.hedgerow.review.UploadStore;
 import org.jdbi.v3.core.Handle;
-import org.jdbi.v3.core.Jdbi;
 
 /** Keeps contributions and decisions in the bank's database. */
 public final class JdbiReviewBook implements ReviewBook {
-  private final Jdbi jdbi;
+  private final Transactions transactions;
   private final Outage outage;
   private final List<AccentCatalogue> accents;
 
@@ -24,19 +23,19 @@ public final class JdbiReviewBook implements ReviewBook {
    * @param accents of any edition: all have the same
    */
   public JdbiReviewBook(BankDatabase bank, List<AccentCatalogue> accents) {
-    this.jdbi = bank.jdbi();
+    this.transactions = bank.transactions();
     this.outage = bank.outage();
     this.accents = List.copyOf(accents);
   }
 
   @Override
   public <R> R inTransaction(Function<ReviewPage, R> work) {
-    return outage.told(() -> jdbi.inTransaction(handle -> work.apply(new Page(handle, accents))));
+    return outage.told(() -> transactions.run(handle -> work.apply(new Page(handle, accents))));
   }
 
   @Override
   public <R> R reading(Function<ReviewPage, R> work) {
-    return outage.told(() -> jdbi.withHandle(handle -> work.apply(new Page(handle, accents))));
+    return outage.told(() -> transactions.read(handle -> work.apply(new Page(handle, accents))));
   }
 
   private record Page(Handle handle, List<AccentCatalogue> accents) implements ReviewPage {

@@ -163,6 +163,20 @@ final class MemoryReviewBook implements ReviewRecords, ReviewBook {
     }
 
     @Override
+    public Map<String, List<Contribution>> undecided(int authorId, Set<String> subjects) {
+      return contributions.values().stream()
+          .filter(each -> each.state() == State.SUBMITTED || each.state() == State.DRAFT)
+          .filter(each -> each.author().accountId() == authorId)
+          .filter(each -> subjects.contains(each.proposal().subject()))
+          .collect(Collectors.groupingBy(each -> each.proposal().subject()));
+    }
+
+    @Override
+    public void lockAuthor(int authorId) {
+      // One transaction at a time.
+    }
+
+    @Override
     public Map<String, List<Contribution>> waitingAbout(Set<String> subjects) {
       return contributions.values().stream()
           .filter(each -> each.state() == State.SUBMITTED)

@@ -45,6 +45,14 @@ class ReviewTest {
   }
 
   @Nested
+  class Repeating extends RepeatingContract {
+    @Override
+    protected ReviewRecords records() {
+      return new MemoryReviewBook();
+    }
+  }
+
+  @Nested
   class Voting extends VotingContract {
     @Override
     protected ReviewRecords records() {

@@ -44,6 +44,7 @@ final class DatabaseReviewRecords implements ReviewRecords, AutoCloseable {
     execute("update editions set contribution_id = null");
     execute("delete from contributions");
     execute("delete from editions where number > 1");
+    execute("delete from idempotency_keys");
     execute("delete from accounts");
     return this;
   }

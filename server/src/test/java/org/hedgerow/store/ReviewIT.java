@@ -10,6 +10,7 @@ import org.hedgerow.review.DecidingContract;
 import org.hedgerow.review.LifeContract;
 import org.hedgerow.review.ManyContract;
 import org.hedgerow.review.RaceContract;
+import org.hedgerow.review.RepeatingContract;
 import org.hedgerow.review.ReviewRecords;
 import org.hedgerow.review.TeachingContract;
 import org.hedgerow.review.VotingContract;
@@ -70,6 +71,14 @@ class ReviewIT {
 
   @Nested
   class Life extends LifeContract {
+    @Override
+    protected ReviewRecords records() {
+      return records.emptied();
+    }
+  }
+
+  @Nested
+  class Repeating extends RepeatingContract {
     @Override
     protected ReviewRecords records() {
       return records.emptied();

@@ -11,6 +11,7 @@ import org.hedgerow.web.JsonBody;
 import org.hedgerow.web.RouteGroup;
 import org.hedgerow.web.Routes;
 import org.hedgerow.web.security.Clients;
+import org.hedgerow.web.security.Once;
 
 /** The table of routes by which programs look after a centre. */
 public final class AdministrationRoutes implements RouteGroup {
@@ -19,6 +20,7 @@ public final class AdministrationRoutes implements RouteGroup {
   private static final String CENTRE = "/api/v1/centre";
   private static final String INVITATIONS = "/api/v1/invitations";
 
+  private final Once once;
   private final PeopleHandlers people;
   private final InvitationHandlers invitations;
   private final AuditHandler audit;
@@ -32,7 +34,9 @@ public final class AdministrationRoutes implements RouteGroup {
       TeachingServices teaching,
       Editions editions,
       Clients clients,
+      Once once,
       ObjectMapper mapper) {
+    this.once = once;
     Json json = new Json(mapper);
     JsonBody bodies = new JsonBody(mapper);
     this.people = new PeopleHandlers(accounts, bodies, json);
@@ -54,7 +58,7 @@ public final class AdministrationRoutes implements RouteGroup {
     routes.get(PERSON + "/tokens", ADMINISTRATOR, people::tokens);
     routes.delete(PERSON + "/tokens/{token}", ADMINISTRATOR, people::revokeToken);
     routes.get(INVITATIONS, ADMINISTRATOR, invitations::list);
-    routes.post(INVITATIONS, ADMINISTRATOR, invitations::make);
+    routes.post(INVITATIONS, ADMINISTRATOR, once.handler(invitations::make));
     routes.delete(INVITATIONS + "/{id}", ADMINISTRATOR, invitations::withdraw);
     routes.get(CENTRE, centre::show);
     Cors.allow(routes, CENTRE, "GET");

@@ -19,6 +19,7 @@ import java.util.regex.Pattern;
 import org.hedgerow.accounts.AccountServices;
 import org.hedgerow.accounts.Actor;
 import org.hedgerow.accounts.KnownCentre;
+import org.hedgerow.accounts.MemoryAnswers;
 import org.hedgerow.accounts.MemoryBook;
 import org.hedgerow.accounts.NewAccount;
 import org.hedgerow.accounts.PlainHash;
@@ -79,6 +80,7 @@ public final class PeopleServer implements AutoCloseable {
     ValueCounts counts = new ValueCounts();
     Frame frame =
         new Frame(Optional.of(forms), centre::name, Optional.of(new WaitingCount(reviews.queue())));
+    Once once = new Once(new MemoryAnswers());
     Paces paces = Paces.by(clients, clock);
     SentenceOrders orders = new SentenceOrders(SeededComposer.get(), paces.orders());
     Pages pages = new Pages(memory, counts, orders, frame);
@@ -93,10 +95,11 @@ public final class PeopleServer implements AutoCloseable {
                 guard,
                 new HealthRoutes(() -> true),
                 new ApiRoutes(memory, counts, orders, mapper),
-                new AccountRoutes(accounts, mapper),
+                new AccountRoutes(accounts, once, mapper),
                 new AdministrationRoutes(
-                    accounts, centre, reviews.teaching(), memory, clients, mapper),
-                new ContributionRoutes(reviews, memory::newest, pictures::take, paces, mapper),
+                    accounts, centre, reviews.teaching(), memory, clients, once, mapper),
+                new ContributionRoutes(
+                    reviews, memory::newest, pictures::take, paces, once, mapper),
                 new DocsRoutes(),
                 pages,
                 new PeopleRoutes(accounts, centre, pages.writer(), forms, cookies, clients),

@@ -1,6 +1,7 @@
 package org.hedgerow.web.api.review;
 
 import com.fasterxml.jackson.databind.ObjectMapper;
+import io.javalin.http.Context;
 import io.javalin.http.Handler;
 import java.util.List;
 import java.util.function.Function;
@@ -13,6 +14,7 @@ import org.hedgerow.web.RouteGroup;
 import org.hedgerow.web.Routes;
 import org.hedgerow.web.api.ApiRoutes;
 import org.hedgerow.web.api.Format;
+import org.hedgerow.web.security.Once;
 import org.hedgerow.web.security.Pace;
 import org.hedgerow.web.security.Paces;
 
@@ -22,6 +24,7 @@ public final class ContributionRoutes implements RouteGroup {
   private static final String ONE = ALL + "/{id}";
 
   private final Paces paces;
+  private final Once once;
   private final Contributions contributions;
   private final Submissions submissions;
   private final Decisions decisions;
@@ -33,6 +36,7 @@ public final class ContributionRoutes implements RouteGroup {
   /**
    * @param newest gives the newest edition
    * @param paces how fast an account may go on
+   * @param once answers repeated requests
    * @param pictures makes a safe picture of what was sent; throws {@link
    *     org.hedgerow.pictures.UnusablePictureException} if it can't
    */
@@ -41,8 +45,10 @@ public final class ContributionRoutes implements RouteGroup {
       Supplier<Lexicon> newest,
       Function<byte[], CleanPicture> pictures,
       Paces paces,
+      Once once,
       ObjectMapper mapper) {
     this.paces = paces;
+    this.once = once;
     ProposalJson proposals = new ProposalJson(mapper);
     ContributionAnswer answer = new ContributionAnswer(services.reviews(), proposals);
     Attempts attempts = new Attempts(services.reviews(), proposals);
@@ -61,15 +67,17 @@ public final class ContributionRoutes implements RouteGroup {
     Role contributor = Role.CONTRIBUTOR;
     Role reviewer = Role.REVIEWER;
     routes.get(ALL, contributor, strict(contributions::list, ContributionFilters.NAMES));
-    routes.post(ALL, contributor, strict(paced(paces.submissions(), contributions::add)));
+    routes.post(ALL, contributor, strict(paced(paces.submissions(), once(contributions::add))));
     routes.get(ONE, contributor, strict(contributions::open));
     routes.put(ONE, contributor, strict(contributions::change));
     routes.delete(ONE, contributor, strict(contributions::discard));
     routes.post(
-        ONE + "/submission", contributor, strict(paced(paces.submissions(), submissions::submit)));
+        ONE + "/submission",
+        contributor,
+        strict(paced(paces.submissions(), once(submissions::submit))));
     routes.delete(ONE + "/submission", contributor, strict(submissions::takeBack));
-    routes.post(ONE + "/decisions", reviewer, strict(decisions::one));
-    routes.post(ApiRoutes.BASE + "/decisions", reviewer, strict(decisions::many));
+    routes.post(ONE + "/decisions", reviewer, strict(once(decisions::one)));
+    routes.post(ApiRoutes.BASE + "/decisions", reviewer, strict(once(decisions::many)));
     routes.get(
         ApiRoutes.BASE + "/review-queue", reviewer, strict(queue::list, ReviewQueue.PARAMETERS));
     routes.post(ApiRoutes.BASE + "/contribution-checks", contributor, strict(checks::check));
@@ -77,15 +85,25 @@ public final class ContributionRoutes implements RouteGroup {
         ApiRoutes.BASE + "/contribution-tables",
         contributor,
         new StrictHandler(
-            paced(paces.submissions(), tables::judge),
+            paced(paces.submissions(), once(ContributionTables::payload, tables::judge)),
             ContributionTables.PARAMETERS,
             List.of(Format.JSON, Format.CSV)));
     routes.post(
-        ApiRoutes.BASE + "/pictures", contributor, strict(paced(paces.uploads(), uploads::send)));
+        ApiRoutes.BASE + "/pictures",
+        contributor,
+        strict(paced(paces.uploads(), once(PictureBody::read, uploads::send))));
     routes.get(
         ApiRoutes.BASE + "/uploads/{id}",
         contributor,
         new StrictHandler(uploads::show, List.of(), List.of()));
+  }
+
+  private StrictHandler.Step once(StrictHandler.Step step) {
+    return once(Context::bodyAsBytes, step);
+  }
+
+  private StrictHandler.Step once(Function<Context, byte[]> payload, StrictHandler.Step step) {
+    return request -> once.run(request.context(), payload, () -> step.take(request));
   }
 
   private static StrictHandler.Step paced(Pace pace, StrictHandler.Step step) {

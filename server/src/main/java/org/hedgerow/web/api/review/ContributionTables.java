@@ -1,5 +1,6 @@
 package org.hedgerow.web.api.review;
 
+import io.javalin.http.Context;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -49,11 +50,15 @@ final class ContributionTables {
     }
   }
 
+  static byte[] payload(Context context) {
+    return BODY.read(context);
+  }
+
   void judge(Request request) {
     boolean submit = submit(request.parameters());
     request.parameters().faults().throwIfAny();
     requireCsv(request);
-    Table table = new TableReader().read(BODY.read(request.context()));
+    Table table = new TableReader().read(payload(request.context()));
     RowReader reader = new RowReader(newest.get());
     List<ReadRow> rows = table.rows().stream().map(reader::read).toList();
     List<JudgedRow> judged = new TableJudge(submitMany, request.actor()).judge(rows, submit);

@@ -10,6 +10,7 @@ import org.hedgerow.review.Contribution;
 import org.hedgerow.review.ContributionQuery;
 import org.hedgerow.review.ReviewServices;
 import org.hedgerow.review.SubmitMany;
+import org.hedgerow.review.Write;
 import org.hedgerow.web.api.ApiRoutes;
 import org.hedgerow.web.api.IfMatch;
 import org.hedgerow.web.api.review.StrictHandler.Request;
@@ -43,22 +44,24 @@ final class Contributions {
 
   void add(Request request) {
     ContentReader.Fresh fresh = contents.fresh(request.context());
-    Contribution added =
+    Write.Kept kept =
         fresh.submit()
             ? submitted(request.actor(), fresh.content())
-            : services.write().execute(request.actor(), fresh.content());
+            : services.write().once(request.actor(), fresh.content());
+    int id = kept.contribution().id();
     request
         .context()
-        .status(201)
-        .header(Header.LOCATION, "%s/contributions/%d".formatted(ApiRoutes.BASE, added.id()));
-    answer.send(request.context(), added);
+        .status(kept.repeated() ? 200 : 201)
+        .header(Header.LOCATION, "%s/contributions/%d".formatted(ApiRoutes.BASE, id));
+    answer.send(request.context(), kept.contribution());
   }
 
   /** Wholly or not at all: what can't be submitted isn't kept as a draft either. */
-  private Contribution submitted(Actor actor, Content content) {
+  private Write.Kept submitted(Actor actor, Content content) {
     SubmitMany.Result result = services.submitMany().execute(actor, List.of(content)).get(0);
     return result
         .submitted()
+        .map(contribution -> new Write.Kept(contribution, result.repeated()))
         .orElseThrow(() -> ProposalFaults.problem(result.faults()).exception());
   }
 

@@ -15,11 +15,19 @@ import org.hedgerow.web.problems.ProblemType;
  * @param advice what is said of a longer one
  */
 record LimitedBody(int most, String advice) {
+  private static final String READ = "hedgerow.body";
 
+  /** Read again, it is the same. */
   byte[] read(Context context) {
+    byte[] known = context.attribute(READ);
+    if (known != null) {
+      return known;
+    }
     requireAtMost(context, most);
     try (InputStream body = context.bodyInputStream()) {
-      return read(context, body);
+      byte[] bytes = read(context, body);
+      context.attribute(READ, bytes);
+      return bytes;
     } catch (IOException broken) {
       throw brokenOff();
     }

@@ -18,6 +18,7 @@ import org.hedgerow.review.Contribution;
 import org.hedgerow.review.Kind;
 import org.hedgerow.review.Reviews.Dossier;
 import org.hedgerow.review.StaleException;
+import org.hedgerow.review.State;
 import org.hedgerow.web.security.Paces;
 import org.hedgerow.web.security.TooFastException;
 
@@ -127,12 +128,23 @@ final class DraftPages {
       paces.submissions().count(context);
       desk.review().submit().execute(actor, kept.id(), kept.revision());
       desk.goOn(context, address(kept) + "?done=submitted");
+    } catch (ConflictException conflict) {
+      requireSubmitted(conflict, kept);
+      desk.goOn(context, address(kept) + "?done=submitted");
     } catch (TooFastException tooFast) {
       context.status(429);
       showKept(context, kept, Errors.NONE, String.valueOf(tooFast.getMessage()));
     } catch (RefusedException refused) {
       context.status(400);
       showKept(context, kept, new Errors(refused.faults()), "");
+    }
+  }
+
+  /** Whoever clicks twice sends the same form twice: the first has done it. */
+  private static void requireSubmitted(ConflictException conflict, Contribution kept) {
+    Contribution present = conflict.present();
+    if (present.state() != State.SUBMITTED || !present.content().equals(kept.content())) {
+      throw conflict;
     }
   }
 

@@ -12,6 +12,8 @@ public interface AccountPage {
 
   FailureStore failures();
 
+  DeviceStore devices();
+
   AuditLog audit();
 
   AuditTrail trail();

@@ -19,7 +19,7 @@ public record AccountServices(
     Sessions sessions = new Sessions(book, secrets, clock);
     Links links = new Links(secrets, clock);
     return new AccountServices(
-        new SignIn(book, hash, sessions, clock),
+        new SignIn(book, hash, sessions, new Devices(secrets), clock),
         sessions,
         new ApiTokens(book, secrets, clock),
         new Invitations(book, hash, links),

@@ -21,6 +21,9 @@ public final class Argon2 implements PasswordHash {
 
   private static final int WAIT_SECONDS = 5;
 
+  /** Whoever waits holds a thread, so about this many may. */
+  private static final int MAX_WAITING = 8;
+
   private final Argon2Function function =
       Argon2Function.getInstance(
           MEMORY_IN_KIBIBYTES, PASSES, LANES, BYTES, com.password4j.types.Argon2.ID);
@@ -55,7 +58,8 @@ public final class Argon2 implements PasswordHash {
 
   private boolean hasTurn() {
     try {
-      return turns.tryAcquire(WAIT_SECONDS, TimeUnit.SECONDS);
+      return turns.getQueueLength() < MAX_WAITING
+          && turns.tryAcquire(WAIT_SECONDS, TimeUnit.SECONDS);
     } catch (InterruptedException stopped) {
       Thread.currentThread().interrupt();
       return false;

@@ -9,6 +9,17 @@ public interface FailureStore {
 
   void save(Failures failures);
 
+  void remove(String subject);
+
+  void removeStartingWith(String prefix);
+
   /** Tidies up. */
   int removeBefore(Instant moment);
+
+  /**
+   * Removes the oldest where there are too many.
+   *
+   * @return how many were removed
+   */
+  int keepNewest(int max);
 }

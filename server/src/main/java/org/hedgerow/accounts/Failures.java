@@ -5,6 +5,6 @@ import java.time.Instant;
 /**
  * Attempts to sign in that did not succeed.
  *
- * @param subject an account's name or a network address
+ * @param subject an account, a network or a device, or two of them
  */
 public record Failures(String subject, int count, Instant last) {}

@@ -126,9 +126,7 @@ public final class Passwords {
   }
 
   private Throttle throttle(AccountPage page, Account account) {
-    String subject = account.name();
-    return new Throttle(
-        page.failures(), subject, "password of " + subject, links.clock().instant());
+    return Throttle.ofPassword(page.failures(), account.name(), links.clock().instant());
   }
 
   private void change(
@@ -137,6 +135,7 @@ public final class Passwords {
     int ended = page.sessions().removeAll(account.id(), session);
     spendOpen(page, account.id());
     throttle(page, account).succeed();
+    Throttle.forgive(page.failures(), account.name());
     Audit.of(page, links.clock())
         .add(actor, "password.changed", Audit.account(account), Map.of("sessions ended", ended));
   }

@@ -10,31 +10,34 @@ import java.util.Optional;
 public final class SignIn {
   private record Known(Account account, String passwordHash) {}
 
-  private record Entrance(Optional<Duration> delay, Optional<Known> known) {}
+  private record Entrance(
+      Optional<Duration> delay, Optional<Known> known, Optional<String> device) {}
 
   private final AccountBook book;
   private final PasswordHash passwords;
   private final Sessions sessions;
+  private final Devices devices;
   private final InstantSource clock;
   private final String nobodysHash;
 
-  SignIn(AccountBook book, PasswordHash passwords, Sessions sessions, InstantSource clock) {
+  SignIn(
+      AccountBook book,
+      PasswordHash passwords,
+      Sessions sessions,
+      Devices devices,
+      InstantSource clock) {
     this.book = book;
+    this.devices = devices;
     this.passwords = passwords;
     this.sessions = sessions;
     this.clock = clock;
     this.nobodysHash = passwords.of("nobody has this password");
   }
 
-  /**
-   * Takes as long for a name that nobody has as for one that somebody has.
-   *
-   * @param address where the attempt comes from
-   * @param client what the browser says of itself
-   */
-  public SignInResult signIn(String typedName, String password, String address, String client) {
+  /** Takes as long for a name that nobody has as for one that somebody has. */
+  public SignInResult signIn(String typedName, String password, Visit visit) {
     String name = possible(NameRules.normalName(typedName));
-    Entrance entrance = book.inTransaction(page -> enter(page, name, address));
+    Entrance entrance = book.inTransaction(page -> enter(page, name, visit));
     if (entrance.delay().isPresent()) {
       return new SignInResult.TooEarly(entrance.delay().get());
     }
@@ -42,7 +45,7 @@ public final class SignIn {
     boolean fits =
         passwords.fits(bounded(password), known.map(Known::passwordHash).orElse(nobodysHash));
     return fits && known.isPresent()
-        ? book.inTransaction(page -> open(page, known.get(), address, client))
+        ? book.inTransaction(page -> open(page, known.get(), visit, entrance.device()))
         : new SignInResult.Wrong();
   }
 
@@ -56,18 +59,19 @@ public final class SignIn {
     return password.length() > 2 * PasswordRules.LONGEST ? "" : password;
   }
 
-  private Entrance enter(AccountPage page, String name, String address) {
-    Optional<Duration> wait = throttle(page, name, address).enter();
-    Optional<Known> known =
-        page.accounts()
-            .find(name)
-            .filter(Account::active)
-            .map(account -> new Known(account, page.accounts().passwordHash(account.id())));
-    return new Entrance(wait, known);
+  private Entrance enter(AccountPage page, String name, Visit visit) {
+    Instant now = clock.instant();
+    Throttle.tidy(page.failures(), now);
+    Optional<Account> account = page.accounts().find(name).filter(Account::active);
+    Optional<String> device = account.flatMap(each -> devices.known(page, visit, each.id(), now));
+    return new Entrance(
+        throttle(page, name, visit, device).enter(),
+        account.map(each -> new Known(each, page.accounts().passwordHash(each.id()))),
+        device);
   }
 
   /** The account may have changed while the password was checked. */
-  private SignInResult open(AccountPage page, Known known, String address, String client) {
+  private SignInResult open(AccountPage page, Known known, Visit visit, Optional<String> device) {
     Optional<Account> account =
         page.accounts()
             .find(known.account().id())
@@ -76,16 +80,19 @@ public final class SignIn {
     if (account.isEmpty()) {
       return new SignInResult.Wrong();
     }
-    throttle(page, known.account().name(), address).succeed();
-    Secret session = sessions.start(page, account.get(), client);
+    throttle(page, known.account().name(), visit, device).succeed();
+    Secret session = sessions.start(page, account.get(), visit.client());
     Audit.of(page, clock)
         .add(Actor.of(account.get()), "session.started", Audit.account(account.get()), Map.of());
-    return new SignInResult.SignedIn(account.get(), session);
+    return new SignInResult.SignedIn(
+        account.get(), session, devices.remember(page, visit, account.get().id(), clock.instant()));
   }
 
-  private Throttle throttle(AccountPage page, String name, String address) {
+  private Throttle throttle(AccountPage page, String name, Visit visit, Optional<String> device) {
     Instant now = clock.instant();
-    Throttle.tidy(page.failures(), now);
-    return new Throttle(page.failures(), name, address, now);
+    return device
+        .map(known -> Throttle.ofDevice(page.failures(), name, known, now))
+        .orElseGet(
+            () -> Throttle.ofStranger(page.failures(), name, Network.of(visit.address()), now));
   }
 }

@@ -2,33 +2,92 @@ package org.hedgerow.accounts;
 
 import java.time.Duration;
 import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 
 /**
- * Makes those wait who fail to sign in, by account and by network address; ever longer, to a limit,
- * so that nobody can lock others out for good. An attempt counts as failed from its beginning: many
- * at the same time are no way around it.
+ * Makes those wait who fail to sign in, ever longer, to a limit. Whoever is on a device that the
+ * account has been used on waits for nothing but their own failures there. All others wait for
+ * those of their network at that account; and, once there were many, a short while for those of
+ * their network at all accounts and of all networks at that account. To those two each network and
+ * account adds but a few, so that one guesser can't keep everybody waiting. An attempt counts as
+ * failed from its beginning: many at the same time are no way around it.
  */
 final class Throttle {
-  private static final int FREE_FOR_ACCOUNT = 5;
+  private static final int FREE = 5;
 
   /** A whole school may come from one address. */
-  private static final int FREE_FOR_ADDRESS = 30;
+  private static final int FREE_FOR_NETWORK = 60;
+
+  private static final int FREE_FOR_ACCOUNT = 50;
 
   private static final Duration LONGEST_WAIT = Duration.ofMinutes(15);
+  private static final Duration LONGEST_SHARED_WAIT = Duration.ofMinutes(1);
   private static final int LARGEST_POWER = 10;
   private static final Duration FORGOTTEN_AFTER = Duration.ofDays(1);
 
+  /** Some ten megabytes; whoever invents names or networks gets no further. */
+  private static final int MAX_KEPT = 100_000;
+
+  /**
+   * What is counted.
+   *
+   * @param subject its name in the table
+   * @param free how many failures nobody waits for
+   */
+  private record Counter(String subject, int free, Duration longest) {
+    static Counter own(String subject) {
+      return new Counter(subject, FREE, LONGEST_WAIT);
+    }
+  }
+
   private final FailureStore failures;
-  private final String account;
-  private final String address;
+  private final List<Counter> shared;
+  private final Counter own;
   private final Instant now;
 
-  Throttle(FailureStore failures, String name, String address, Instant now) {
+  private Throttle(FailureStore failures, List<Counter> shared, Counter own, Instant now) {
     this.failures = failures;
-    this.account = "account " + name;
-    this.address = "address " + address;
+    this.shared = List.copyOf(shared);
+    this.own = own;
     this.now = now;
+  }
+
+  /** Of whoever is on a device that isn't known for the account. */
+  static Throttle ofStranger(FailureStore failures, String name, String network, Instant now) {
+    return new Throttle(
+        failures,
+        List.of(
+            new Counter("network " + network, FREE_FOR_NETWORK, LONGEST_SHARED_WAIT),
+            new Counter(account(name), FREE_FOR_ACCOUNT, LONGEST_SHARED_WAIT)),
+        Counter.own(pairs(name) + network),
+        now);
+  }
+
+  /** Of whoever is on a device that is known for the account. */
+  static Throttle ofDevice(FailureStore failures, String name, String device, Instant now) {
+    return new Throttle(
+        failures, List.of(), Counter.own("device %s %s".formatted(name, device)), now);
+  }
+
+  /** Of whoever is signed in and asked for the password once more. */
+  static Throttle ofPassword(FailureStore failures, String name, Instant now) {
+    return new Throttle(failures, List.of(), Counter.own("password " + name), now);
+  }
+
+  private static String account(String name) {
+    return "account " + name;
+  }
+
+  private static String pairs(String name) {
+    return "pair " + name + " ";
+  }
+
+  /** The account has a new password: nobody need wait for what was tried before. */
+  static void forgive(FailureStore failures, String name) {
+    failures.remove(account(name));
+    failures.removeStartingWith(pairs(name));
   }
 
   /**
@@ -37,27 +96,52 @@ final class Throttle {
    * @return how long to wait if it does
    */
   Optional<Duration> enter() {
-    Failures ofAccount = remembered(account);
-    Failures ofAddress = remembered(address);
-    Duration left = longer(left(ofAccount, FREE_FOR_ACCOUNT), left(ofAddress, FREE_FOR_ADDRESS));
-    if (left.isZero()) {
-      save(ofAccount, ofAccount.count() + 1);
-      save(ofAddress, ofAddress.count() + 1);
-      return Optional.empty();
+    List<Failures> remembered = new ArrayList<>();
+    for (Counter each : shared) {
+      Failures found = remembered(each.subject());
+      Duration remaining = remaining(found, each);
+      if (!remaining.isZero()) {
+        return Optional.of(remaining);
+      }
+      remembered.add(found);
     }
-    return Optional.of(left);
+    Failures mine = remembered(own.subject());
+    Duration remaining = remaining(mine, own);
+    if (!remaining.isZero()) {
+      return Optional.of(remaining);
+    }
+    int added = mine.count() < FREE ? 1 : 0;
+    for (int i = 0; i < shared.size(); i++) {
+      add(remembered.get(i), shared.get(i).free(), added);
+    }
+    save(mine, mine.count() + 1);
+    return Optional.empty();
   }
 
-  /** The attempt succeeded after all. */
+  /**
+   * Until somebody must wait, the time stays that of the first failure, so that few failures a day
+   * never add up over days; from then on it is that of the last attempt.
+   */
+  private void add(Failures found, int free, int added) {
+    boolean moves = found.count() == 0 || found.count() >= free;
+    failures.save(new Failures(found.subject(), found.count() + added, moves ? now : found.last()));
+  }
+
+  /** The attempt succeeded after all, which makes up for those before it. */
   void succeed() {
-    save(remembered(account), 0);
-    Failures ofAddress = remembered(address);
-    save(ofAddress, Math.max(0, ofAddress.count() - 1));
+    List<Failures> remembered = shared.stream().map(each -> remembered(each.subject())).toList();
+    Failures mine = remembered(own.subject());
+    int added = Math.min(mine.count(), FREE);
+    for (Failures each : remembered) {
+      failures.save(new Failures(each.subject(), Math.max(0, each.count() - added), each.last()));
+    }
+    save(mine, 0);
   }
 
-  /** Forgets what is long ago. */
+  /** Forgets what is long ago, and what is too much. */
   static void tidy(FailureStore failures, Instant now) {
     failures.removeBefore(now.minus(FORGOTTEN_AFTER));
+    failures.keepNewest(MAX_KEPT);
   }
 
   private Failures remembered(String subject) {
@@ -71,21 +155,18 @@ final class Throttle {
     failures.save(new Failures(old.subject(), count, now));
   }
 
-  private Duration left(Failures found, int free) {
-    if (found.count() < free) {
+  private Duration remaining(Failures found, Counter counter) {
+    if (found.count() < counter.free()) {
       return Duration.ZERO;
     }
-    Duration left = Duration.between(now, found.last().plus(wait(found.count() - free)));
-    return left.isNegative() ? Duration.ZERO : left;
+    Duration wait = wait(found.count() - counter.free(), counter.longest());
+    Duration remaining = Duration.between(now, found.last().plus(wait));
+    return remaining.isNegative() ? Duration.ZERO : remaining;
   }
 
   /** 1, 2, 4, 8 seconds and so on. */
-  private static Duration wait(int beyond) {
+  private static Duration wait(int beyond, Duration longest) {
     Duration wait = Duration.ofSeconds(1L << Math.min(beyond, LARGEST_POWER));
-    return wait.compareTo(LONGEST_WAIT) > 0 ? LONGEST_WAIT : wait;
-  }
-
-  private static Duration longer(Duration one, Duration other) {
-    return one.compareTo(other) >= 0 ? one : other;
+    return wait.compareTo(longest) > 0 ? longest : wait;
   }
 }

@@ -31,6 +31,26 @@ record JdbiFailures(Handle handle) implements FailureStore {
         failures.subject());
   }
 
+  @Override
+  public void remove(String subject) {
+    handle.execute("delete from sign_in_failures where subject = ?", subject);
+  }
+
+  @Override
+  public void removeStartingWith(String prefix) {
+    handle.execute("delete from sign_in_failures where starts_with(subject, ?)", prefix);
+  }
+
+  /** Leaves alone what another transaction works on, and so never waits. */
+  @Override
+  public int keepNewest(int max) {
+    return handle.execute(
+        "delete from sign_in_failures where subject in (select subject from sign_in_failures"
+            + " where last <= (select last from sign_in_failures order by last desc offset ? limit 1)"
+            + " for update skip locked)",
+        max);
+  }
+
   /** Leaves alone what another transaction works on, and so never waits. */
   @Override
   public int removeBefore(Instant moment) {

@@ -22,8 +22,10 @@ import org.junit.jupiter.api.Test;
 public abstract class AccountsContract {
   private static final String PASSWORD = "wild cherry and hazel";
   private static final String HOME = "192.0.2.7";
+  private static final String ELSEWHERE = "198.51.100.1";
 
   private final SettableClock clock = new SettableClock();
+  private AccountBook book;
   private AccountServices services;
 
   /** An empty one for each test. */
@@ -31,7 +33,8 @@ public abstract class AccountsContract {
 
   @BeforeEach
   void open() {
-    services = AccountServices.of(book(), new PlainHash(), clock);
+    book = book();
+    services = AccountServices.of(book, new PlainHash(), clock);
   }
 
   private Actor person(String name, Role role) {
@@ -44,7 +47,7 @@ public abstract class AccountsContract {
   }
 
   private SignInResult signIn(String name, String password) {
-    return services.signIn().signIn(name, password, HOME, "a browser");
+    return services.signIn().signIn(name, password, Visit.of(HOME, "a browser"));
   }
 
   private Secret session(String name) {
@@ -223,16 +226,142 @@ public abstract class AccountsContract {
     assertThat(signIn("rosa", PASSWORD)).isInstanceOf(SignedIn.class);
   }
 
+  private SignInResult signIn(String name, String password, String address, Secret device) {
+    return services.signIn().signIn(name, password, new Visit(address, "", Optional.of(device)));
+  }
+
+  private SignInResult signInFrom(String address, String name, String password) {
+    return services.signIn().signIn(name, password, Visit.of(address, ""));
+  }
+
+  private Secret device(SignInResult result) {
+    return ((SignedIn) result).device();
+  }
+
   @Test
-  void makesAnAddressWaitThatTriesManyNames() {
+  void whoeverGuessesKeepsNeitherTheOwnerNorAColleagueWaiting() {
     account("rosa", Role.CONTRIBUTOR);
-    for (int i = 0; i < 30; i++) {
+    account("ivan", Role.CONTRIBUTOR);
+    for (int i = 0; i < 80; i++) {
+      signInFrom(ELSEWHERE, "rosa", "guess " + i);
+      clock.goOn(Duration.ofMinutes(3));
+    }
+    assertThat(signInFrom(ELSEWHERE, "rosa", PASSWORD)).isInstanceOf(TooEarly.class);
+    assertThat(signIn("rosa", PASSWORD)).as("from elsewhere").isInstanceOf(SignedIn.class);
+    assertThat(signInFrom(ELSEWHERE, "ivan", PASSWORD))
+        .as("a colleague behind the same address")
+        .isInstanceOf(SignedIn.class);
+  }
+
+  @Test
+  void aNetworkThatTriesManyNamesWaitsAMinuteAtMostAndKnownDevicesDoNot() {
+    account("rosa", Role.CONTRIBUTOR);
+    Secret device = device(signIn("rosa", PASSWORD));
+    for (int i = 0; i < 80; i++) {
+      clock.goOn(Duration.ofMinutes(i < 60 ? 0 : 1));
       assertThat(signIn("name" + i, "guess")).isEqualTo(new Wrong());
     }
-    assertThat(signIn("rosa", PASSWORD)).isInstanceOf(TooEarly.class);
-    assertThat(services.signIn().signIn("rosa", PASSWORD, "198.51.100.1", ""))
-        .as("from elsewhere")
-        .isInstanceOf(SignedIn.class);
+    assertThat(signIn("rosa", PASSWORD)).isEqualTo(new TooEarly(Duration.ofMinutes(1)));
+    assertThat(signIn("rosa", PASSWORD, HOME, device)).isInstanceOf(SignedIn.class);
+    assertThat(signInFrom(ELSEWHERE, "rosa", PASSWORD)).isInstanceOf(SignedIn.class);
+  }
+
+  @Test
+  void anAccountThatManyNetworksGuessAtSlowsStrangersAMinuteAtMostAndNotItsOwnersDevices() {
+    account("rosa", Role.CONTRIBUTOR);
+    Secret device = device(signIn("rosa", PASSWORD));
+    for (int i = 0; i < 70; i++) {
+      clock.goOn(Duration.ofMinutes(i < 50 ? 0 : 1));
+      assertThat(signInFrom("203.0.113." + i / 5, "rosa", "guess")).isEqualTo(new Wrong());
+    }
+    assertThat(signIn("rosa", PASSWORD)).isEqualTo(new TooEarly(Duration.ofMinutes(1)));
+    assertThat(signIn("rosa", PASSWORD, HOME, device)).isInstanceOf(SignedIn.class);
+  }
+
+  @Test
+  void aFewGuessesADayNeverAddUp() {
+    account("rosa", Role.CONTRIBUTOR);
+    for (int day = 0; day < 15; day++) {
+      for (int i = 0; i < 5; i++) {
+        signInFrom(ELSEWHERE, "rosa", "guess");
+      }
+      clock.goOn(Duration.ofHours(13));
+      assertThat(signIn("rosa", PASSWORD)).as("day " + day).isInstanceOf(SignedIn.class);
+      clock.goOn(Duration.ofHours(13));
+    }
+    assertThat(signIn("rosa", PASSWORD)).isInstanceOf(SignedIn.class);
+  }
+
+  @Test
+  void onAKnownDeviceGuessesCountToo() {
+    account("rosa", Role.CONTRIBUTOR);
+    Secret device = device(signIn("rosa", PASSWORD));
+    for (int i = 0; i < 5; i++) {
+      assertThat(signIn("rosa", "guess", HOME, device)).isEqualTo(new Wrong());
+    }
+    assertThat(signIn("rosa", PASSWORD, HOME, device)).isInstanceOf(TooEarly.class);
+    assertThat(signIn("rosa", PASSWORD)).as("on another").isInstanceOf(SignedIn.class);
+  }
+
+  @Test
+  void aDeviceIsKnownForThoseWhoSignedInOnItAndByItsLastSecret() {
+    account("rosa", Role.CONTRIBUTOR);
+    account("ivan", Role.CONTRIBUTOR);
+    Secret first = device(signIn("rosa", PASSWORD));
+    Secret second = device(signIn("ivan", PASSWORD, HOME, first));
+    for (int i = 0; i < 5; i++) {
+      signIn("rosa", "guess");
+    }
+    assertThat(signIn("rosa", PASSWORD, HOME, first)).as("a copy").isInstanceOf(TooEarly.class);
+    Secret third = device(signIn("rosa", PASSWORD, HOME, second));
+    for (int i = 0; i < 5; i++) {
+      signIn("ivan", "guess");
+    }
+    assertThat(signIn("ivan", PASSWORD, HOME, third)).isInstanceOf(SignedIn.class);
+    assertThat(signIn("otto", "guess", HOME, third)).isEqualTo(new Wrong());
+  }
+
+  @Test
+  void anIpv6NetworkCountsAsOne() {
+    account("rosa", Role.CONTRIBUTOR);
+    for (int i = 0; i < 5; i++) {
+      assertThat(signInFrom("2001:db8::" + i, "rosa", "guess")).isEqualTo(new Wrong());
+    }
+    assertThat(signInFrom("2001:db8::9", "rosa", PASSWORD)).isInstanceOf(TooEarly.class);
+    assertThat(signInFrom("2001:db8:0:1::9", "rosa", PASSWORD)).isInstanceOf(SignedIn.class);
+  }
+
+  @Test
+  void whoeverInventsNamesMakesFewRows() {
+    for (int i = 0; i < 300; i++) {
+      signIn("name" + i, "guess");
+    }
+    assertThat(rowsOfFailures()).isLessThanOrEqualTo(2 * 60 + 2);
+  }
+
+  @Test
+  void ofTooManyRowsTheOldestGo() {
+    for (int i = 0; i < 9; i++) {
+      clock.goOn(Duration.ofSeconds(1));
+      signInFrom("192.0.2." + i, "rosa", "guess");
+    }
+    assertThat(book.<Integer>inTransaction(page -> page.failures().keepNewest(3))).isEqualTo(16);
+    assertThat(rowsOfFailures()).isEqualTo(3);
+  }
+
+  private int rowsOfFailures() {
+    return book.inTransaction(page -> page.failures().keepNewest(0));
+  }
+
+  @Test
+  void anAdministratorsLinkMakesUpForWrongPasswords() {
+    Account rosa = account("rosa", Role.CONTRIBUTOR);
+    for (int i = 0; i < 6; i++) {
+      signIn("rosa", "forgotten");
+    }
+    Secret link = services.passwords().link(Actor.OPERATOR, rosa.id());
+    services.passwords().set(link, "another good one");
+    assertThat(signIn("rosa", "another good one")).isInstanceOf(SignedIn.class);
   }
 
   @Test

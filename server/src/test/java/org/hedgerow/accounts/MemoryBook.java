@@ -71,6 +71,7 @@ public final class MemoryBook implements AccountBook {
   private final Rows<Session> sessions = new Rows<>();
   private final Rows<ApiToken> tokens = new Rows<>();
   private final Map<String, Failures> failures = new LinkedHashMap<>();
+  private final Map<Device, Instant> devices = new LinkedHashMap<>();
   private final List<AuditEntry> audit = new ArrayList<>();
   private Centre centre = Centre.UNNAMED;
 
@@ -126,6 +127,11 @@ public final class MemoryBook implements AccountBook {
     }
 
     @Override
+    public DeviceStore devices() {
+      return new Devices();
+    }
+
+    @Override
     public AuditLog audit() {
       return audit::add;
     }
@@ -138,6 +144,36 @@ public final class MemoryBook implements AccountBook {
     @Override
     public CentreStore centre() {
       return new OneCentre();
+    }
+  }
+
+  private record Device(String secretHash, int accountId) {}
+
+  private final class Devices implements DeviceStore {
+    @Override
+    public boolean isKnown(String secretHash, int accountId, Instant since) {
+      Instant seen = devices.get(new Device(secretHash, accountId));
+      return seen != null && !seen.isBefore(since);
+    }
+
+    @Override
+    public void changeSecret(String secretHash, String freshHash) {
+      for (Device each : List.copyOf(devices.keySet())) {
+        if (each.secretHash().equals(secretHash)) {
+          devices.put(new Device(freshHash, each.accountId()), devices.remove(each));
+        }
+      }
+    }
+
+    @Override
+    public void remember(String secretHash, int accountId, Instant at, int max) {
+      devices.put(new Device(secretHash, accountId), at);
+      devices.keySet().stream()
+          .filter(each -> each.accountId() == accountId)
+          .sorted(Comparator.comparing(devices::get, Comparator.reverseOrder()))
+          .skip(max)
+          .toList()
+          .forEach(devices::remove);
     }
   }
 
@@ -373,6 +409,27 @@ public final class MemoryBook implements AccountBook {
     @Override
     public void save(Failures changed) {
       failures.put(changed.subject(), changed);
+    }
+
+    @Override
+    public void remove(String subject) {
+      failures.remove(subject);
+    }
+
+    @Override
+    public void removeStartingWith(String prefix) {
+      failures.keySet().removeIf(each -> each.startsWith(prefix));
+    }
+
+    @Override
+    public int keepNewest(int max) {
+      List<Failures> old =
+          failures.values().stream()
+              .sorted(Comparator.comparing(Failures::last).reversed())
+              .skip(max)
+              .toList();
+      old.forEach(each -> failures.remove(each.subject()));
+      return old.size();
     }
 
     @Override

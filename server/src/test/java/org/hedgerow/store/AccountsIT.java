@@ -16,6 +16,7 @@ import org.hedgerow.accounts.Role;
 import org.hedgerow.accounts.Secret;
 import org.hedgerow.accounts.SettableClock;
 import org.hedgerow.accounts.SignInResult.SignedIn;
+import org.hedgerow.accounts.Visit;
 import org.jdbi.v3.core.JdbiException;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -92,7 +93,8 @@ class AccountsIT extends AccountsContract {
         Actor.of(services.invitations().accept(link, new NewAccount("ada", "Ada", PASSWORD)));
     Secret token = services.tokens().make(ada, "a script", Role.REVIEWER, 30);
     Secret session =
-        ((SignedIn) services.signIn().signIn("ada", PASSWORD, "192.0.2.7", "a browser")).session();
+        ((SignedIn) services.signIn().signIn("ada", PASSWORD, Visit.of("192.0.2.7", "a browser")))
+            .session();
     String everything =
         String.join(
             "\n",
@@ -153,7 +155,7 @@ class AccountsIT extends AccountsContract {
     Secret link = services.invitations().make(Actor.OPERATOR, Role.ADMINISTRATOR, 7);
     Actor ada =
         Actor.of(services.invitations().accept(link, new NewAccount("ada", "Ada", PASSWORD)));
-    services.signIn().signIn("ada", PASSWORD, "192.0.2.7", "x".repeat(1000));
+    services.signIn().signIn("ada", PASSWORD, Visit.of("192.0.2.7", "x".repeat(1000)));
     assertThat(services.sessions().endAll(ada, ada.requireAccount().id(), Optional.empty()))
         .isEqualTo(1);
   }

@@ -6,10 +6,13 @@ import io.javalin.http.SameSite;
 import java.util.Optional;
 import org.hedgerow.accounts.Secret;
 import org.hedgerow.accounts.Session;
+import org.hedgerow.accounts.SignInResult;
 
 /** By which a browser shows that somebody is signed in. */
 public final class SessionCookie {
   static final String NAME = "hedgerow-session";
+
+  private static final String DEVICE = "hedgerow-device";
 
   private static final int LONGEST = 100;
 
@@ -31,6 +34,17 @@ public final class SessionCookie {
 
   public void set(Context context, Secret secret) {
     context.cookie(cookie(context, NAME, secret.text(), (int) Session.LONGEST.toSeconds()));
+  }
+
+  /** What this browser was given when somebody signed in here before. */
+  public Optional<Secret> device(Context context) {
+    return read(context, DEVICE);
+  }
+
+  /** Signing out doesn't end it. */
+  public void setDevice(Context context, Secret secret) {
+    int seconds = (int) SignInResult.DEVICE_KNOWN_FOR.toSeconds();
+    context.cookie(cookie(context, DEVICE, secret.text(), seconds));
   }
 
   public void clear(Context context) {

@@ -2,6 +2,7 @@ package org.hedgerow.web.security;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.net.HttpCookie;
 import java.net.http.HttpResponse;
 import java.time.Duration;
 import org.hedgerow.accounts.Actor;
@@ -122,7 +123,7 @@ class AccessTest {
   /** Each for another name, and as if from another address. */
   private static int statusOfTheLastOfManyAttempts(PeopleServer server) throws Exception {
     int status = 0;
-    for (int i = 0; i <= 30; i++) {
+    for (int i = 0; i <= 60; i++) {
       status = attempt(server, "name" + i, "192.0.2." + i).statusCode();
     }
     return status;
@@ -256,6 +257,25 @@ class AccessTest {
         client.form("/sign-in", "/sign-in", "name", "rosa", "password", PeopleServer.PASSWORD);
     assertThat(answer.statusCode()).isEqualTo(429);
     assertThat(answer.headers().firstValue("Retry-After")).isPresent();
+  }
+
+  @Test
+  void aBrowserThatWasSignedInBeforeNeedNotWaitForTheGuessesOfOthers() throws Exception {
+    Client owner = server.client().signIn("rosa");
+    HttpCookie device = owner.cookie("hedgerow-device").orElseThrow();
+    assertThat(device.isHttpOnly()).isTrue();
+    assertThat(Duration.ofSeconds(device.getMaxAge())).isGreaterThan(Duration.ofDays(300));
+    owner.form("/account", "/sign-out");
+    Client guesser = server.client();
+    String[] fields = {"name", "rosa", "password", "a guess"};
+    for (int i = 0; i < 5; i++) {
+      guesser.form("/sign-in", "/sign-in", fields);
+    }
+    HttpResponse<String> refused = guesser.form("/sign-in", "/sign-in", fields);
+    assertThat(refused.statusCode()).isEqualTo(429);
+    assertThat(refused.headers().firstValue("RateLimit")).hasValue("\"sign-in\";r=0;t=1");
+    fields[3] = PeopleServer.PASSWORD;
+    assertThat(owner.form("/sign-in", "/sign-in", fields).statusCode()).isEqualTo(303);
   }
 
   @Test

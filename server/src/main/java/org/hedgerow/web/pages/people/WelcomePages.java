@@ -9,7 +9,6 @@ import org.hedgerow.accounts.LinkPurpose;
 import org.hedgerow.accounts.NewAccount;
 import org.hedgerow.accounts.RefusedException;
 import org.hedgerow.accounts.Secret;
-import org.hedgerow.accounts.SignInResult;
 import org.hedgerow.accounts.SignInResult.SignedIn;
 import org.hedgerow.web.problems.Problem;
 import org.hedgerow.web.problems.ProblemException;
@@ -69,16 +68,7 @@ final class WelcomePages {
   }
 
   private void signIn(Context context, Account account) {
-    SignInResult result =
-        desk.accounts()
-            .signIn()
-            .signIn(
-                account.name(),
-                Form.sent(context, "password"),
-                desk.clients().address(context),
-                desk.clients().name(context));
-    if (result instanceof SignedIn signedIn) {
-      signIn.enter(context, signedIn.session());
+    if (signIn.attempt(context, account.name()) instanceof SignedIn) {
       desk.goOn(context, "/account?done=welcome");
     } else {
       desk.goOn(context, "/sign-in");

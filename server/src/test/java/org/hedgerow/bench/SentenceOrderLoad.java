@@ -27,6 +27,9 @@ import org.hedgerow.app.RunningJar;
  * <pre>java -Dhedgerow.jar=$PWD/server/target/hedgerow.jar \
  *   -cp server/target/test-classes:server/target/hedgerow.jar \
  *   org.hedgerow.bench.SentenceOrderLoad</pre>
+ *
+ * With an address, as in {@code http://127.0.0.1:8080}, it asks the server that runs there with
+ * {@code --behind-tls}.
  */
 public final class SentenceOrderLoad {
   private static final int CLIENTS = 40;
@@ -45,15 +48,20 @@ public final class SentenceOrderLoad {
   }
 
   public static void main(String[] arguments) throws Exception {
+    boolean held =
+        arguments.length > 0 ? new SentenceOrderLoad(arguments[0]).run() : startedAnew();
+    System.exit(held ? 0 : 1);
+  }
+
+  private static boolean startedAnew() throws Exception {
     Path folder = Files.createTempDirectory("hedgerow-orders");
-    boolean held;
     try (RunningJar jar = RunningJar.start(folder, "serve", "--port", "0", "--behind-tls")) {
-      held = new SentenceOrderLoad(jar.awaitReady()).run();
+      boolean held = new SentenceOrderLoad(jar.awaitReady()).run();
       jar.stop();
+      return held;
     } finally {
       ReviewLoad.delete(folder);
     }
-    System.exit(held ? 0 : 1);
   }
 
   private boolean run() throws Exception {

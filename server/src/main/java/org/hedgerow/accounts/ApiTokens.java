@@ -129,7 +129,7 @@ public final class ApiTokens {
   /** Those of an account, oldest first, expired ones too. */
   public List<ApiToken> of(Actor actor, int accountId) {
     Sessions.requireOwnerOrAdministrator(actor, accountId);
-    return book.inTransaction(page -> page.tokens().of(accountId));
+    return book.step(page -> page.tokens().of(accountId));
   }
 
   /**

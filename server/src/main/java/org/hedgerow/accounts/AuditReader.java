@@ -21,7 +21,7 @@ public final class AuditReader {
   /** The newest first, as many as the query allows. */
   public Slice find(Actor actor, AuditQuery query) {
     actor.require(Role.ADMINISTRATOR);
-    List<AuditRecord> found = book.inTransaction(page -> page.trail().find(query.oneMore()));
+    List<AuditRecord> found = book.step(page -> page.trail().find(query.oneMore()));
     if (found.size() <= query.limit()) {
       return new Slice(found, Optional.empty());
     }
@@ -32,6 +32,6 @@ public final class AuditReader {
   /** Every action that was ever recorded. */
   public List<String> actions(Actor actor) {
     actor.require(Role.ADMINISTRATOR);
-    return book.inTransaction(page -> page.trail().actions());
+    return book.step(page -> page.trail().actions());
   }
 }

@@ -18,7 +18,7 @@ public final class CentreSettings {
   }
 
   public Centre read() {
-    return book.inTransaction(page -> page.centre().read());
+    return book.step(page -> page.centre().read());
   }
 
   /**

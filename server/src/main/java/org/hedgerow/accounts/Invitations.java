@@ -59,7 +59,7 @@ public final class Invitations {
   /** Links of all kinds that can still be used. */
   public List<Link> open(Actor actor) {
     actor.require(Role.ADMINISTRATOR);
-    return book.inTransaction(page -> page.links().open(links.clock().instant()));
+    return book.step(page -> page.links().open(links.clock().instant()));
   }
 
   /**
@@ -83,7 +83,7 @@ public final class Invitations {
 
   /** What an open link of any kind is for. */
   public Optional<Link> look(Secret secret) {
-    return book.inTransaction(page -> links.open(page, secret));
+    return book.step(page -> links.open(page, secret));
   }
 
   /**

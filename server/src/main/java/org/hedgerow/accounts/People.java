@@ -19,12 +19,12 @@ public final class People {
   /** By name. */
   public List<Account> all(Actor actor) {
     actor.require(Role.ADMINISTRATOR);
-    return book.inTransaction(page -> page.accounts().all());
+    return book.step(page -> page.accounts().all());
   }
 
   public Optional<Account> find(Actor actor, int accountId) {
     Sessions.requireOwnerOrAdministrator(actor, accountId);
-    return book.inTransaction(page -> page.accounts().find(accountId));
+    return book.step(page -> page.accounts().find(accountId));
   }
 
   /** Changes the name that others see. */

@@ -54,7 +54,7 @@ public final class Sessions {
   public List<Session> of(Actor actor, int accountId) {
     requireOwnerOrAdministrator(actor, accountId);
     Instant now = clock.instant();
-    return book.inTransaction(
+    return book.step(
         page ->
             page.sessions().of(accountId).stream()
                 .filter(session -> !session.isOver(now))

@@ -1,7 +1,7 @@
 package org.hedgerow.accounts;
 
 /** Nothing can be said or done about accounts just now; it may be possible in a moment. */
-public final class UnavailableException extends RuntimeException {
+public sealed class UnavailableException extends RuntimeException permits StorageFullException {
   private static final long serialVersionUID = 1L;
 
   public UnavailableException(String message) {

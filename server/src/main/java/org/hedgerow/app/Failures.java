@@ -1,5 +1,6 @@
 package org.hedgerow.app;
 
+import org.hedgerow.accounts.UnavailableException;
 import org.hedgerow.store.DatabaseUnavailableException;
 import org.hedgerow.store.UnusableArchiveException;
 import org.hedgerow.web.ListeningException;
@@ -30,6 +31,7 @@ final class Failures implements IExecutionExceptionHandler {
 
   private static boolean isForPeople(Exception failure) {
     return failure instanceof DatabaseUnavailableException
+        || failure instanceof UnavailableException
         || failure instanceof UnusableArchiveException
         || failure instanceof ListeningException
         || failure instanceof CommandFailedException;

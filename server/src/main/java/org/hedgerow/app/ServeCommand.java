@@ -2,11 +2,13 @@ package org.hedgerow.app;
 
 import java.io.PrintWriter;
 import java.time.InstantSource;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CompletableFuture;
 import org.hedgerow.accounts.AccountServices;
 import org.hedgerow.accounts.KnownCentre;
 import org.hedgerow.accounts.Secret;
+import org.hedgerow.accounts.UnavailableException;
 import org.hedgerow.lexicon.Lexicon;
 import org.hedgerow.review.ReviewServices;
 import org.hedgerow.store.BankDatabase;
@@ -76,11 +78,20 @@ final class ServeCommand implements Callable<Integer> {
       server.start();
       StopSignal stop = StopSignal.listen();
       announce(server);
-      accounts.firstAdministrator().link().ifPresent(link -> announce(server, link));
+      firstLink(accounts).ifPresent(link -> announce(server, link));
       prepareOthers(editions.newest());
       stop.await();
     }
     return 0;
+  }
+
+  /** A server whose disk is full can't make a link, and goes on reading. */
+  private static Optional<Secret> firstLink(AccountServices accounts) {
+    try {
+      return accounts.firstAdministrator().link();
+    } catch (UnavailableException later) {
+      return Optional.empty();
+    }
   }
 
   private static Lexicon first(BankDatabase bank) {

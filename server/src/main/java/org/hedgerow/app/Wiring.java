@@ -108,7 +108,7 @@ final class Wiring {
         guard,
         List.of(
             guard,
-            new HealthRoutes(bank::answers),
+            new HealthRoutes(new BankHealth(bank)),
             new MetricsRoutes(meters),
             new ApiRoutes(editions, counts, orders, mapper),
             new AccountRoutes(accounts, once, mapper),

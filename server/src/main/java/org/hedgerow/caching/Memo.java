@@ -94,6 +94,11 @@ public final class Memo<K, V> {
     return value.isDone() && !value.isCompletedExceptionally() ? value.join() : null;
   }
 
+  /** Keeps a value that was computed elsewhere. */
+  public void put(K key, V value) {
+    values.put(key, CompletableFuture.completedFuture(value));
+  }
+
   /** Forgets the values of some keys. */
   public void forget(Predicate<? super K> keys) {
     values.asMap().keySet().removeIf(keys);

@@ -27,7 +27,7 @@ public final class ArchiveReader {
   private final String schema;
 
   public ArchiveReader(BankDatabase bank) {
-    this.jdbi = bank.jdbi();
+    this.jdbi = bank.patient();
     this.schema = bank.migration().version();
   }
 

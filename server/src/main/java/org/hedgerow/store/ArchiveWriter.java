@@ -30,7 +30,7 @@ public final class ArchiveWriter {
   private final String schema;
 
   public ArchiveWriter(BankDatabase bank) {
-    this.jdbi = bank.jdbi();
+    this.jdbi = bank.patient();
     this.schema = bank.migration().version();
   }
 

@@ -3,6 +3,8 @@ package org.hedgerow.store;
 import com.zaxxer.hikari.HikariDataSource;
 import java.nio.file.Path;
 import java.util.Optional;
+import javax.sql.DataSource;
+import org.hedgerow.accounts.UnavailableException;
 import org.jdbi.v3.core.Jdbi;
 import org.jdbi.v3.core.JdbiException;
 import org.jdbi.v3.postgres.PostgresPlugin;
@@ -17,20 +19,28 @@ public final class BankDatabase implements AutoCloseable {
   private final SchemaMigration migration;
   private final Jdbi jdbi;
   private final Transactions transactions;
+  private final Jdbi patient;
   private final Optional<EmbeddedServer> server;
-  private final Outage outage = new Outage(this::answersNow);
+  private final Outage outage;
 
   private BankDatabase(DatabaseAddress address, Optional<EmbeddedServer> server) {
     ConnectionProbe.check(address);
     this.address = address;
     this.server = server;
+    this.outage =
+        new Outage(
+            () -> ConnectionProbe.answers(address),
+            server.map(EmbeddedServer::room).orElseGet(StorageRoom::elsewhere));
+    DataSource beside = ConnectionProbe.source(address);
+    this.migration = SchemaMigration.run(beside);
     this.pool = ConnectionPool.of(address);
-    this.migration = migrated(pool);
-    this.jdbi =
-        Jdbi.create(pool)
-            .installPlugin(new PostgresPlugin())
-            .registerRowMapper(new RecordMappers());
+    this.jdbi = prepared(Jdbi.create(pool));
     this.transactions = new Transactions(jdbi);
+    this.patient = prepared(Jdbi.create(beside));
+  }
+
+  private static Jdbi prepared(Jdbi jdbi) {
+    return jdbi.installPlugin(new PostgresPlugin()).registerRowMapper(new RecordMappers());
   }
 
   /**
@@ -80,15 +90,7 @@ public final class BankDatabase implements AutoCloseable {
     }
   }
 
-  private static SchemaMigration migrated(HikariDataSource pool) {
-    try {
-      return SchemaMigration.run(pool);
-    } catch (RuntimeException failure) {
-      pool.close();
-      throw failure;
-    }
-  }
-
+  /** For what requests need: a statement may take a few seconds at most. */
   public Jdbi jdbi() {
     return jdbi;
   }
@@ -100,6 +102,11 @@ public final class BankDatabase implements AutoCloseable {
   /** Does something once the transaction that this thread is in has been committed, or at once. */
   public void afterwards(Runnable task) {
     transactions.afterwards(task);
+  }
+
+  /** For what may take long, such as filling a bank or reading it whole. */
+  Jdbi patient() {
+    return patient;
   }
 
   /** Whether it could be reached lately. */
@@ -116,21 +123,26 @@ public final class BankDatabase implements AutoCloseable {
     return migration;
   }
 
-  /** Whether the database answers just now; takes at most five seconds. */
-  public boolean answers() {
-    return !outage.isOn() && answersNow();
+  /** Whether changes can be stored just now; takes a few seconds at most. */
+  public boolean takesWrites() {
+    return !outage.refusesWrites() && answers();
   }
 
-  private boolean answersNow() {
+  /** Whether the database answers just now; takes a few seconds at most. */
+  public boolean answers() {
     try {
-      return jdbi.withHandle(
-              handle ->
-                  handle.createQuery("select 1").setQueryTimeout(5).mapTo(Integer.class).one())
-          == 1;
-    } catch (JdbiException problem) {
-      outage.failedToConnect(problem);
+      return outage.told(
+          () ->
+              jdbi.withHandle(
+                  handle -> handle.createQuery("select true").mapTo(Boolean.class).one()));
+    } catch (UnavailableException | JdbiException silent) {
       return false;
     }
+  }
+
+  /** Whether a change has been going on for so long that it will never end; never waits. */
+  public boolean isStuck() {
+    return outage.writes().isStuck();
   }
 
   /** How many connections are lent out at the moment. */

@@ -19,7 +19,7 @@ public final class BankFiller {
   private final Jdbi jdbi;
 
   public BankFiller(BankDatabase bank) {
-    this.jdbi = bank.jdbi();
+    this.jdbi = bank.patient();
   }
 
   /** Whether the bank has no edition yet. */

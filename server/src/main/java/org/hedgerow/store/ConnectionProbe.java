@@ -4,11 +4,14 @@ import java.sql.Connection;
 import java.sql.DriverManager;
 import java.sql.SQLException;
 import java.util.Properties;
+import javax.sql.DataSource;
 import org.postgresql.PGProperty;
+import org.postgresql.ds.PGSimpleDataSource;
 
 /** Tries one connection before a pool is built, to say in a person's words why there is none. */
 final class ConnectionProbe {
-  private static final String TEN_SECONDS = "10";
+  private static final int PATIENCE_SECONDS = 10;
+  private static final int HASTE_SECONDS = 2;
 
   /** What the driver says where a password is wanted and none is given. */
   private static final String REJECTED = "08004";
@@ -26,17 +29,43 @@ final class ConnectionProbe {
     }
   }
 
-  /** A connection beside the pool. */
-  static Connection connect(DatabaseAddress address) throws SQLException {
-    return DriverManager.getConnection(address.url(), properties(address));
+  /** Whether the database lets us in and answers; takes a few seconds at most. */
+  static boolean answers(DatabaseAddress address) {
+    Properties properties = properties(address, HASTE_SECONDS);
+    PGProperty.SOCKET_TIMEOUT.set(properties, HASTE_SECONDS);
+    try (Connection connection = DriverManager.getConnection(address.url(), properties)) {
+      return connection.isValid(HASTE_SECONDS);
+    } catch (SQLException problem) {
+      return false;
+    }
   }
 
-  private static Properties properties(DatabaseAddress address) {
+  /** A connection beside the pool, on which a statement may take as long as it likes. */
+  static Connection connect(DatabaseAddress address) throws SQLException {
+    return DriverManager.getConnection(address.url(), properties(address, PATIENCE_SECONDS));
+  }
+
+  /** Gives such connections. */
+  static DataSource source(DatabaseAddress address) {
+    PGSimpleDataSource source = new PGSimpleDataSource();
+    source.setURL(address.url());
+    address.user().ifPresent(source::setUser);
+    address.password().ifPresent(source::setPassword);
+    source.setApplicationName("hedgerow");
+    source.setTcpKeepAlive(true);
+    source.setConnectTimeout(PATIENCE_SECONDS);
+    source.setLoginTimeout(PATIENCE_SECONDS);
+    return source;
+  }
+
+  private static Properties properties(DatabaseAddress address, int seconds) {
     Properties properties = new Properties();
     address.user().ifPresent(user -> PGProperty.USER.set(properties, user));
     address.password().ifPresent(password -> PGProperty.PASSWORD.set(properties, password));
-    PGProperty.CONNECT_TIMEOUT.set(properties, TEN_SECONDS);
-    PGProperty.LOGIN_TIMEOUT.set(properties, TEN_SECONDS);
+    PGProperty.APPLICATION_NAME.set(properties, "hedgerow");
+    PGProperty.TCP_KEEP_ALIVE.set(properties, true);
+    PGProperty.CONNECT_TIMEOUT.set(properties, seconds);
+    PGProperty.LOGIN_TIMEOUT.set(properties, seconds);
     return properties;
   }
 

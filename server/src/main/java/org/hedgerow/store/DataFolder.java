@@ -82,6 +82,11 @@ final class DataFolder {
     return root.resolve("start.log");
   }
 
+  /** Keeps room for a start on a full disk. */
+  Ballast ballast() {
+    return new Ballast(root);
+  }
+
   /** Held locked by the one process that serves the folder. */
   Path lock() {
     return root.resolve("lock");

@@ -50,15 +50,20 @@ final class EditionListener implements AutoCloseable {
   }
 
   private void run() {
+    boolean told = false;
     while (!isClosed(0)) {
       try (Connection opened = ConnectionProbe.connect(address)) {
         connection = opened;
+        told = false;
         listen(opened);
       } catch (SQLException problem) {
         if (isClosed(RECONNECT_MILLISECONDS)) {
           return;
         }
-        LOG.warn("New editions can't be listened for: {}", problem.getMessage());
+        if (!told) { // not every second
+          LOG.warn("New editions can't be listened for: {}", problem.getMessage());
+        }
+        told = true;
       }
     }
   }

@@ -17,10 +17,12 @@ import org.jdbi.v3.core.transaction.TransactionIsolationLevel;
 /** Reads editions of the bank into memory: the first whole, later ones by what they changed. */
 public final class EditionReader {
   private final Jdbi jdbi;
+  private final Jdbi patient;
   private final StoredPictures pictures;
 
   public EditionReader(BankDatabase bank) {
     this.jdbi = bank.jdbi();
+    this.patient = bank.patient();
     this.pictures = new StoredPictures(bank.jdbi(), bank.outage());
   }
 
@@ -37,7 +39,7 @@ public final class EditionReader {
    * @throws IllegalStateException if the bank is empty
    */
   public Edition first() {
-    return jdbi.inTransaction(TransactionIsolationLevel.REPEATABLE_READ, EditionReader::first);
+    return patient.inTransaction(TransactionIsolationLevel.REPEATABLE_READ, EditionReader::first);
   }
 
   private static Edition first(Handle handle) {
@@ -66,18 +68,22 @@ public final class EditionReader {
   }
 
   /**
-   * The newest edition.
+   * The newest edition, however long it takes.
    *
    * @param first the first with its index
    */
   public Lexicon newest(Lexicon first) {
-    Later later = since(first.accents(), Edition.FIRST);
+    Later later = since(patient, first.accents(), Edition.FIRST);
     return first.edition(later.edition(), later.changes());
   }
 
   /** All that editions changed after one, up to the newest; nothing more is read if it is that. */
   Later since(List<AccentCatalogue> accents, int edition) {
-    return jdbi.withHandle(
+    return since(jdbi, accents, edition);
+  }
+
+  private Later since(Jdbi connections, List<AccentCatalogue> accents, int edition) {
+    return connections.withHandle(
         handle -> {
           int newest = newestNumber(handle);
           return newest <= edition

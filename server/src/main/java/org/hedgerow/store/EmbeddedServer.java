@@ -8,6 +8,7 @@ import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
 import java.util.Optional;
+import java.util.Timer;
 
 /**
  * PostgreSQL run by this process on a persistent folder. It listens on this machine only, on a free
@@ -21,11 +22,13 @@ final class EmbeddedServer implements AutoCloseable {
   private final EmbeddedPostgres postgres;
   private final DataFolder folder;
   private final FolderLock lock;
+  private final Timer reserve;
 
   private EmbeddedServer(EmbeddedPostgres postgres, DataFolder folder, FolderLock lock) {
     this.postgres = postgres;
     this.folder = folder;
     this.lock = lock;
+    this.reserve = folder.ballast().watch();
   }
 
   /**
@@ -65,6 +68,7 @@ final class EmbeddedServer implements AutoCloseable {
 
   private static EmbeddedServer startLocked(DataFolder folder, FolderLock lock) {
     OrphanedServer.stopOn(folder);
+    folder.ballast().giveUpIfNeeded();
     folder.sweep();
     folder.markFirstStart();
     EmbeddedServer server = new EmbeddedServer(new ServerStart(folder).run(), folder, lock);
@@ -98,6 +102,11 @@ final class EmbeddedServer implements AutoCloseable {
     }
   }
 
+  /** The room on the folder's disk. */
+  StorageRoom room() {
+    return StorageRoom.of(folder.ballast());
+  }
+
   DatabaseAddress address() {
     return DatabaseAddress.local(postgres.getPort(), DATABASE, USER);
   }
@@ -105,6 +114,7 @@ final class EmbeddedServer implements AutoCloseable {
   /** Stops the server in an orderly way and gives the folder back. */
   @Override
   public void close() {
+    reserve.cancel();
     try {
       postgres.close();
       OrphanedServer.stopOn(folder); // if it took longer than the library waits

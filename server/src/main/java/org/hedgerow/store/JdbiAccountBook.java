@@ -26,7 +26,7 @@ public final class JdbiAccountBook implements AccountBook {
 
   @Override
   public <R> R inTransaction(Function<AccountPage, R> work) {
-    return outage.told(() -> transactions.run(handle -> work.apply(new Page(handle))));
+    return outage.toldWriting(() -> transactions.run(handle -> work.apply(new Page(handle))));
   }
 
   @Override

@@ -29,7 +29,7 @@ public final class JdbiAnswers implements AnswerBook {
 
   @Override
   public Outcome once(Request request, Supplier<Kept> work) {
-    return outage.told(() -> transactions.asOne(handle -> once(handle, request, work)));
+    return outage.toldWriting(() -> transactions.asOne(handle -> once(handle, request, work)));
   }
 
   private Outcome once(Handle handle, Request request, Supplier<Kept> work) {

@@ -20,7 +20,7 @@ import org.jdbi.v3.core.transaction.TransactionIsolationLevel;
 import org.jspecify.annotations.Nullable;
 
 /** Reads the record of editions from the database. */
-record JdbiEditionLog(Jdbi jdbi, Outage outage, List<AccentCatalogue> accents)
+record JdbiEditionLog(Jdbi jdbi, Jdbi patient, Outage outage, List<AccentCatalogue> accents)
     implements EditionLog {
   private static final String EDITIONS =
       """
@@ -91,6 +91,53 @@ record JdbiEditionLog(Jdbi jdbi, Outage outage, List<AccentCatalogue> accents)
                                       """)
                             .bind("newest", newest)
                             .bind("spelling", spelling))));
+  }
+
+  /** All later than one, the newest first. */
+  List<PublishedEdition> after(int number) {
+    return outage.told(
+        () ->
+            connections(number)
+                .withHandle(
+                    handle ->
+                        list(
+                            handle
+                                .createQuery(EDITIONS + " where e.number > :number order by 1 desc")
+                                .bind("number", number))));
+  }
+
+  /** All from the first on may take long. */
+  private Jdbi connections(int after) {
+    return after == 0 ? patient : jdbi;
+  }
+
+  /**
+   * A word that an edition changed.
+   *
+   * @param edition never the first
+   */
+  record ChangedWord(String spelling, int edition) {}
+
+  /** In all editions later than one. */
+  List<ChangedWord> changedWords(int number) {
+    return outage.told(
+        () ->
+            connections(number)
+                .withHandle(
+                    handle ->
+                        handle
+                            .createQuery(
+                                """
+                            select spelling, since_edition as edition from words
+                            where since_edition > greatest(:number, 1)
+                            union
+                            select spelling, until_edition from words
+                            where until_edition is not null and until_edition > :number
+                            order by 2
+                            """)
+                            .bind("number", number)
+                            .mapTo(ChangedWord.class)
+                            .list()));
   }
 
   private static List<PublishedEdition> list(Query query) {

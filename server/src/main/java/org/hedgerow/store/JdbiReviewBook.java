@@ -30,7 +30,8 @@ public final class JdbiReviewBook implements ReviewBook {
 
   @Override
   public <R> R inTransaction(Function<ReviewPage, R> work) {
-    return outage.told(() -> transactions.run(handle -> work.apply(new Page(handle, accents))));
+    return outage.toldWriting(
+        () -> transactions.run(handle -> work.apply(new Page(handle, accents))));
   }
 
   @Override

@@ -58,7 +58,10 @@ record JdbiSessions(Handle handle) implements SessionStore {
   /** Never back in time: servers' clocks differ a little. */
   @Override
   public void changeSeen(int id, Instant seenAt) {
-    handle.execute("update sessions set seen_at = greatest(seen_at, ?) where id = ?", seenAt, id);
+    Optionally.store(
+        () ->
+            handle.execute(
+                "update sessions set seen_at = greatest(seen_at, ?) where id = ?", seenAt, id));
   }
 
   @Override

@@ -30,7 +30,7 @@ public final class LiveEditions implements Editions, AutoCloseable {
 
   private final EditionReader reader;
   private final Outage outage;
-  private final EditionLog log;
+  private final RememberedEditionLog log;
   private final Lexicon first;
   private final ReentrantLock making = new ReentrantLock();
   private final Memo<Integer, Lexicon> old = Memo.ofSize(OLD_ONES_KEPT);
@@ -47,9 +47,12 @@ public final class LiveEditions implements Editions, AutoCloseable {
     this.reader = new EditionReader(bank);
     this.outage = bank.outage();
     this.first = first;
-    this.log = new JdbiEditionLog(bank.jdbi(), bank.outage(), first.accents());
-    this.newest = after(first);
-    this.listener = EditionListener.start(bank.address(), this::look);
+    this.newest = reader.newest(first);
+    this.log =
+        new RememberedEditionLog(
+            new JdbiEditionLog(bank.jdbi(), bank.patient(), bank.outage(), first.accents()),
+            () -> newest().edition());
+    this.listener = EditionListener.start(bank.address(), this::lookAndRemember);
   }
 
   @Override
@@ -103,10 +106,20 @@ public final class LiveEditions implements Editions, AutoCloseable {
 
   /** Whoever waited while others looked may find that they saw the edition too. */
   private void look(int number) {
-    if (!takesTurn()) {
-      LOG.warn("An edition is being read for more than {}.", PATIENCE);
-      return;
-    }
+    outage
+        .writes()
+        .over(
+            () -> {
+              if (takesTurn()) {
+                lookInTurn(number);
+              } else {
+                LOG.warn("An edition is being read for more than {}.", PATIENCE);
+              }
+              return newest;
+            });
+  }
+
+  private void lookInTurn(int number) {
     try {
       if (number > newest.edition()) {
         showNext();
@@ -125,11 +138,18 @@ public final class LiveEditions implements Editions, AutoCloseable {
     }
   }
 
+  private void lookAndRemember(int number) {
+    look(number);
+    log.catchUp();
+  }
+
   private void showNext() {
-    Lexicon next = outage.told(() -> after(newest));
-    if (next != newest) {
+    Lexicon before = newest;
+    Lexicon next = outage.told(() -> after(before));
+    if (next != before) {
       preparations.forEach(each -> prepare(next, each));
       newest = next;
+      old.put(before.edition(), before);
       LOG.info("Edition {} is answered from now on.", next.edition());
     }
   }

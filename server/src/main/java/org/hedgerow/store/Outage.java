@@ -1,38 +1,45 @@
 package org.hedgerow.store;
 
-import java.sql.SQLException;
 import java.time.Duration;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.BooleanSupplier;
 import java.util.function.Supplier;
+import org.hedgerow.accounts.StorageFullException;
 import org.hedgerow.accounts.UnavailableException;
 import org.jdbi.v3.core.ConnectionException;
 import org.jdbi.v3.core.JdbiException;
-import org.jspecify.annotations.Nullable;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
 
 /**
- * Knows that the database can't be reached. Without that, every request that needs it would hold a
- * thread until the pool gives up, and reads from memory would wait for a thread. Meanwhile a thread
- * of its own, and nobody else, tries again. Safe for use by several threads.
+ * Knows that the database can't be reached or stores nothing. Without that, every request that
+ * needs it would hold a thread until the pool gives up, and reads from memory would wait for a
+ * thread. Meanwhile a thread of its own, and nobody else, tries again. Safe for use by several
+ * threads.
  */
 final class Outage implements AutoCloseable {
+  private static final Logger LOG = LoggerFactory.getLogger(Outage.class);
   private static final String SILENT = "The database doesn't answer.";
   private static final Duration PAUSE = Duration.ofSeconds(1);
 
   private final BooleanSupplier answers;
+  private final StorageRoom room;
   private final Duration pause;
+  private final WriteWatch writes = new WriteWatch();
   private final AtomicBoolean on = new AtomicBoolean();
+  private final AtomicBoolean trying = new AtomicBoolean();
   private volatile boolean closed;
 
   /**
-   * @param answers whether the database answers just now
+   * @param answers whether the database answers just now, asked on a connection beside the pool
    */
-  Outage(BooleanSupplier answers) {
-    this(answers, PAUSE);
+  Outage(BooleanSupplier answers, StorageRoom room) {
+    this(answers, room, PAUSE);
   }
 
-  Outage(BooleanSupplier answers, Duration pause) {
+  Outage(BooleanSupplier answers, StorageRoom room, Duration pause) {
     this.answers = answers;
+    this.room = room;
     this.pause = pause;
   }
 
@@ -43,29 +50,77 @@ final class Outage implements AutoCloseable {
    */
   <R> R told(Supplier<R> work) {
     if (isOn()) {
-      throw new UnavailableException(SILENT);
+      throw silent();
     }
     try {
       return work.get();
-    } catch (ConnectionException problem) {
-      failedToConnect(problem);
-      throw new UnavailableException(SILENT, problem);
     } catch (JdbiException problem) {
-      throw isBroken(problem) ? new UnavailableException(SILENT, problem) : problem;
+      throw understood(problem);
     }
   }
 
-  private static boolean isBroken(JdbiException problem) {
-    return problem.getCause() instanceof SQLException cause && isConnectionProblem(cause);
+  /**
+   * The same for work that stores something; not begun if there is no room for it.
+   *
+   * @throws StorageFullException if the disk of the database is full
+   */
+  <R> R toldWriting(Supplier<R> work) {
+    if (room.isFull()) {
+      throw new StorageFullException();
+    }
+    return writes.over(() -> told(work));
+  }
+
+  /** A database that stopped because its disk is full doesn't answer either. */
+  private UnavailableException silent() {
+    return room.isLow() ? new StorageFullException() : new UnavailableException(SILENT);
+  }
+
+  private RuntimeException understood(JdbiException problem) {
+    if (SqlStates.isStorageFull(problem)) {
+      room.report();
+      return new StorageFullException(problem);
+    }
+    if (problem instanceof ConnectionException) {
+      failedToConnect(problem);
+    } else if (SqlStates.isConnectionProblem(problem)) {
+      suspect();
+    } else if (!SqlStates.isPassing(problem)) {
+      return problem;
+    }
+    return room.isLow()
+        ? new StorageFullException(problem)
+        : new UnavailableException(SILENT, problem);
   }
 
   boolean isOn() {
     return on.get();
   }
 
-  /** A connection that breaks needn't mean that no other can be had; that none can be had does. */
+  /** Whether it is known that nothing can be stored just now. */
+  boolean refusesWrites() {
+    return isOn() || room.isFull();
+  }
+
+  /** Changes are told to it, and whatever they wait for. */
+  WriteWatch writes() {
+    return writes;
+  }
+
+  /**
+   * A pool that gave no connection may have lent out all of them; then the database still answers
+   * others.
+   */
   void failedToConnect(Throwable problem) {
-    if (isUnreachable(problem) && on.compareAndSet(false, true)) {
+    if (SqlStates.isConnectionProblem(problem)) {
+      on.set(true);
+    }
+    suspect();
+  }
+
+  /** Finds out in the background whether the database answers at all. */
+  private void suspect() {
+    if (trying.compareAndSet(false, true)) {
       Thread thread = new Thread(this::await, "wait-for-database");
       thread.setDaemon(true);
       thread.start();
@@ -74,29 +129,24 @@ final class Outage implements AutoCloseable {
 
   private void await() {
     try {
+      boolean told = false;
       while (!closed && !answers.getAsBoolean()) {
+        on.set(true);
+        if (!told) {
+          LOG.warn("The database doesn't answer: reading goes on, nothing is stored.");
+        }
+        told = true;
         Thread.sleep(pause.toMillis());
+      }
+      if (told && !closed) {
+        LOG.info("The database answers again.");
       }
     } catch (InterruptedException stopped) {
       Thread.currentThread().interrupt();
     } finally {
       on.set(false);
+      trying.set(false);
     }
-  }
-
-  /** Not so where the pool has no connection left because all are lent out. */
-  private static boolean isUnreachable(Throwable problem) {
-    for (@Nullable Throwable cause = problem; cause != null; cause = cause.getCause()) {
-      if (cause instanceof SQLException sql && isConnectionProblem(sql)) {
-        return true;
-      }
-    }
-    return false;
-  }
-
-  /** PostgreSQL's classes 08, connection exceptions, and 57, operator intervention. */
-  private static boolean isConnectionProblem(SQLException problem) {
-    return String.valueOf(problem.getSQLState()).matches("(08|57).*");
   }
 
   @Override

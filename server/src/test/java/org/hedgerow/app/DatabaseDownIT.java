@@ -99,7 +99,7 @@ class DatabaseDownIT {
     server.start();
     assertThat(signIn(adas)).isEqualTo(303);
     assertThat(get(adas, "/people").statusCode()).isEqualTo(200);
-    assertThat(get(adas, "/health/ready").statusCode()).isEqualTo(200);
+    assertThat(get(adas, "/health/writes").statusCode()).isEqualTo(200);
   }
 
   @AfterEach
@@ -114,7 +114,11 @@ class DatabaseDownIT {
     HttpClient visitor = HttpClient.newHttpClient();
     database.stop();
 
-    assertThat(get(visitor, "/health/ready").statusCode()).isEqualTo(503);
+    assertThat(get(visitor, "/health/ready").statusCode()).isEqualTo(200);
+    assertThat(get(visitor, "/health/ready").body()).contains("\"writes\":\"down\"");
+    HttpResponse<String> writes = get(visitor, "/health/writes");
+    assertThat(writes.statusCode()).isEqualTo(503);
+    assertThat(writes.headers().firstValue("Retry-After")).isPresent();
     for (String read : READS) {
       assertThat(get(visitor, read).statusCode()).as(read).isEqualTo(200);
       assertThat(get(adas, read).statusCode()).as(read + ", signed in").isEqualTo(200);
@@ -126,6 +130,7 @@ class DatabaseDownIT {
     assertThat(signIn(late)).isEqualTo(503);
     HttpResponse<String> page = get(adas, "/people");
     assertThat(page.statusCode()).isEqualTo(503);
+    assertThat(page.headers().firstValue("Retry-After")).isPresent();
     assertThat(page.body()).contains("Try again in a moment", "Hawthorn");
     for (String method : List.of("GET", "PATCH")) {
       HttpResponse<String> answer = program(method, "/api/v1/people/" + ada);
@@ -170,7 +175,46 @@ class DatabaseDownIT {
     assertThat(send("POST", "/api/v1/contributions", WORD).statusCode()).isEqualTo(201);
   }
 
+  /** A database that is paused takes connections and statements, and answers nothing. */
+  @Test
+  void aPausedDatabaseHoldsNobodyForLong() throws Exception {
+    for (String read : READS) {
+      get(HttpClient.newHttpClient(), read);
+    }
+    database.pause();
+    long start = System.nanoTime();
+    List<CompletableFuture<HttpResponse<String>>> writes =
+        IntStream.range(0, 12).mapToObj(number -> writing()).toList();
+    for (String read : READS) {
+      assertThat(get(HttpClient.newHttpClient(), read).statusCode()).as(read).isEqualTo(200);
+    }
+    assertThat(Duration.ofNanos(System.nanoTime() - start)).isLessThan(Duration.ofSeconds(5));
+    for (CompletableFuture<HttpResponse<String>> write : writes) {
+      assertUnavailable(write.get());
+    }
+    assertThat(Duration.ofNanos(System.nanoTime() - start)).isLessThan(Duration.ofSeconds(10));
+    long later = System.nanoTime();
+    assertUnavailable(send("POST", "/api/v1/contributions", WORD));
+    assertThat(Duration.ofNanos(System.nanoTime() - later)).isLessThan(Duration.ofSeconds(3));
+
+    database.resume();
+    awaitReady(HttpClient.newHttpClient());
+    assertThat(send("POST", "/api/v1/contributions", WORD).statusCode()).isEqualTo(201);
+  }
+
+  private CompletableFuture<HttpResponse<String>> writing() {
+    return HttpClient.newHttpClient()
+        .sendAsync(
+            request("/api/v1/contributions")
+                .POST(BodyPublishers.ofString(WORD))
+                .header("Content-Type", "application/json")
+                .header("Authorization", "Bearer " + token)
+                .build(),
+            BodyHandlers.ofString());
+  }
+
   private static void assertUnavailable(HttpResponse<String> answer) {
+    assertThat(answer.headers().firstValue("Retry-After")).isPresent();
     assertThat(answer.statusCode()).as(answer.uri().getPath()).isEqualTo(503);
     assertThat(answer.body()).contains("/docs/problems#unavailable").doesNotContain("database");
   }
@@ -194,7 +238,7 @@ class DatabaseDownIT {
 
   private void awaitReady(HttpClient client) throws Exception {
     for (int i = 0; i < 300; i++) {
-      if (get(client, "/health/ready").statusCode() == 200) {
+      if (get(client, "/health/writes").statusCode() == 200) {
         return;
       }
       Thread.sleep(100);

@@ -1,6 +1,7 @@
 package org.hedgerow.store;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.sql.SQLException;
 import java.sql.SQLTransientConnectionException;
@@ -8,15 +9,22 @@ import java.time.Duration;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.concurrent.atomic.AtomicInteger;
+import org.hedgerow.accounts.StorageFullException;
+import org.hedgerow.accounts.UnavailableException;
+import org.jdbi.v3.core.statement.UnableToExecuteStatementException;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 @Timeout(20)
 class OutageTest {
   private final AtomicBoolean up = new AtomicBoolean();
   private final AtomicInteger tries = new AtomicInteger();
   private final CountDownLatch tried = new CountDownLatch(3);
-  private final Outage outage = new Outage(this::answers, Duration.ofMillis(5));
+  private final Outage outage =
+      new Outage(this::answers, StorageRoom.elsewhere(), Duration.ofMillis(5));
 
   private boolean answers() {
     tries.incrementAndGet();
@@ -56,10 +64,63 @@ class OutageTest {
   }
 
   @Test
-  void manyWhoAskAreNone() {
+  void manyWhoAskAreNone() throws Exception {
+    up.set(true);
     outage.failedToConnect(new SQLTransientConnectionException("all are lent out"));
     assertThat(outage.isOn()).isFalse();
-    assertThat(tries).hasValue(0);
+    awaitTry();
+    assertThat(outage.isOn()).isFalse();
+  }
+
+  /** A pool whose connections all hang gives none either, and doesn't know why. */
+  @Test
+  void aPoolThatGivesNothingIsLookedInto() throws Exception {
+    outage.failedToConnect(new SQLTransientConnectionException("all are lent out"));
+    tried.await();
+    assertThat(outage.isOn()).isTrue();
+  }
+
+  private void awaitTry() throws InterruptedException {
+    while (tries.get() == 0) {
+      Thread.sleep(1);
+    }
+  }
+
+  private static RuntimeException failed(SQLException problem) {
+    return new UnableToExecuteStatementException(problem, null);
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"08006", "57P01", "57014", "53300", "25006", "55P03", "40P01"})
+  void whatPassesIsUnavailable(String state) {
+    up.set(true);
+    assertThatThrownBy(() -> outage.told(() -> fail("no", state)))
+        .isExactlyInstanceOf(UnavailableException.class);
+  }
+
+  @Test
+  void otherFaultsStayWhatTheyAre() {
+    assertThatThrownBy(() -> outage.told(() -> fail("duplicate key", "23505")))
+        .isInstanceOf(UnableToExecuteStatementException.class);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "53100, could not extend file: No space left on device",
+    "58030, could not write file: No space left on device",
+    "XX000, could not write to file pg_wal/xlogtemp.1: No space left on device"
+  })
+  void saysThatTheDiskIsFull(String state, String message) {
+    assertThatThrownBy(() -> outage.toldWriting(() -> fail(message, state)))
+        .isInstanceOf(StorageFullException.class);
+    assertThat(outage.refusesWrites()).isTrue();
+    assertThat(outage.told(() -> "read")).isEqualTo("read");
+    assertThatThrownBy(() -> outage.toldWriting(() -> "not tried"))
+        .isInstanceOf(StorageFullException.class);
+  }
+
+  private static String fail(String message, String state) {
+    throw failed(new SQLException(message, state));
   }
 
   private void awaitEnd() throws InterruptedException {

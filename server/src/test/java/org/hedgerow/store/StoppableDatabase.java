@@ -9,6 +9,7 @@ import java.net.ServerSocket;
 import java.net.Socket;
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.concurrent.locks.LockSupport;
 
 /**
  * A database whose PostgreSQL can be stopped and started again. Its address stays: a small relay
@@ -18,6 +19,7 @@ public final class StoppableDatabase implements AutoCloseable {
   private final Path folder;
   private final ServerSocket relay;
   private volatile EmbeddedServer server;
+  private volatile boolean paused;
   private final BankDatabase bank;
 
   private StoppableDatabase(Path folder) throws IOException {
@@ -46,6 +48,15 @@ public final class StoppableDatabase implements AutoCloseable {
 
   public void stop() {
     server.close();
+  }
+
+  /** As SIGSTOP does: connections stay and can be made, but nothing comes back. */
+  public void pause() {
+    paused = true;
+  }
+
+  public void resume() {
+    paused = false;
   }
 
   public void startAgain() {
@@ -83,14 +94,24 @@ public final class StoppableDatabase implements AutoCloseable {
     thread.start();
   }
 
-  private static void pump(Socket from, Socket to) {
+  private void pump(Socket from, Socket to) {
     try (from;
         to) {
       InputStream in = from.getInputStream();
       OutputStream out = to.getOutputStream();
-      in.transferTo(out);
+      byte[] part = new byte[8192];
+      for (int length = in.read(part); length >= 0; length = in.read(part)) {
+        awaitResumption();
+        out.write(part, 0, length);
+      }
     } catch (IOException gone) {
       return;
+    }
+  }
+
+  private void awaitResumption() {
+    while (paused && !relay.isClosed()) {
+      LockSupport.parkNanos(10_000_000);
     }
   }
 

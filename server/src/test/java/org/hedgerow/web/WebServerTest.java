@@ -29,7 +29,6 @@ import java.util.List;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
-import java.util.concurrent.atomic.AtomicBoolean;
 import org.hedgerow.web.problems.ErrorMapping;
 import org.hedgerow.web.problems.JsonProblems;
 import org.hedgerow.web.problems.Problem;
@@ -52,7 +51,7 @@ import org.slf4j.LoggerFactory;
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class WebServerTest {
   private final ObjectMapper mapper = JsonMapping.mapper();
-  private final AtomicBoolean ready = new AtomicBoolean(true);
+  private final SettableHealth health = new SettableHealth();
   private final CountDownLatch slowRequestIsIn = new CountDownLatch(1);
   private final CompletableFuture<ProblemType> brokenBody = new CompletableFuture<>();
   private final HttpClient client = HttpClient.newHttpClient();
@@ -85,7 +84,7 @@ class WebServerTest {
         mapper,
         meters,
         new ErrorMapping(problems, problems),
-        List.of(new HealthRoutes(ready::get), new MetricsRoutes(meters), this::troubles));
+        List.of(new HealthRoutes(health), new MetricsRoutes(meters), this::troubles));
   }
 
   private void troubles(Routes routes) {
@@ -136,17 +135,29 @@ class WebServerTest {
   @Test
   void isLiveAndReady() throws Exception {
     assertThat(get("/health/live").statusCode()).isEqualTo(200);
-    assertThat(get("/health/ready").body()).isEqualTo("{\"status\":\"up\"}");
+    assertThat(get("/health/ready").body()).isEqualTo("{\"status\":\"up\",\"writes\":\"up\"}");
+    assertThat(get("/health/writes").body()).isEqualTo("{\"status\":\"up\"}");
   }
 
   @Test
-  void saysWhenItIsNotReady() throws Exception {
-    ready.set(false);
+  void isReadyForReadsWhereNothingCanBeStored() throws Exception {
+    health.setTakesWrites(false);
     assertThat(get("/health/live").statusCode()).isEqualTo(200);
-    assertProblem(get("/health/ready"), 503, "/docs/problems#unavailable");
-    assertThat(send(request("/health/ready").method("HEAD", BodyPublishers.noBody())).statusCode())
+    assertThat(get("/health/ready").statusCode()).isEqualTo(200);
+    assertThat(get("/health/ready").body()).contains("\"writes\":\"down\"");
+    assertProblem(get("/health/writes"), 503, "/docs/problems#unavailable");
+    assertThat(get("/health/writes").headers().firstValue("Retry-After")).contains("5");
+    assertThat(send(request("/health/writes").method("HEAD", BodyPublishers.noBody())).statusCode())
         .isEqualTo(503);
-    ready.set(true);
+    health.setTakesWrites(true);
+  }
+
+  @Test
+  void isNotLiveWhenAChangeIsStuck() throws Exception {
+    health.setStuck(true);
+    assertProblem(get("/health/live"), 503, "/docs/problems#unavailable");
+    assertThat(get("/health/ready").statusCode()).isEqualTo(200);
+    health.setStuck(false);
   }
 
   @Test

@@ -31,7 +31,11 @@ public final class ErrorMapping {
    */
   public ErrorMapping(JsonProblems json, ProblemWriter writer) {
     this.json = json;
-    this.writer = writer;
+    this.writer =
+        (context, problem) -> {
+          RetryAfter.addTo(context, problem);
+          writer.write(context, problem);
+        };
   }
 
   public void addTo(JavalinConfig config) {

@@ -47,7 +47,8 @@ public enum ProblemType {
   TOO_MANY_ATTEMPTS(429, "These were too many attempts"),
   HEADERS_TOO_LARGE(431, "The headers are too large"),
   INTERNAL_ERROR(500, "Something went wrong on our side"),
-  UNAVAILABLE(503, "The server can't answer just now");
+  UNAVAILABLE(503, "The server can't answer just now"),
+  STORAGE_FULL(507, "The disk of the server is full");
 
   private final int status;
   private final String title;
@@ -89,6 +90,7 @@ public enum ProblemType {
       case 415 -> UNSUPPORTED_MEDIA_TYPE;
       case 431 -> HEADERS_TOO_LARGE;
       case 503 -> UNAVAILABLE;
+      case 507 -> STORAGE_FULL;
       default -> status < 500 ? BAD_REQUEST : INTERNAL_ERROR;
     };
   }

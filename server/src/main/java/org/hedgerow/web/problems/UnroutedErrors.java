@@ -34,6 +34,9 @@ final class UnroutedErrors extends ErrorHandler {
       Callback callback) {
     Problem problem = Problem.ofStatus(code, "The request can't be answered as it is.");
     response.getHeaders().put(HttpHeader.CONTENT_TYPE, JsonProblems.MEDIA_TYPE);
+    if (code == 503) {
+      response.getHeaders().put(HttpHeader.RETRY_AFTER, RetryAfter.SOON);
+    }
     response.write(true, ByteBuffer.wrap(json.bytes(problem)), callback);
   }
 }

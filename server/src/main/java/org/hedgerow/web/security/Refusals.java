@@ -7,6 +7,7 @@ import org.hedgerow.accounts.NotAllowedException;
 import org.hedgerow.accounts.NothingThereException;
 import org.hedgerow.accounts.RefusedException;
 import org.hedgerow.accounts.SpentLinkException;
+import org.hedgerow.accounts.StorageFullException;
 import org.hedgerow.accounts.UnavailableException;
 import org.hedgerow.review.ConflictException;
 import org.hedgerow.review.NotYoursException;
@@ -37,6 +38,11 @@ public final class Refusals {
       return problem(
           ProblemType.CHANGED_MEANWHILE,
           thrown.getMessage() + " Look at it again, then send the change once more.");
+    }
+    if (thrown instanceof StorageFullException) {
+      return problem(
+          ProblemType.STORAGE_FULL,
+          "Not saved: the disk of the server is full. Tell whoever runs the server, and try again later.");
     }
     if (thrown instanceof UnavailableException) {
       return problem(

@@ -19,6 +19,7 @@ import org.hedgerow.web.HealthRoutes;
 import org.hedgerow.web.JsonMapping;
 import org.hedgerow.web.ListeningAddress;
 import org.hedgerow.web.MetricsRoutes;
+import org.hedgerow.web.SettableHealth;
 import org.hedgerow.web.WebServer;
 import org.hedgerow.web.contract.Exchange;
 import org.hedgerow.web.contract.OpenApiContract;
@@ -48,7 +49,7 @@ final class ApiServer implements AutoCloseable {
             meters,
             new ErrorMapping(problems, problems),
             List.of(
-                new HealthRoutes(() -> true),
+                new HealthRoutes(new SettableHealth()),
                 new MetricsRoutes(meters),
                 new ApiRoutes(editions, new ValueCounts(), orders, mapper),
                 new DocsRoutes()));

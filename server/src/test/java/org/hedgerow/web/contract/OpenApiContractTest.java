@@ -79,7 +79,8 @@ class OpenApiContractTest {
              "examples": []}]}
           """);
 
-  private static final Traffic HEALTH = Traffic.read("/health/ready", "{\"status\": \"up\"}");
+  private static final Traffic HEALTH =
+      Traffic.read("/health/ready", "{\"status\": \"up\", \"writes\": \"down\"}");
 
   static Stream<Arguments> good() {
     return Stream.of(
@@ -97,7 +98,7 @@ class OpenApiContractTest {
         arguments("an alignment that fails", ALIGNMENT),
         arguments("a sound family", FAMILY),
         arguments("a head of health", HEALTH.method("HEAD").body("")),
-        arguments("not ready", HEALTH.refused(503, "unavailable")),
+        arguments("not ready", HEALTH.header("Retry-After", "5").refused(503, "unavailable")),
         arguments("an unknown phonogram", LIST.refused(400, "unknown-phonogram")),
         arguments(
             "an unknown parameter",

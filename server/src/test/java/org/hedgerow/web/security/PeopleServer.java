@@ -33,6 +33,7 @@ import org.hedgerow.web.HealthRoutes;
 import org.hedgerow.web.JsonMapping;
 import org.hedgerow.web.ListeningAddress;
 import org.hedgerow.web.Route;
+import org.hedgerow.web.SettableHealth;
 import org.hedgerow.web.WebServer;
 import org.hedgerow.web.api.AccountRoutes;
 import org.hedgerow.web.api.AdministrationRoutes;
@@ -93,7 +94,7 @@ public final class PeopleServer implements AutoCloseable {
             guard,
             List.of(
                 guard,
-                new HealthRoutes(() -> true),
+                new HealthRoutes(new SettableHealth()),
                 new ApiRoutes(memory, counts, orders, mapper),
                 new AccountRoutes(accounts, once, mapper),
                 new AdministrationRoutes(

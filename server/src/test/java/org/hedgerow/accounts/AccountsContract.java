@@ -345,8 +345,8 @@ public abstract class AccountsContract {
       clock.goOn(Duration.ofSeconds(1));
       signInFrom("192.0.2." + i, "rosa", "guess");
     }
-    assertThat(book.<Integer>inTransaction(page -> page.failures().keepNewest(3))).isEqualTo(16);
-    assertThat(rowsOfFailures()).isEqualTo(3);
+    assertThat(book.<Integer>inTransaction(page -> page.failures().keepNewest(2))).isEqualTo(17);
+    assertThat(rowsOfFailures()).isEqualTo(2);
   }
 
   private int rowsOfFailures() {

@@ -1,5 +1,6 @@
 package org.hedgerow.review;
 
+import com.fasterxml.jackson.annotation.JsonAlias;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -15,7 +16,8 @@ import org.hedgerow.phonics.Correspondence;
  * @param value its number
  * @param accents in which it is right, at least one
  */
-public record NewSentence(String text, String phonogram, int value, List<String> accents)
+public record NewSentence(
+    String text, String phonogram, int value, @JsonAlias("accent") List<String> accents)
     implements Proposal {
   static final int LONGEST = 300;
 

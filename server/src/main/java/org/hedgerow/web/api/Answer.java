@@ -6,29 +6,26 @@ import java.io.UncheckedIOException;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.Base64;
-import java.util.Optional;
 import java.util.zip.GZIPOutputStream;
 
 /**
  * A finished answer to a read. The bytes are never changed once they are in here.
  *
  * @param entityTag with its quotes
- * @param next where the answer goes on: a reference for the header {@code Link}
  */
 @SuppressWarnings("ArrayRecordComponent") // never compared, and never changed
-record Answer(
-    byte[] bytes, String contentType, String entityTag, boolean gzipped, Optional<String> next) {
+record Answer(byte[] bytes, String contentType, String entityTag, boolean gzipped, Extent extent) {
 
   private static final int TAG_CHARACTERS = 12;
 
   /** An answer from an edition, tagged by what it says. */
-  static Answer of(int edition, Format format, byte[] bytes, Optional<String> next) {
-    return new Answer(bytes, format.contentType(), tag(edition, bytes), false, next);
+  static Answer of(Extent extent, Format format, byte[] bytes) {
+    return new Answer(bytes, format.contentType(), tag(extent.edition(), bytes), false, extent);
   }
 
   /** An answer in a format of its own. */
   static Answer of(int edition, byte[] bytes, String contentType) {
-    return new Answer(bytes, contentType, tag(edition, bytes), false, Optional.empty());
+    return new Answer(bytes, contentType, tag(edition, bytes), false, Extent.whole(edition));
   }
 
   private static String tag(int edition, byte[] bytes) {
@@ -38,7 +35,7 @@ record Answer(
   /** The same answer, compressed: another representation, which needs a tag of its own. */
   Answer compressed() {
     String tag = entityTag.substring(0, entityTag.length() - 1) + "-gzip\"";
-    return new Answer(gzip(bytes), contentType, tag, true, next);
+    return new Answer(gzip(bytes), contentType, tag, true, extent);
   }
 
   private static String digest(byte[] bytes) {

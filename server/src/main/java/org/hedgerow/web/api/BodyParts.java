@@ -19,13 +19,32 @@ final class BodyParts {
         .target(Optional.ofNullable(phonogram), Optional.ofNullable(value).map(String::valueOf));
   }
 
-  /** At least one. */
-  static List<String> accents(Lexicon lexicon, @Nullable List<String> tags, Faults faults) {
+  /**
+   * The tags of the accents, at least one.
+   *
+   * @param accent as bodies name them now
+   * @param accents as they named them first, which goes on to be understood
+   */
+  static List<String> accents(
+      Lexicon lexicon,
+      @Nullable List<String> accent,
+      @Nullable List<String> accents,
+      Faults faults) {
+    if (accent != null && accents != null) {
+      faults.invalid("accents", "accents is the older name of accent. Send accent alone.");
+    }
+    return accent == null
+        ? tags(lexicon, "accents", accents, faults)
+        : tags(lexicon, "accent", accent, faults);
+  }
+
+  private static List<String> tags(
+      Lexicon lexicon, String field, @Nullable List<String> tags, Faults faults) {
     if (tags != null && tags.isEmpty()) {
-      faults.invalid("accents", "accents is empty. Name an accent, or leave it out.");
+      faults.invalid(field, field + " is empty. Name an accent, or leave it out.");
     }
     return new AccentReader(lexicon, faults)
-        .each("accents", Optional.ofNullable(tags).orElse(List.of())).stream()
+        .each(field, Optional.ofNullable(tags).orElse(List.of())).stream()
             .map(each -> each.accent().tag())
             .toList();
   }

@@ -13,6 +13,9 @@ final class Cors {
 
   private static final String DAY_IN_SECONDS = "86400";
 
+  private static final String EXPOSED =
+      "ETag, Link, %s, %s".formatted(Sending.EDITION, Sending.TOTAL);
+
   private Cors() {}
 
   /** Opens all answers below a path, problems too. */
@@ -28,7 +31,7 @@ final class Cors {
   private static void allow(Context context) {
     context
         .header(Header.ACCESS_CONTROL_ALLOW_ORIGIN, "*")
-        .header(Header.ACCESS_CONTROL_EXPOSE_HEADERS, "ETag, Link");
+        .header(Header.ACCESS_CONTROL_EXPOSE_HEADERS, EXPOSED);
   }
 
   private static Handler preflight(String method) {

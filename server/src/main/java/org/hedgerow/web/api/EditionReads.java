@@ -36,7 +36,7 @@ final class EditionReads {
   record ListView(
       int newest,
       List<EditionView> editions,
-      @JsonInclude(JsonInclude.Include.NON_ABSENT) Optional<Integer> next) {}
+      @JsonInclude(JsonInclude.Include.NON_ABSENT) Optional<String> next) {}
 
   record OneView(EditionView edition) {}
 
@@ -83,12 +83,14 @@ final class EditionReads {
     parameters.faults().throwIfAny();
     List<PublishedEdition> found = editions.log().before(after, limit + 1);
     List<PublishedEdition> shown = found.subList(0, Math.min(limit, found.size()));
-    Optional<Integer> next =
-        found.size() > limit ? Optional.of(shown.get(limit - 1).number()) : Optional.empty();
+    Optional<String> next =
+        found.size() > limit
+            ? Optional.of(String.valueOf(shown.get(limit - 1).number()))
+            : Optional.empty();
     return new LogHandler.Found(
         new ListView(
             editions.newest().edition(), shown.stream().map(EditionView::of).toList(), next),
-        next.map(number -> next(ApiRoutes.BASE + LIST, String.valueOf(number), limit)));
+        next.map(number -> next(ApiRoutes.BASE + LIST, number, limit)));
   }
 
   LogHandler.Found one(Context context, Parameters parameters) {

@@ -20,6 +20,11 @@ public enum Format {
     return name().toLowerCase(Locale.ROOT);
   }
 
+  /** Whether it is read into a table or a file, and so comes whole. */
+  boolean isTable() {
+    return this != JSON;
+  }
+
   /** The whole header, with the character set where the type needs one. */
   public String contentType() {
     return contentType;

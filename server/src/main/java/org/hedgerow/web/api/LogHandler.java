@@ -6,6 +6,7 @@ import io.javalin.http.Header;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import org.hedgerow.lexicon.Editions;
 import org.hedgerow.web.query.Parameters;
 
@@ -58,6 +59,8 @@ final class LogHandler implements Handler {
     Sending.send(
         context,
         Answer.of(
-            editions.newest().edition(), Format.JSON, json.bytes(found.view()), found.next()));
+            new Extent(editions.newest().edition(), OptionalInt.empty(), found.next()),
+            Format.JSON,
+            json.bytes(found.view())));
   }
 }

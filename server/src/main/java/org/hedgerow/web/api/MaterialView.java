@@ -1,6 +1,7 @@
 package org.hedgerow.web.api;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
+import com.fasterxml.jackson.annotation.JsonProperty;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -35,7 +36,13 @@ record MaterialView(
       @JsonInclude(JsonInclude.Include.NON_ABSENT) Optional<T> after) {}
 
   /** For which value a sentence is, and in which accents it is right. */
-  record SentenceView(String phonogram, int value, List<String> accents) {
+  record SentenceView(String phonogram, int value, List<String> accent) {
+    /** The older name, for those who read it. */
+    @JsonProperty
+    List<String> accents() {
+      return accent;
+    }
+
     static SentenceView of(Sentence sentence) {
       return new SentenceView(
           sentence.value().grapheme().text(),

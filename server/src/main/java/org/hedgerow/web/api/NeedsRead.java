@@ -6,6 +6,7 @@ import static java.util.stream.Collectors.joining;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import org.hedgerow.lexicon.Lexicon;
 import org.hedgerow.lexicon.Need;
 import org.hedgerow.lexicon.Needs;
@@ -47,7 +48,7 @@ final class NeedsRead implements Read {
           case CSV -> NeedsTable.of(needs).getBytes(UTF_8);
           case TEXT -> needs.stream().map(NeedsRead::line).collect(joining()).getBytes(UTF_8);
         };
-    return new Question.Body(bytes, Optional.empty());
+    return new Question.Body(bytes, OptionalInt.of(needs.size()), Optional.empty());
   }
 
   /** As in {@code oa 1 (boat), en-US: lacks 12 words, 8 pictures, 3 sentences}. */

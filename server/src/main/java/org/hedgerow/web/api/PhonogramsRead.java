@@ -1,5 +1,7 @@
 package org.hedgerow.web.api;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
+
 import java.util.List;
 import java.util.Map;
 import org.hedgerow.lexicon.Lexicon;
@@ -24,11 +26,19 @@ final class PhonogramsRead implements Read {
   }
 
   @Override
+  public List<Format> formats() {
+    return List.of(Format.JSON, Format.CSV);
+  }
+
+  @Override
   public Question understand(Lexicon lexicon, Map<String, String> path, Parameters parameters) {
     Accent accent = AccentParameter.one(lexicon, parameters);
-    return Question.json(
-        "phonograms?" + accent.tag(),
-        json,
-        () -> PhonogramsView.of(lexicon, accent, counts.in(lexicon, accent.tag())));
+    return new Question("phonograms?" + accent.tag(), format -> answer(lexicon, accent, format));
+  }
+
+  private Question.Body answer(Lexicon lexicon, Accent accent, Format format) {
+    PhonogramsView view = PhonogramsView.of(lexicon, accent, counts.in(lexicon, accent.tag()));
+    return Question.Body.whole(
+        format == Format.CSV ? PhonogramTable.of(view).getBytes(UTF_8) : json.bytes(view));
   }
 }

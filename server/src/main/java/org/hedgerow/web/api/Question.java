@@ -1,6 +1,7 @@
 package org.hedgerow.web.api;
 
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.function.Function;
 import java.util.function.Supplier;
 
@@ -15,13 +16,27 @@ record Question(String key, Function<Format, Body> answer) {
   /**
    * What an answer says.
    *
+   * @param total how many entries the whole list has; empty for what is no list
    * @param next where it goes on, a relative reference
    */
   @SuppressWarnings("ArrayRecordComponent") // never compared
-  record Body(byte[] bytes, Optional<String> next) {}
+  record Body(byte[] bytes, OptionalInt total, Optional<String> next) {
+    static Body whole(byte[] bytes) {
+      return new Body(bytes, OptionalInt.empty(), Optional.empty());
+    }
+
+    private Body marked() {
+      return new Body(ByteOrderMark.before(bytes), total, next);
+    }
+  }
 
   /** A question that is answered in JSON only, all at once. */
   static Question json(String key, Json json, Supplier<Object> view) {
-    return new Question(key, format -> new Body(json.bytes(view.get()), Optional.empty()));
+    return new Question(key, format -> Body.whole(json.bytes(view.get())));
+  }
+
+  /** The same question, if wanted with the mark of UTF-8 before its answer. */
+  Question marked(boolean wanted) {
+    return wanted ? new Question(key + "&bom", format -> answer.apply(format).marked()) : this;
   }
 }

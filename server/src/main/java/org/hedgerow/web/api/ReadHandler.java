@@ -30,6 +30,9 @@ final class ReadHandler implements Handler {
     this.formats = new Formats(read.formats());
     List<String> names = new ArrayList<>(read.parameters());
     names.addAll(List.of(EditionChoice.PARAMETER, Formats.PARAMETER));
+    if (read.formats().contains(Format.CSV)) {
+      names.add(ByteOrderMark.PARAMETER);
+    }
     this.known = names.stream().distinct().toList();
   }
 
@@ -66,7 +69,11 @@ final class ReadHandler implements Handler {
     Lexicon lexicon = EditionChoice.of(editions, newest, parameters);
     Format format =
         formats.choose(parameters.text(Formats.PARAMETER), wording.accept(), parameters.faults());
-    Question question = read.understand(lexicon, wording.named(), parameters);
+    boolean marked = ByteOrderMark.isWanted(parameters, format);
+    if (format.isTable()) {
+      parameters.answerIsTable();
+    }
+    Question question = read.understand(lexicon, wording.named(), parameters).marked(marked);
     parameters.faults().throwIfAny();
     return cache.answer(
         newest.edition(),
@@ -77,6 +84,6 @@ final class ReadHandler implements Handler {
 
   private static Answer workOut(int edition, Question question, Format format) {
     Question.Body body = question.answer().apply(format);
-    return Answer.of(edition, format, body.bytes(), body.next());
+    return Answer.of(new Extent(edition, body.total(), body.next()), format, body.bytes());
   }
 }

@@ -1,5 +1,6 @@
 package org.hedgerow.web.api;
 
+import com.fasterxml.jackson.annotation.JsonFormat;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -8,6 +9,8 @@ record SentenceChecksBody(
     @Nullable String text,
     @Nullable String phonogram,
     @Nullable Integer value,
+    @JsonFormat(with = JsonFormat.Feature.ACCEPT_SINGLE_VALUE_AS_ARRAY)
+        @Nullable List<String> accent,
     @Nullable List<String> accents,
     @Nullable String rules,
     @Nullable List<String> taught,
@@ -17,6 +20,6 @@ record SentenceChecksBody(
 
   SentenceStandardBody standard() {
     return new SentenceStandardBody(
-        phonogram, value, accents, rules, taught, sightWords, minimum, maximum);
+        phonogram, value, accent, accents, rules, taught, sightWords, minimum, maximum);
   }
 }

@@ -1,6 +1,7 @@
 package org.hedgerow.web.api;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
+import com.fasterxml.jackson.annotation.JsonProperty;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -26,13 +27,24 @@ record SentenceListView(
   record Query(
       Optional<String> phonogram,
       OptionalInt value,
-      List<String> accents,
+      List<String> accent,
       @JsonInclude(JsonInclude.Include.NON_EMPTY) String word,
       int longest,
-      int limit) {}
+      int limit) {
+    /** The older name, for those who read it. */
+    @JsonProperty
+    List<String> accents() {
+      return accent;
+    }
+  }
 
   /** A sentence, and what it is for. */
-  record Entry(String text, String phonogram, int value, List<String> accents) {
+  record Entry(String text, String phonogram, int value, List<String> accent) {
+    /** The older name, for those who read it. */
+    @JsonProperty
+    List<String> accents() {
+      return accent;
+    }
 
     static Entry of(Sentence sentence) {
       return new Entry(

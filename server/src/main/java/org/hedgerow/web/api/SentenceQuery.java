@@ -1,6 +1,7 @@
 package org.hedgerow.web.api;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
+import com.fasterxml.jackson.annotation.JsonProperty;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -10,9 +11,15 @@ import java.util.OptionalInt;
 record SentenceQuery(
     Optional<String> phonogram,
     OptionalInt value,
-    List<String> accents,
+    List<String> accent,
     String rules,
     List<String> taught,
     String sightWords,
     int minimum,
-    int maximum) {}
+    int maximum) {
+  /** The older name, for those who read it. */
+  @JsonProperty
+  List<String> accents() {
+    return accent;
+  }
+}

@@ -21,6 +21,7 @@ import org.jspecify.annotations.Nullable;
 record SentenceStandardBody(
     @Nullable String phonogram,
     @Nullable Integer value,
+    @Nullable List<String> accent,
     @Nullable List<String> accents,
     @Nullable String rules,
     @Nullable List<String> taught,
@@ -39,7 +40,7 @@ record SentenceStandardBody(
    */
   Read read(Lexicon lexicon, Faults faults) {
     Optional<Correspondence> target = BodyParts.target(lexicon, phonogram, value, faults);
-    List<String> tags = BodyParts.accents(lexicon, accents, faults);
+    List<String> tags = BodyParts.accents(lexicon, accent, accents, faults);
     ReadingRules chosen =
         new RulesReader(lexicon.plans().rules(), faults).read("rules", Optional.ofNullable(rules));
     TaughtReader reader = new TaughtReader(lexicon, tags.get(0), faults);

@@ -5,6 +5,7 @@ import static java.util.stream.Collectors.joining;
 
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalInt;
 import org.hedgerow.lexicon.Lexicon;
 import org.hedgerow.web.query.Parameters;
 import org.hedgerow.web.query.SentenceRequest;
@@ -51,6 +52,8 @@ final class SentencesRead implements Read {
                   .getBytes(UTF_8);
         };
     return new Question.Body(
-        bytes, NextReference.of(PATH, request.resolved(), found.next(), format));
+        bytes,
+        OptionalInt.of(found.total()),
+        NextReference.of(PATH, request.resolved(), found.next(), format));
   }
 }

@@ -1,6 +1,7 @@
 package org.hedgerow.web.api;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
+import com.fasterxml.jackson.annotation.JsonProperty;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -33,9 +34,15 @@ final class WordChecks {
   record Query(
       Optional<String> phonogram,
       OptionalInt value,
-      List<String> accents,
+      List<String> accent,
       String rules,
-      List<String> taught) {}
+      List<String> taught) {
+    /** The older name, for those who read it. */
+    @JsonProperty
+    List<String> accents() {
+      return accent;
+    }
+  }
 
   /**
    * @throws org.hedgerow.web.query.InvalidQueryException with all that is wrong
@@ -43,7 +50,7 @@ final class WordChecks {
   static View answer(Lexicon lexicon, WordChecksBody body, Faults faults) {
     Optional<Correspondence> target =
         BodyParts.target(lexicon, body.phonogram(), body.value(), faults);
-    List<String> accents = BodyParts.accents(lexicon, body.accents(), faults);
+    List<String> accents = BodyParts.accents(lexicon, body.accent(), body.accents(), faults);
     ReadingRules rules =
         new RulesReader(lexicon.plans().rules(), faults)
             .read("rules", Optional.ofNullable(body.rules()));

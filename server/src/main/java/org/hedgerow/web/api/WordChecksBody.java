@@ -1,5 +1,6 @@
 package org.hedgerow.web.api;
 
+import com.fasterxml.jackson.annotation.JsonFormat;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -8,6 +9,8 @@ record WordChecksBody(
     @Nullable List<String> words,
     @Nullable String phonogram,
     @Nullable Integer value,
+    @JsonFormat(with = JsonFormat.Feature.ACCEPT_SINGLE_VALUE_AS_ARRAY)
+        @Nullable List<String> accent,
     @Nullable List<String> accents,
     @Nullable String rules,
     @Nullable List<String> taught) {}

@@ -3,6 +3,7 @@ package org.hedgerow.web.api;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalInt;
 import java.util.function.Supplier;
 import org.hedgerow.lexicon.Lexicon;
 import org.hedgerow.web.query.Parameters;
@@ -52,7 +53,9 @@ final class WordsRead implements Read {
           case TEXT -> text(list).getBytes(StandardCharsets.UTF_8);
         };
     return new Question.Body(
-        bytes, NextReference.of(PATH, request.resolved(), list.next(), format));
+        bytes,
+        OptionalInt.of(list.total()),
+        NextReference.of(PATH, request.resolved(), list.next(), format));
   }
 
   /** One spelling on a line. */

@@ -51,6 +51,10 @@ public final class AccentReader {
 
   /** The accent with a tag; the bank's first where none is named or it isn't known. */
   public AccentCatalogue one(String parameter, Optional<String> tag) {
+    if (tag.filter(text -> text.contains(",")).isPresent()) {
+      faults.invalid(parameter, "%s takes one accent here, not several.".formatted(parameter));
+      return accents.get(0);
+    }
     return tag.flatMap(text -> find(parameter, text)).orElse(accents.get(0));
   }
 

@@ -138,7 +138,9 @@ final class FilterReader {
   }
 
   int limit() {
-    return number(WordQueryReader.LIMIT, Paging.LIMITS, Paging.USUAL_LIMIT);
+    int limit = Paging.limit(parameters);
+    resolved.note(WordQueryReader.LIMIT, String.valueOf(limit));
+    return limit;
   }
 
   private int number(String name, Range allowed, int otherwise) {

@@ -13,6 +13,16 @@ final class Paging {
 
   static final int USUAL_LIMIT = 50;
 
+  /** Tables are whole up to here, about a megabyte; then they go on like lists. */
+  private static final int WHOLE = 5_000;
+
+  /** How many the answer may have: by default 50, and of a table all. */
+  static int limit(Parameters parameters) {
+    Range limits = parameters.isForTable() ? new Range(1, WHOLE) : LIMITS;
+    int usual = parameters.isForTable() ? WHOLE : USUAL_LIMIT;
+    return new ChoiceReader(parameters).number(WordQueryReader.LIMIT, limits, usual);
+  }
+
   private Paging() {}
 
   /**

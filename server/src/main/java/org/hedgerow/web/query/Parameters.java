@@ -7,16 +7,28 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.hedgerow.web.problems.ProblemType;
 
 /**
  * The query parameters of one request, read strictly: those that nobody knows, that come twice or
- * that are empty are faults.
+ * that are empty are faults. What is a list may come several times, which is the same as once with
+ * commas.
  */
 public final class Parameters {
 
+  private static final Set<String> LISTS =
+      Set.of(
+          WordQueryReader.ACCENT,
+          WordQueryReader.MEANING,
+          WordQueryReader.INCLUDE,
+          WordQueryReader.RULES,
+          WordQueryReader.TAUGHT,
+          "state");
+
   private final Map<String, String> texts = new LinkedHashMap<>();
   private final Faults faults = Faults.ofQuery();
+  private boolean forTable;
 
   /**
    * @param given the values of each parameter, by its name
@@ -61,12 +73,12 @@ public final class Parameters {
   private void take(String name, List<String> values, List<String> known) {
     if (!known.contains(name)) {
       faults.add(unknown(name, known));
-    } else if (values.size() > 1) {
+    } else if (values.size() > 1 && !LISTS.contains(name)) {
       faults.add(repeated(name));
-    } else if (values.isEmpty() || values.get(0).isBlank()) {
+    } else if (values.isEmpty() || values.stream().anyMatch(String::isBlank)) {
       faults.invalid(name, name + " is empty. Give it a value, or leave it out.");
     } else {
-      texts.put(name, values.get(0).strip());
+      texts.put(name, String.join(",", values).strip());
     }
   }
 
@@ -87,6 +99,15 @@ public final class Parameters {
   /** The value of a parameter, without space around it. */
   public Optional<String> text(String name) {
     return Optional.ofNullable(texts.get(name));
+  }
+
+  /** Says that the answer is a table, which isn't read in parts. */
+  public void answerIsTable() {
+    forTable = true;
+  }
+
+  boolean isForTable() {
+    return forTable;
   }
 
   public boolean has(String name) {

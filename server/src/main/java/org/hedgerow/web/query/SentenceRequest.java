@@ -56,7 +56,7 @@ public record SentenceRequest(int edition, SentenceFilter filter, int limit, int
                 .tags(WordQueryReader.ACCENT, parameters.text(WordQueryReader.ACCENT)),
             parameters.text(WORD).orElse("").toLowerCase(Locale.ROOT),
             choices.number(LONGEST, LENGTHS, LENGTHS.most()));
-    int limit = choices.number(WordQueryReader.LIMIT, Paging.LIMITS, Paging.USUAL_LIMIT);
+    int limit = Paging.limit(parameters);
     SentenceRequest start = new SentenceRequest(lexicon.edition(), filter, limit, 0);
     parameters.faults().throwIfAny();
     return after

@@ -50,7 +50,7 @@ class OpenApiContractTest {
           """,
           """
           {"edition": 1,
-           "query": {"phonogram": "oa", "value": 1, "accents": ["en-US"], "rules": "%s",
+           "query": {"phonogram": "oa", "value": 1, "accent": ["en-US"], "rules": "%s",
              "taught": ["sh"]},
            "checks": [
              {"word": "cat", "verdict": "fail", "findings": [
@@ -159,7 +159,7 @@ class OpenApiContractTest {
     return Stream.of(
         arguments(LIST.address("/api/v1/words?colour=red"), "accepted the parameter colour, which"),
         arguments(LIST.address("/api/v1/words?limit=5&limit=5"), "the parameter limit 2 times"),
-        arguments(LIST.address("/api/v1/words?limit=501"), "limit=501: must have a maximum"),
+        arguments(LIST.address("/api/v1/words?limit=5001"), "limit=5001: must have a maximum"),
         arguments(LIST.address("/api/v1/words?limit=0"), "limit=0: must have a minimum"),
         arguments(LIST.address("/api/v1/words?limit=ten"), "limit=ten: string found"),
         arguments(LIST.address("/api/v1/words?limit="), "limit=: string found"),

@@ -20,7 +20,12 @@ public record Parameter(Place place) {
   /** What was sent, as the kind of value that its schema speaks of. */
   JsonNode value(String sent) {
     Place schema = schema();
-    return schema.child("type").says("array") ? list(schema, sent) : single(schema, sent);
+    return isList() ? list(schema, sent) : single(schema, sent);
+  }
+
+  /** Whether it may come several times, which is the same as once with commas. */
+  boolean isList() {
+    return schema().child("type").says("array");
   }
 
   /** The schema itself, also where it only gains a default or a description here. */

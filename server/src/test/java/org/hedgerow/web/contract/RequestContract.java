@@ -33,10 +33,11 @@ final class RequestContract {
   }
 
   private List<String> queryBreaches(Operation operation, String name, List<String> values) {
-    if (values.size() > 1) {
+    boolean list = operation.parameter("query", name).filter(Parameter::isList).isPresent();
+    if (values.size() > 1 && !list) {
       return List.of("the parameter %s %d times".formatted(name, values.size()));
     }
-    return breaches(operation, "query", name, values.get(0));
+    return breaches(operation, "query", name, String.join(",", values));
   }
 
   private List<String> breaches(Operation operation, String in, String name, String value) {

@@ -13,7 +13,11 @@ record Traffic(Exchange exchange) {
   /** A read that was answered as it should be. */
   static Traffic read(String address, String body) {
     Map<String, String> headers =
-        Map.of("Content-Type", JSON, "ETag", "\"1-abc\"", "Cache-Control", "no-cache");
+        Map.of(
+            "Content-Type", JSON,
+            "ETag", "\"1-abc\"",
+            "Cache-Control", "no-cache",
+            "Hedgerow-Edition", "1");
     return new Traffic(
         new Exchange("GET", uri(address), headers(Map.of()), "", 200, headers(headers), body));
   }

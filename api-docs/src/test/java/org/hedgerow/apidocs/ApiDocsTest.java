@@ -9,7 +9,7 @@ import org.junit.jupiter.api.Test;
 
 class ApiDocsTest {
   private static final Pattern CURL = Pattern.compile("^curl .*$", Pattern.MULTILINE);
-  private static final Pattern PATH = Pattern.compile("localhost:8080(/[a-z0-9/-]+)");
+  private static final Pattern PATH = Pattern.compile("localhost:8080(/[\\w$./-]*\\w)");
 
   @Test
   void givesTheOpenApiDocument() {
@@ -33,9 +33,9 @@ class ApiDocsTest {
     assertThat(CURL.matcher(guide).results()).hasSizeGreaterThan(5);
   }
 
-  /** A number in a path stands for any. */
+  /** A number or a variable in a path stands for any. */
   private static String line(String asked) {
-    String path = asked.replaceAll("/[0-9]+(?=/)", "/{id}");
+    String path = asked.replaceAll("/([0-9]+|\\$[A-Z]+)(?=/)", "/{id}");
     String parent = path.substring(0, path.lastIndexOf('/'));
     return "(?m)^  (" + Pattern.quote(path) + "|" + Pattern.quote(parent) + "/\\{[a-z]+}):$";
   }

@@ -15,6 +15,7 @@ import org.hedgerow.web.JsonMapping;
 import org.hedgerow.web.ListeningAddress;
 import org.hedgerow.web.WebServer;
 import org.hedgerow.web.api.ApiRoutes;
+import org.hedgerow.web.api.DocsRoutes;
 import org.hedgerow.web.problems.ErrorMapping;
 import org.hedgerow.web.problems.JsonProblems;
 import org.hedgerow.web.query.SentenceOrders;
@@ -48,7 +49,10 @@ final class PagesServer implements AutoCloseable {
             JsonMapping.mapper(),
             new SimpleMeterRegistry(),
             new ErrorMapping(json, pages.problems(json)),
-            List.of(pages, new ApiRoutes(editions, counts, orders, JsonMapping.mapper())));
+            List.of(
+                pages,
+                new ApiRoutes(editions, counts, orders, JsonMapping.mapper()),
+                new DocsRoutes()));
     server.start();
     return new PagesServer(server);
   }

@@ -38,7 +38,7 @@ final class Writing {
     for (int turn = ThreadLocalRandom.current().nextInt(100); !given.getAsBoolean(); turn++) {
       List<String> all = servers.get();
       Optional<HttpResponse<String>> answer = client.ask(all.get(turn % all.size()), call);
-      if (answer.isPresent() && !isForLater(answer.get().statusCode())) {
+      if (answer.isPresent() && !isForLater(answer.get())) {
         return answer;
       }
       pause(BETWEEN);
@@ -46,8 +46,12 @@ final class Writing {
     return Optional.empty();
   }
 
-  private static boolean isForLater(int status) {
-    return status == 429 || status >= 500;
+  /** Also while the same request is still being worked on, perhaps by another server. */
+  private static boolean isForLater(HttpResponse<String> answer) {
+    int status = answer.statusCode();
+    return status == 429
+        || status >= 500
+        || (status == 409 && answer.body().contains("#still-running"));
   }
 
   Optional<JsonNode> read(String path, String token) {

@@ -1,6 +1,8 @@
 package org.hedgerow.app;
 
+import java.util.Optional;
 import org.hedgerow.accounts.UnavailableException;
+import org.hedgerow.store.DamagedData;
 import org.hedgerow.store.DatabaseUnavailableException;
 import org.hedgerow.store.UnusableArchiveException;
 import org.hedgerow.web.ListeningException;
@@ -21,7 +23,12 @@ final class Failures implements IExecutionExceptionHandler {
     if (failure instanceof ParameterException wrongUsage) {
       return command.getParameterExceptionHandler().handleParseException(wrongUsage, new String[0]);
     }
-    if (isForPeople(failure)) {
+    Optional<String> damage = DamagedData.in(failure);
+    if (Memory.isExhaustedIn(failure)) {
+      command.getErr().println("hedgerow: " + Memory.exhausted());
+    } else if (damage.isPresent()) {
+      command.getErr().println("hedgerow: " + damage.get());
+    } else if (isForPeople(failure)) {
       command.getErr().println("hedgerow: " + failure.getMessage());
     } else {
       LOG.error("A fault in the program", failure);

@@ -34,6 +34,15 @@ public final class Hedgerow {
       errors.println("hedgerow: " + problem.getMessage());
       return CommandLine.ExitCode.USAGE;
     }
-    return commands.execute(arguments);
+    return execute(commands, arguments, errors);
+  }
+
+  private static int execute(CommandLine commands, String[] arguments, PrintWriter errors) {
+    try {
+      return commands.execute(arguments);
+    } catch (OutOfMemoryError exhausted) {
+      errors.println("hedgerow: " + Memory.exhausted());
+      return CommandLine.ExitCode.SOFTWARE;
+    }
   }
 }

@@ -74,7 +74,9 @@ final class SeedTask implements BankTask {
    * @return whether the bank was empty
    */
   boolean runIfEmpty(BankDatabase bank, PrintWriter out) {
-    BankFiller filler = new BankFiller(bank);
+    BankFiller filler =
+        new BankFiller(
+            bank, () -> out.println("Another Hedgerow is filling the word bank; waiting for it."));
     boolean filled = filler.isEmpty() && fill(filler, out);
     filler.addTeaching(catalogue -> SeedTeaching.read(source.get(), catalogue));
     filler.addSightWords(() -> SeedTeaching.sightWords(source.get()));
@@ -82,16 +84,22 @@ final class SeedTask implements BankTask {
   }
 
   private boolean fill(BankFiller filler, PrintWriter out) {
+    Memory.requireToFill();
     Seed seed = read();
-    out.println(WORK + ", which is done only once.");
     boolean filled;
     try (Progress progress = Progress.of(WORK, seed.words().count(), STEPS, out)) {
-      filled = filler.fill(() -> seed.edition(progress), summary(seed), progress::step);
+      filled = filler.fill(() -> edition(seed, progress, out), summary(seed), progress::step);
     }
-    if (filled) {
-      out.println("The word bank is filled: %s.".formatted(seed.count()));
-    }
+    out.println(
+        filled
+            ? "The word bank is filled: %s.".formatted(seed.count())
+            : "The word bank is filled by another Hedgerow.");
     return filled;
+  }
+
+  private static Edition edition(Seed seed, Progress progress, PrintWriter out) {
+    out.println(WORK + ", which is done only once.");
+    return seed.edition(progress);
   }
 
   /** The manifest finds changed files; a wrong row that was accepted into it is found here. */

@@ -1,6 +1,7 @@
 package org.hedgerow.app;
 
 import java.io.PrintWriter;
+import java.lang.Thread.UncaughtExceptionHandler;
 import java.time.InstantSource;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -17,6 +18,8 @@ import org.hedgerow.store.LiveEditions;
 import org.hedgerow.web.ListeningAddress;
 import org.hedgerow.web.WebServer;
 import org.hedgerow.web.security.Clients;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -26,6 +29,8 @@ import picocli.CommandLine.Spec;
 
 @Command(name = "serve", description = "Runs the server until it is told to stop.")
 final class ServeCommand implements Callable<Integer> {
+  private static final Logger LOG = LoggerFactory.getLogger(ServeCommand.class);
+
   @Mixin private DatabaseOptions database = new DatabaseOptions();
 
   @Option(
@@ -54,6 +59,7 @@ final class ServeCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
+    Memory.requireToServe();
     ListeningAddress address = address();
     address.requireFree();
     try (ClosedAtExit resources = ClosedAtExit.create()) {
@@ -69,7 +75,12 @@ final class ServeCommand implements Callable<Integer> {
       CompletableFuture<Void> indexed =
           CompletableFuture.runAsync(() -> prepareFirst(editions.newest()));
       ReviewServices reviews =
-          Wiring.reviews(bank, editions, () -> centre.get().approvals(), InstantSource.system());
+          Wiring.reviews(
+              bank,
+              editions::newest,
+              editions::catchUp,
+              () -> centre.get().approvals(),
+              InstantSource.system());
       WebServer server =
           resources.add(
               Wiring.webServer(
@@ -77,6 +88,8 @@ final class ServeCommand implements Callable<Integer> {
       indexed.join();
       server.start();
       StopSignal stop = StopSignal.listen();
+      bank.keepRunning(stop::fail);
+      endWithoutMemory(stop);
       announce(server);
       firstLink(accounts).ifPresent(link -> announce(server, link));
       prepareOthers(editions.newest());
@@ -92,6 +105,21 @@ final class ServeCommand implements Callable<Integer> {
     } catch (UnavailableException later) {
       return Optional.empty();
     }
+  }
+
+  /** Whatever thread runs out of memory, nothing can be relied on any more. */
+  private static void endWithoutMemory(StopSignal stop) {
+    UncaughtExceptionHandler others = Thread.getDefaultUncaughtExceptionHandler();
+    Thread.setDefaultUncaughtExceptionHandler(
+        (thread, failure) -> {
+          if (Memory.isExhaustedIn(failure)) {
+            stop.fail(Memory.exhausted());
+          } else if (others != null) {
+            others.uncaughtException(thread, failure);
+          } else {
+            LOG.error("A fault in the program", failure);
+          }
+        });
   }
 
   private static Lexicon first(BankDatabase bank) {

@@ -3,12 +3,18 @@ package org.hedgerow.app;
 import java.util.List;
 import java.util.concurrent.CountDownLatch;
 import org.jline.utils.Signals;
+import org.jspecify.annotations.Nullable;
 
-/** Waits for Ctrl-C or SIGTERM, which are the ordinary end of a server and no failure. */
+/**
+ * Waits for Ctrl-C or SIGTERM, which are the ordinary end of a server, or for a failure after which
+ * it can't go on.
+ */
 final class StopSignal {
   private static final List<String> NAMES = List.of("INT", "TERM");
 
   private final CountDownLatch given = new CountDownLatch(1);
+
+  private volatile @Nullable String failure;
 
   private StopSignal() {}
 
@@ -18,10 +24,23 @@ final class StopSignal {
     return signal;
   }
 
-  /** Also returns if the thread is interrupted. */
+  /** Ends the wait with a failure; an ordinary end before it stays one. */
+  void fail(String message) {
+    failure = message;
+    given.countDown();
+  }
+
+  /**
+   * Also returns if the thread is interrupted.
+   *
+   * @throws CommandFailedException with the message of a failure
+   */
   void await() {
     try {
       given.await();
+      if (failure != null) {
+        throw new CommandFailedException(failure);
+      }
     } catch (InterruptedException interruption) {
       Thread.currentThread().interrupt();
     }

@@ -5,13 +5,16 @@ import io.micrometer.prometheusmetrics.PrometheusMeterRegistry;
 import java.time.InstantSource;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.IntConsumer;
 import java.util.function.IntSupplier;
+import java.util.function.Supplier;
 import org.hedgerow.accounts.AccountServices;
 import org.hedgerow.accounts.Argon2;
 import org.hedgerow.accounts.KnownCentre;
 import org.hedgerow.language.LoadedLater;
 import org.hedgerow.language.TrigramModel;
 import org.hedgerow.lexicon.Editions;
+import org.hedgerow.lexicon.Lexicon;
 import org.hedgerow.pictures.PictureIntake;
 import org.hedgerow.review.ReviewServices;
 import org.hedgerow.seed.SeedKnowledge;
@@ -21,7 +24,6 @@ import org.hedgerow.store.BankDatabase;
 import org.hedgerow.store.JdbiAccountBook;
 import org.hedgerow.store.JdbiAnswers;
 import org.hedgerow.store.JdbiReviewBook;
-import org.hedgerow.store.LiveEditions;
 import org.hedgerow.web.HealthRoutes;
 import org.hedgerow.web.JsonMapping;
 import org.hedgerow.web.ListeningAddress;
@@ -57,14 +59,22 @@ final class Wiring {
     return accounts(bank, InstantSource.system());
   }
 
-  /** What can be done about contributions, by a clock. */
+  /**
+   * What can be done about contributions, by a clock.
+   *
+   * @param published told the number of every new edition, after its transaction
+   */
   static ReviewServices reviews(
-      BankDatabase bank, LiveEditions editions, IntSupplier votes, InstantSource clock) {
+      BankDatabase bank,
+      Supplier<Lexicon> newest,
+      IntConsumer published,
+      IntSupplier votes,
+      InstantSource clock) {
     return ReviewServices.of(
-        new JdbiReviewBook(bank, editions.newest().accents()),
-        editions::newest,
+        new JdbiReviewBook(bank, newest.get().accents()),
+        newest,
         votes,
-        edition -> bank.afterwards(() -> editions.catchUp(edition)),
+        edition -> bank.afterwards(() -> published.accept(edition)),
         clock);
   }
 

@@ -2,7 +2,11 @@ package org.hedgerow.store;
 
 import com.zaxxer.hikari.HikariDataSource;
 import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.SQLException;
 import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.function.Function;
 import javax.sql.DataSource;
 import org.hedgerow.accounts.UnavailableException;
 import org.jdbi.v3.core.Jdbi;
@@ -15,6 +19,7 @@ import org.jdbi.v3.postgres.PostgresPlugin;
  */
 public final class BankDatabase implements AutoCloseable {
   private final DatabaseAddress address;
+  private final DataSource beside;
   private final HikariDataSource pool;
   private final SchemaMigration migration;
   private final Jdbi jdbi;
@@ -31,7 +36,7 @@ public final class BankDatabase implements AutoCloseable {
         new Outage(
             () -> ConnectionProbe.answers(address),
             server.map(EmbeddedServer::room).orElseGet(StorageRoom::elsewhere));
-    DataSource beside = ConnectionProbe.source(address);
+    this.beside = ConnectionProbe.source(address);
     this.migration = SchemaMigration.run(beside);
     this.pool = ConnectionPool.of(address);
     this.jdbi = prepared(Jdbi.create(pool));
@@ -41,6 +46,18 @@ public final class BankDatabase implements AutoCloseable {
 
   private static Jdbi prepared(Jdbi jdbi) {
     return jdbi.installPlugin(new PostgresPlugin()).registerRowMapper(new RecordMappers());
+  }
+
+  private BankDatabase(BankDatabase bank, Jdbi jdbi) {
+    this.address = bank.address;
+    this.server = bank.server;
+    this.pool = bank.pool;
+    this.migration = bank.migration;
+    this.beside = bank.beside;
+    this.outage = bank.outage;
+    this.jdbi = jdbi;
+    this.patient = jdbi;
+    this.transactions = new Transactions(jdbi);
   }
 
   /**
@@ -90,6 +107,28 @@ public final class BankDatabase implements AutoCloseable {
     }
   }
 
+  /**
+   * Does work of many transactions in one, on a connection of its own: all of it is kept or, if it
+   * fails, nothing. While another Hedgerow does such work this one waits.
+   *
+   * @param work given the bank as that one transaction sees it, for one thread
+   * @param waiting run before waiting
+   */
+  public <R> R atOnce(Function<BankDatabase, R> work, Runnable waiting) {
+    try (Connection connection = ConnectionProbe.connect(address)) {
+      connection.setAutoCommit(false);
+      Jdbi shared = prepared(Jdbi.create(new SharedTransaction(connection)));
+      shared.useHandle(handle -> AdvisoryLock.DEMO.take(handle, waiting));
+      R result = work.apply(new BankDatabase(this, shared));
+      connection.commit();
+      return result;
+    } catch (SQLException problem) {
+      throw new DatabaseUnavailableException(
+          "The database doesn't take it, and nothing was changed: " + problem.getMessage(),
+          problem);
+    }
+  }
+
   /** For what requests need: a statement may take a few seconds at most. */
   public Jdbi jdbi() {
     return jdbi;
@@ -107,6 +146,11 @@ public final class BankDatabase implements AutoCloseable {
   /** For what may take long, such as filling a bank or reading it whole. */
   Jdbi patient() {
     return patient;
+  }
+
+  /** Gives connections beside the pool, on which a statement may take long. */
+  DataSource dataSource() {
+    return beside;
   }
 
   /** Whether it could be reached lately. */
@@ -143,6 +187,15 @@ public final class BankDatabase implements AutoCloseable {
   /** Whether a change has been going on for so long that it will never end; never waits. */
   public boolean isStuck() {
     return outage.writes().isStuck();
+  }
+
+  /**
+   * Starts the embedded PostgreSQL again, should it end by itself, until this is closed.
+   *
+   * @param lost told why, in a sentence, when that doesn't succeed
+   */
+  public void keepRunning(Consumer<String> lost) {
+    server.ifPresent(embedded -> embedded.keepRunning(lost));
   }
 
   /** How many connections are lent out at the moment. */

@@ -17,9 +17,18 @@ public final class BankFiller {
   public static final int STEPS_FOR_A_WORD = WordWriter.STEPS_FOR_A_WORD;
 
   private final Jdbi jdbi;
+  private final Runnable waiting;
 
   public BankFiller(BankDatabase bank) {
+    this(bank, () -> {});
+  }
+
+  /**
+   * @param waiting run before waiting for another who fills the bank
+   */
+  public BankFiller(BankDatabase bank, Runnable waiting) {
     this.jdbi = bank.patient();
+    this.waiting = waiting;
   }
 
   /** Whether the bank has no edition yet. */
@@ -42,6 +51,7 @@ public final class BankFiller {
       boolean filled =
           jdbi.inTransaction(
               handle -> {
+                AdvisoryLock.FILLING.take(handle, waiting);
                 handle.execute("lock table editions in share row exclusive mode");
                 boolean empty = isEmpty(handle);
                 if (empty) {

@@ -8,8 +8,10 @@ import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
-import java.util.Comparator;
 import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /**
@@ -17,6 +19,19 @@ import java.util.stream.Stream;
  * engine excepted.
  */
 final class DataFolder {
+  private static final Pattern NUMBERED = Pattern.compile("\\d{1,10}");
+  private static final int FIRST_MADE = 16_384;
+
+  private static final Set<String> FILES =
+      Set.of(
+          "postgresql",
+          "engine",
+          "start.log",
+          "lock",
+          "first-start",
+          "database-password",
+          "reserve");
+
   private final Path root;
   private final Path engine;
 
@@ -33,10 +48,27 @@ final class DataFolder {
    */
   static DataFolder open(Path path, Optional<Path> engine) {
     try {
-      Path root = Files.createDirectories(path).toRealPath();
+      Path root = made(path).toRealPath();
       return new DataFolder(root, engine.orElse(root.resolve("engine")));
     } catch (IOException problem) {
       throw unusable(path, problem);
+    }
+  }
+
+  /** Closes it to others unless it also holds what isn't ours. */
+  private static Path made(Path path) throws IOException {
+    if (!Files.exists(path)) {
+      Files.createDirectories(path.toAbsolutePath().getParent());
+      PrivateFiles.createDirectory(path);
+    } else if (Files.isDirectory(path) && isOurs(path)) {
+      PrivateFiles.close(path);
+    }
+    return Files.createDirectories(path);
+  }
+
+  private static boolean isOurs(Path path) throws IOException {
+    try (Stream<Path> files = Files.list(path)) {
+      return files.allMatch(file -> FILES.contains(file.getFileName().toString()));
     }
   }
 
@@ -87,6 +119,11 @@ final class DataFolder {
     return new Ballast(root);
   }
 
+  /** The password of the server that runs on the cluster, for its owner alone. */
+  Path password() {
+    return root.resolve("database-password");
+  }
+
   /** Held locked by the one process that serves the folder. */
   Path lock() {
     return root.resolve("lock");
@@ -98,23 +135,46 @@ final class DataFolder {
   }
 
   /**
-   * Clears what a first start or an unpacking that was cut short left behind; nothing of value can
-   * be in either.
+   * Clears what a first start that was cut short left behind. The mark alone proves nothing, so a
+   * cluster in which anybody made anything stays.
    */
   void sweep() {
     try {
-      if (Files.exists(firstStartMark())) {
-        deleteTree(cluster());
+      if (Files.exists(firstStartMark()) && Files.exists(cluster()) && !holdsData()) {
+        FileTrees.delete(cluster());
       }
-      sweepEngine();
     } catch (IOException problem) {
       throw unusable(root, problem);
     }
   }
 
+  /**
+   * Whether the cluster holds a file of a database or table that was made after {@code initdb}:
+   * PostgreSQL numbers these from 16384, its {@code FirstNormalObjectId}.
+   */
+  private boolean holdsData() throws IOException {
+    return hasMadeFile(cluster().resolve("base"), 2)
+        || hasMadeFile(cluster().resolve("pg_tblspc"), 1);
+  }
+
+  private static boolean hasMadeFile(Path place, int depth) throws IOException {
+    if (!Files.exists(place)) {
+      return false;
+    }
+    try (Stream<Path> files = Files.walk(place, depth)) {
+      return files.anyMatch(DataFolder::isMade);
+    } catch (UncheckedIOException problem) {
+      throw problem.getCause();
+    }
+  }
+
+  private static boolean isMade(Path file) {
+    Matcher name = NUMBERED.matcher(file.getFileName().toString());
+    return name.lookingAt() && Long.parseLong(name.group()) >= FIRST_MADE;
+  }
+
   void markFirstStart() {
     try {
-      Files.deleteIfExists(startLog());
       if (!Files.exists(cluster()) && !Files.exists(firstStartMark())) {
         Files.createFile(firstStartMark());
       }
@@ -123,52 +183,11 @@ final class DataFolder {
     }
   }
 
-  /** The library lets everybody write where the programs lie; nobody else has business there. */
-  void protectEngine() {
-    boolean closed = engine.toFile().setWritable(false, false);
-    boolean ours = engine.toFile().setWritable(true, true);
-    if (!closed || !ours) {
-      throw unusable(root, new IOException("the rights of the folder engine can't be changed"));
-    }
-  }
-
   void clearFirstStartMark() {
     try {
       Files.deleteIfExists(firstStartMark());
     } catch (IOException problem) {
       throw unusable(root, problem);
-    }
-  }
-
-  private void sweepEngine() throws IOException {
-    if (!Files.isDirectory(engine())) {
-      return;
-    }
-    try (Stream<Path> unpacked = Files.list(engine())) {
-      for (Path version : unpacked.toList()) {
-        if (!Files.exists(version.resolve(".exists"))) {
-          deleteTree(version);
-        }
-      }
-    }
-  }
-
-  private static void deleteTree(Path tree) throws IOException {
-    if (!Files.exists(tree)) {
-      return;
-    }
-    try (Stream<Path> files = Files.walk(tree)) {
-      files.sorted(Comparator.reverseOrder()).forEach(DataFolder::delete);
-    } catch (UncheckedIOException problem) {
-      throw problem.getCause();
-    }
-  }
-
-  private static void delete(Path file) {
-    try {
-      Files.delete(file);
-    } catch (IOException problem) {
-      throw new UncheckedIOException(problem);
     }
   }
 }

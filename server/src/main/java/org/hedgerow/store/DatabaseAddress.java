@@ -25,9 +25,9 @@ public record DatabaseAddress(String url, Optional<String> user, Optional<String
     }
   }
 
-  static DatabaseAddress local(int port, String database, String user) {
+  static DatabaseAddress local(int port, String database, String user, Optional<String> password) {
     return new DatabaseAddress(
-        SCHEME + "//localhost:" + port + "/" + database, Optional.of(user), Optional.empty());
+        SCHEME + "//localhost:" + port + "/" + database, Optional.of(user), password);
   }
 
   /** For people and logs: host, port and database without user, password or parameters. */

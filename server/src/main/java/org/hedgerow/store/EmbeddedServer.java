@@ -1,7 +1,8 @@
 package org.hedgerow.store;
 
-import io.zonky.test.db.postgres.embedded.EmbeddedPostgres;
 import java.io.IOException;
+import java.net.InetAddress;
+import java.net.ServerSocket;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.ResultSet;
@@ -9,25 +10,34 @@ import java.sql.SQLException;
 import java.sql.Statement;
 import java.util.Optional;
 import java.util.Timer;
+import java.util.function.Consumer;
+import org.jspecify.annotations.Nullable;
 
 /**
  * PostgreSQL run by this process on a persistent folder. It listens on this machine only, on a free
- * port, and trusts everybody on the machine: for a machine shared with strangers give the address
- * of a server of your own.
+ * port that it keeps while the process lives, and lets in whoever knows the folder's password.
  */
 final class EmbeddedServer implements AutoCloseable {
   static final String DATABASE = "hedgerow";
   static final String USER = "postgres";
 
-  private final EmbeddedPostgres postgres;
+  private static final String WRONG_PASSWORD = "28P01";
+
   private final DataFolder folder;
   private final FolderLock lock;
   private final Timer reserve;
+  private final Cluster cluster;
+  private final int port;
+  private final String password;
+  private @Nullable ServerWatch watch;
 
-  private EmbeddedServer(EmbeddedPostgres postgres, DataFolder folder, FolderLock lock) {
-    this.postgres = postgres;
+  private EmbeddedServer(
+      DataFolder folder, FolderLock lock, Cluster cluster, int port, String password) {
     this.folder = folder;
     this.lock = lock;
+    this.cluster = cluster;
+    this.port = port;
+    this.password = password;
     this.reserve = folder.ballast().watch();
   }
 
@@ -57,7 +67,10 @@ final class EmbeddedServer implements AutoCloseable {
       return Optional.empty();
     }
     return PostmasterFile.read(folder.cluster())
-        .map(postmaster -> DatabaseAddress.local(postmaster.port(), DATABASE, USER));
+        .map(
+            postmaster ->
+                DatabaseAddress.local(
+                    postmaster.port(), DATABASE, USER, ClusterAccess.password(folder)));
   }
 
   private static DatabaseUnavailableException inUse(DataFolder folder) {
@@ -71,28 +84,67 @@ final class EmbeddedServer implements AutoCloseable {
     folder.ballast().giveUpIfNeeded();
     folder.sweep();
     folder.markFirstStart();
-    EmbeddedServer server = new EmbeddedServer(new ServerStart(folder).run(), folder, lock);
+    Cluster cluster = new Cluster(folder, Engine.unpackedIn(folder.engine()));
+    ClusterAccess access = new ClusterAccess(folder, cluster);
+    int port = freePort();
     try {
-      folder.protectEngine();
+      return started(folder, lock, cluster, port, access.prepare());
+    } catch (DatabaseUnavailableException failure) {
+      if (!isWrongPassword(failure)) {
+        throw failure;
+      }
+      return started(folder, lock, cluster, port, access.renew()); // as after restoring a backup
+    }
+  }
+
+  private static EmbeddedServer started(
+      DataFolder folder, FolderLock lock, Cluster cluster, int port, String password) {
+    EmbeddedServer server = new EmbeddedServer(folder, lock, cluster, port, password);
+    try {
+      cluster.start(port);
       server.createDatabase();
       folder.clearFirstStartMark();
       return server;
     } catch (RuntimeException failure) {
-      server.close();
+      server.stop();
       throw failure;
     }
   }
 
+  private static int freePort() {
+    try (ServerSocket socket = new ServerSocket(0, 1, InetAddress.getLoopbackAddress())) {
+      return socket.getLocalPort();
+    } catch (IOException problem) {
+      throw new DatabaseUnavailableException(
+          "The embedded database finds no free port: " + problem.getMessage(), problem);
+    }
+  }
+
   private void createDatabase() {
-    try (Connection connection = postgres.getPostgresDatabase().getConnection();
+    try (Connection connection = ConnectionProbe.connect(address("postgres"));
         Statement statement = connection.createStatement()) {
       if (!exists(statement)) {
         statement.execute("create database " + DATABASE);
       }
     } catch (SQLException problem) {
-      throw new DatabaseUnavailableException(
-          "The embedded database can't be set up: " + problem.getMessage(), problem);
+      throw DamagedData.in(problem)
+          .map(damage -> new DatabaseUnavailableException(damage, problem))
+          .orElseGet(
+              () ->
+                  new DatabaseUnavailableException(
+                      "The embedded database can't be set up: %s. If the data folder is damaged, restore a backup."
+                          .formatted(firstLine(problem)),
+                      problem));
     }
+  }
+
+  private static String firstLine(SQLException problem) {
+    return String.valueOf(problem.getMessage()).lines().findFirst().orElse("");
+  }
+
+  private static boolean isWrongPassword(DatabaseUnavailableException failure) {
+    return failure.getCause() instanceof SQLException cause
+        && WRONG_PASSWORD.equals(cause.getSQLState());
   }
 
   private static boolean exists(Statement statement) throws SQLException {
@@ -108,20 +160,53 @@ final class EmbeddedServer implements AutoCloseable {
   }
 
   DatabaseAddress address() {
-    return DatabaseAddress.local(postgres.getPort(), DATABASE, USER);
+    return address(DATABASE);
+  }
+
+  private DatabaseAddress address(String database) {
+    return DatabaseAddress.local(port, database, USER, Optional.of(password));
+  }
+
+  /**
+   * Starts PostgreSQL again, at the same address, whenever it ends by itself, until this is closed.
+   *
+   * @param lost told why, in a sentence, when that doesn't succeed
+   */
+  void keepRunning(Consumer<String> lost) {
+    watch =
+        ServerWatch.over(this::runs, this::startAgain, lost, ServerWatch.Times.DEFAULT);
+  }
+
+  private void startAgain() {
+    folder.ballast().giveUpIfNeeded();
+    cluster.start(port);
+  }
+
+  private boolean runs() {
+    return OrphanedServer.process(folder).isPresent();
   }
 
   /** Stops the server in an orderly way and gives the folder back. */
   @Override
   public void close() {
-    reserve.cancel();
     try {
-      postgres.close();
-      OrphanedServer.stopOn(folder); // if it took longer than the library waits
-    } catch (IOException problem) {
-      throw DataFolder.unusable(folder.root(), problem);
+      if (watch != null) {
+        watch.close();
+      }
+      stop();
     } finally {
       lock.close();
+    }
+  }
+
+  private void stop() {
+    reserve.cancel();
+    try {
+      if (runs()) {
+        cluster.stop();
+      }
+    } finally {
+      OrphanedServer.stopOn(folder); // if it takes longer than pg_ctl waits
     }
   }
 }

@@ -7,9 +7,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.ExecutionException;
 import java.util.concurrent.TimeUnit;
-import java.util.concurrent.TimeoutException;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
@@ -20,6 +18,7 @@ import org.slf4j.LoggerFactory;
 final class OrphanedServer {
   private static final Logger LOG = LoggerFactory.getLogger(OrphanedServer.class);
   private static final int STOP_SECONDS = 60;
+  private static final long POLL_MILLISECONDS = 20;
 
   private final DataFolder folder;
   private final ProcessHandle process;
@@ -31,32 +30,49 @@ final class OrphanedServer {
 
   /** Stops what still runs on the folder, and clears away the mark of what no longer does. */
   static void stopOn(DataFolder folder) {
-    Optional<ProcessHandle> process =
-        PostmasterFile.read(folder.cluster())
-            .flatMap(postmaster -> ProcessHandle.of(postmaster.process()));
+    Optional<ProcessHandle> process = marked(folder);
     if (process.isEmpty()) {
       return; // PostgreSQL clears a mark whose process is gone.
     }
-    OrphanedServer orphan = new OrphanedServer(folder, process.get());
-    if (orphan.isPostgres()) {
-      orphan.stop();
+    if (isPostgres(process.get())) {
+      new OrphanedServer(folder, process.get()).stop();
     } else {
-      orphan.clearMark();
+      clearMark(folder);
     }
+  }
+
+  /** The PostgreSQL that runs on the folder. */
+  static Optional<ProcessHandle> process(DataFolder folder) {
+    return marked(folder).filter(OrphanedServer::isPostgres);
+  }
+
+  private static Optional<ProcessHandle> marked(DataFolder folder) {
+    return PostmasterFile.read(folder.cluster())
+        .flatMap(postmaster -> ProcessHandle.of(postmaster.process()));
   }
 
   /**
    * After a restart of the machine the number may belong to any program, which must be left alone.
    */
-  private boolean isPostgres() {
+  private static boolean isPostgres(ProcessHandle process) {
     return process
-        .info()
-        .command()
-        .map(command -> Path.of(command).getFileName().toString().startsWith("postgres"))
-        .orElse(true);
+            .info()
+            .command()
+            .map(command -> Path.of(command).getFileName().toString().startsWith("postgres"))
+            .orElse(true)
+        && !isZombie(process);
   }
 
-  private void clearMark() {
+  /** On Linux; where nothing reaps orphans, as in many containers, a killed server stays one. */
+  private static boolean isZombie(ProcessHandle process) {
+    try {
+      return Files.readString(Path.of("/proc/%d/stat".formatted(process.pid()))).contains(") Z ");
+    } catch (IOException otherSystemOrGone) {
+      return false;
+    }
+  }
+
+  private static void clearMark(DataFolder folder) {
     try {
       Files.deleteIfExists(PostmasterFile.in(folder.cluster()));
     } catch (IOException problem) {
@@ -123,12 +139,13 @@ final class OrphanedServer {
 
   private boolean ends() {
     try {
-      process.onExit().get(STOP_SECONDS, TimeUnit.SECONDS);
-      return true;
+      long deadline = System.nanoTime() + TimeUnit.SECONDS.toNanos(STOP_SECONDS);
+      while (process.isAlive() && !isZombie(process) && System.nanoTime() < deadline) {
+        Thread.sleep(POLL_MILLISECONDS);
+      }
+      return !process.isAlive() || isZombie(process);
     } catch (InterruptedException interruption) {
       Thread.currentThread().interrupt();
-      return false;
-    } catch (ExecutionException | TimeoutException stuck) {
       return false;
     }
   }

@@ -47,6 +47,7 @@ final class Outage implements AutoCloseable {
    * What some work with the database gives.
    *
    * @throws UnavailableException if the database doesn't answer
+   * @throws org.hedgerow.accounts.DamagedRecordsException if it finds its files damaged
    */
   <R> R told(Supplier<R> work) {
     if (isOn()) {
@@ -55,6 +56,7 @@ final class Outage implements AutoCloseable {
     try {
       return work.get();
     } catch (JdbiException problem) {
+      DamagedData.refuse(problem);
       throw understood(problem);
     }
   }

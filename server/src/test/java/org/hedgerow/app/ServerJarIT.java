@@ -109,17 +109,58 @@ class ServerJarIT {
     }
   }
 
-  /** Later editions bear later dates, the first one the earliest. */
+  /**
+   * Wherever it is killed, it is whole or not there at the next start, and its sign-ins were shown.
+   * Later editions bear later dates, the first one the earliest.
+   */
   @Test
-  void theHistoryOfTheDemoIsInOrder() throws Exception {
+  void theDemoIsWholeAndInOrderAfterItWasKilledMeanwhile() throws Exception {
     SeededData.copyInto(folder);
+    String before;
+    try (RunningJar killed = RunningJar.start(folder, "serve", "--port", "0", "--demo")) {
+      await(folder.resolve("data/postgresql/postmaster.pid"));
+      Thread.sleep(2_500); // the editions are read, the demo is begun or will be soon
+      killed.kill();
+      before = killed.out();
+    }
     try (RunningJar jar = RunningJar.start(folder, "serve", "--port", "0", "--demo")) {
       JsonNode editions =
           new ObjectMapper().readTree(jar.get("/api/v1/editions?limit=100").body()).get("editions");
       List<Instant> newestFirst =
           editions.findValues("at").stream().map(at -> Instant.parse(at.asText())).toList();
       assertThat(newestFirst).hasSizeGreaterThan(3).isSortedAccordingTo(Comparator.reverseOrder());
+      assertThat(before + jar.out()).contains("Its people sign in like this");
       assertThat(jar.stop()).isZero();
+    }
+  }
+
+  @Test
+  void startsItsDatabaseAgainAndEndsIfItCannot() throws Exception {
+    SeededData.copyInto(folder);
+    try (RunningJar jar = serve()) {
+      jar.awaitReady();
+      ProcessHandle first = database().orElseThrow();
+      first.destroyForcibly();
+      assertThat(jar.get("/api/v1/words?phonogram=oa").statusCode()).isEqualTo(200);
+      while (jar.get("/health/ready").statusCode() != 200
+          || database().equals(Optional.of(first))) {
+        Thread.sleep(100);
+      }
+      Files.write(folder.resolve("data/postgresql/global/pg_control"), new byte[0]);
+      database().orElseThrow().destroyForcibly();
+      assertThat(jar.get("/api/v1/words?phonogram=oa").statusCode()).isEqualTo(200);
+      assertThat(jar.awaitExit()).isEqualTo(1);
+      assertThat(jar.errors())
+          .contains("hedgerow: The embedded database ended and can't be started again.")
+          .contains("The data folder is damaged: restore a backup.")
+          .doesNotContain("Exception");
+    }
+  }
+
+  @Test
+  void saysAtOnceThatItNeedsMoreMemory() throws Exception {
+    try (RunningJar jar = RunningJar.startWith(folder, List.of("-Xmx64m"), "serve", "--port", "0")) {
+      assertFails(jar, "There isn't enough memory: Java may use 6");
     }
   }
 

@@ -103,22 +103,24 @@ class BankFillerIT {
   @Test
   void letsOnlyOneOfTwoFillIt() throws Exception {
     CountDownLatch firstIsAtWork = new CountDownLatch(1);
-    CountDownLatch secondWasStarted = new CountDownLatch(1);
+    CountDownLatch secondSaysThatItWaits = new CountDownLatch(1);
     CompletableFuture<Boolean> first =
         CompletableFuture.supplyAsync(
             () ->
                 filler.fill(
                     () -> {
                       firstIsAtWork.countDown();
-                      await(secondWasStarted);
+                      await(secondSaysThatItWaits);
                       return FIRST;
                     },
                     "The first.",
                     () -> {}));
     await(firstIsAtWork);
     CompletableFuture<Boolean> second =
-        CompletableFuture.supplyAsync(() -> fill(SeededEdition.of("cat")));
-    secondWasStarted.countDown();
+        CompletableFuture.supplyAsync(
+            () ->
+                new BankFiller(database.bank(), secondSaysThatItWaits::countDown)
+                    .fill(() -> SeededEdition.of("cat"), "The second.", () -> {}));
     assertThat(first.get(30, TimeUnit.SECONDS)).isTrue();
     assertThat(second.get(30, TimeUnit.SECONDS)).isFalse();
     assertThat(words()).hasSize(5);

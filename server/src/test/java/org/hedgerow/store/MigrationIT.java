@@ -61,6 +61,26 @@ class MigrationIT {
   }
 
   @Test
+  void refusesASchemaNewerThanTheProgram() {
+    try (TestDatabase newer = TestDatabase.open()) {
+      newer
+          .bank()
+          .jdbi()
+          .useHandle(
+              handle ->
+                  handle.execute(
+                      "insert into flyway_schema_history select 999, '999', 'of tomorrow', 'SQL',"
+                          + " 'V999__of_tomorrow.sql', 1, installed_by, now(), 1, true"
+                          + " from flyway_schema_history where installed_rank = 1"));
+      assertThatThrownBy(() -> BankDatabase.external(newer.address()))
+          .isInstanceOf(DatabaseUnavailableException.class)
+          .hasMessageContaining("The database's schema is version 999, newer than this program")
+          .message()
+          .hasLineCount(1);
+    }
+  }
+
+  @Test
   void describesEveryTable() {
     assertThat(
             names(

@@ -30,7 +30,10 @@ public final class StoppableDatabase implements AutoCloseable {
     this.bank =
         BankDatabase.external(
             DatabaseAddress.local(
-                relay.getLocalPort(), EmbeddedServer.DATABASE, EmbeddedServer.USER));
+                relay.getLocalPort(),
+                EmbeddedServer.DATABASE,
+                EmbeddedServer.USER,
+                server.address().password()));
   }
 
   /** In an empty folder. */

@@ -14,6 +14,7 @@ import io.javalin.http.ForbiddenResponse;
 import io.micrometer.prometheusmetrics.PrometheusConfig;
 import io.micrometer.prometheusmetrics.PrometheusMeterRegistry;
 import java.io.IOException;
+import java.lang.Thread.UncaughtExceptionHandler;
 import java.net.InetAddress;
 import java.net.InetSocketAddress;
 import java.net.ServerSocket;
@@ -96,6 +97,7 @@ class WebServerTest {
     routes.get("/number", context -> context.queryParamAsClass("n", Integer.class).get());
     routes.get("/fault", context -> fail("select secret from accounts"));
     routes.get("/fatal", context -> blow());
+    routes.get("/exhausted", context -> exhaust());
     routes.get("/problem", context -> refuse());
     routes.get("/slow", context -> context.result(slowly()));
   }
@@ -119,6 +121,10 @@ class WebServerTest {
 
   private static void blow() {
     throw new StackOverflowError("deep inside");
+  }
+
+  private static void exhaust() {
+    throw new OutOfMemoryError("Java heap space");
   }
 
   private static void refuse() {
@@ -194,6 +200,19 @@ class WebServerTest {
     assertThat(problem.at("/errors/0/parameter").asText()).isEqualTo("phonogram");
     assertThat(problem.at("/errors/0/detail").asText()).isEqualTo("There is no phonogram zz.");
     assertThat(problem.at("/detail").asText()).isEqualTo("There is no phonogram zz.");
+  }
+
+  @Test
+  void handsExhaustedMemoryOverToTheProgram() throws Exception {
+    CompletableFuture<Throwable> handedOver = new CompletableFuture<>();
+    UncaughtExceptionHandler before = Thread.getDefaultUncaughtExceptionHandler();
+    Thread.setDefaultUncaughtExceptionHandler((thread, failure) -> handedOver.complete(failure));
+    try {
+      assertThat(get("/exhausted").statusCode()).isEqualTo(500);
+      assertThat(handedOver.get(10, TimeUnit.SECONDS)).isInstanceOf(OutOfMemoryError.class);
+    } finally {
+      Thread.setDefaultUncaughtExceptionHandler(before);
+    }
   }
 
   @Test

@@ -10,6 +10,7 @@ import io.javalin.validation.ValidationException;
 import jakarta.servlet.ServletException;
 import jakarta.servlet.http.HttpServletResponse;
 import java.io.IOException;
+import java.lang.Thread.UncaughtExceptionHandler;
 import java.util.UUID;
 import org.eclipse.jetty.http.HttpException;
 import org.slf4j.Logger;
@@ -118,10 +119,22 @@ public final class ErrorMapping {
     try {
       response.setStatus(500);
       response.setContentType(JsonProblems.MEDIA_TYPE);
-      response.getOutputStream().write(json.bytes(incident(thrown, "a request")));
+      if (thrown instanceof OutOfMemoryError) {
+        handOver(thrown);
+      } else {
+        response.getOutputStream().write(json.bytes(incident(thrown, "a request")));
+      }
     } catch (IOException | RuntimeException | Error untold) {
       // The client is gone or the program is broken; whatever is tried here could throw again.
       return;
+    }
+  }
+
+  /** Gives an error that no request can answer for to whoever looks after the whole program. */
+  private static void handOver(Error thrown) {
+    UncaughtExceptionHandler program = Thread.getDefaultUncaughtExceptionHandler();
+    if (program != null) {
+      program.uncaughtException(Thread.currentThread(), thrown);
     }
   }
 

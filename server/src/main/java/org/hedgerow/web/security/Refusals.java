@@ -3,6 +3,7 @@ package org.hedgerow.web.security;
 import java.util.List;
 import java.util.Optional;
 import org.hedgerow.accounts.ChangedMeanwhileException;
+import org.hedgerow.accounts.DamagedRecordsException;
 import org.hedgerow.accounts.NotAllowedException;
 import org.hedgerow.accounts.NothingThereException;
 import org.hedgerow.accounts.RefusedException;
@@ -47,6 +48,11 @@ public final class Refusals {
     if (thrown instanceof UnavailableException) {
       return problem(
           ProblemType.UNAVAILABLE, "That isn't possible just now. Try again in a moment.");
+    }
+    if (thrown instanceof DamagedRecordsException) {
+      return problem(
+          ProblemType.UNAVAILABLE,
+          "What that needs is damaged on the server's disk. Tell whoever runs this server to restore a backup.");
     }
     if (thrown instanceof RefusedException refused) {
       return Optional.of(problem(refused).exception());

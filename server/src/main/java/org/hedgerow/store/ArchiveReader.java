@@ -1,46 +1,38 @@
 package org.hedgerow.store;
 
-import static java.nio.charset.StandardCharsets.UTF_8;
-
-import java.io.BufferedReader;
 import java.io.IOException;
-import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
-import java.security.DigestInputStream;
-import java.security.MessageDigest;
-import java.util.HexFormat;
 import java.util.List;
-import java.util.Optional;
 import java.util.function.Consumer;
-import java.util.zip.ZipEntry;
-import java.util.zip.ZipFile;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
 import org.jdbi.v3.core.JdbiException;
 
 /** Puts an archive into an empty bank, wholly or not at all. */
 public final class ArchiveReader {
-  private static final int LONGEST_MANIFEST = 1 << 20;
-
+  private final BankDatabase bank;
   private final Jdbi jdbi;
-  private final String schema;
+  private final int schema;
 
   public ArchiveReader(BankDatabase bank) {
+    this.bank = bank;
     this.jdbi = bank.patient();
-    this.schema = bank.migration().version();
+    this.schema = Integer.parseInt(bank.migration().version());
   }
 
   /**
    * @param table told the name of each table before it is read
    * @return how many rows it holds
-   * @throws UnusableArchiveException if it is no archive of ours, is damaged or of another schema,
-   *     or if the bank isn't empty
+   * @throws UnusableArchiveException if it is no archive of ours, holds what no bank does, is of a
+   *     newer schema, or if the bank isn't empty
    */
   public long read(Path file, Consumer<String> table) {
-    try (ZipFile zip = new ZipFile(file.toFile(), UTF_8)) {
-      ArchiveManifest manifest = manifest(zip, file);
-      long rows = jdbi.inTransaction(handle -> read(handle, zip, manifest, table));
+    try (Archive archive = Archive.open(file)) {
+      int version = version(archive, file);
+      jdbi.useTransaction(ArchiveReader::requireEmpty);
+      ArchiveCheck.run(archive);
+      long rows = version < schema ? readOlder(archive, table) : readPresent(archive, table);
       LoadedTables.settle(jdbi);
       return rows;
     } catch (IOException | UncheckedIOException problem) {
@@ -56,37 +48,51 @@ public final class ArchiveReader {
     }
   }
 
-  private ArchiveManifest manifest(ZipFile zip, Path file) throws IOException {
-    ZipEntry entry = zip.getEntry(ArchiveManifest.FILE);
-    if (entry == null) {
+  private int version(Archive archive, Path file) {
+    String version = archive.manifest().schema();
+    if (!version.matches("[1-9][0-9]{0,3}") || Integer.parseInt(version) > schema) {
       throw new UnusableArchiveException(
-          "%s has no manifest: it is no archive of ours.".formatted(file));
+          "%s was made with schema %s; this program knows schemas up to %d. Import it with the Hedgerow that made it, or a newer one."
+              .formatted(file, version, schema));
     }
-    ArchiveManifest manifest =
-        ArchiveJson.read(zip.getInputStream(entry).readNBytes(LONGEST_MANIFEST));
-    if (!manifest.format().equals(ArchiveManifest.FORMAT)) {
-      throw new UnusableArchiveException(
-          "%s is of the format %s; this program reads %s."
-              .formatted(file, manifest.format(), ArchiveManifest.FORMAT));
-    }
-    if (!manifest.schema().equals(schema)) {
-      throw new UnusableArchiveException(
-          "%s was made with schema %s; this program has schema %s. Import it with the version that made it, then start this one on that database."
-              .formatted(file, manifest.schema(), schema));
-    }
-    return manifest;
+    return Integer.parseInt(version);
   }
 
-  private static long read(
-      Handle handle, ZipFile zip, ArchiveManifest manifest, Consumer<String> told) {
-    requireEmpty(handle);
+  private long readPresent(Archive archive, Consumer<String> told) {
+    return jdbi.inTransaction(
+        handle -> {
+          requireEmpty(handle);
+          return read(handle, archive, told);
+        });
+  }
+
+  /** The program that comes next needn't know what tables were like before. */
+  private long readOlder(Archive archive, Consumer<String> told) {
+    try (OlderSchema older =
+        OlderSchema.make(bank.dataSource(), jdbi, archive.manifest().schema())) {
+      long rows =
+          jdbi.inTransaction(
+              handle -> {
+                older.use(handle);
+                return read(handle, archive, told);
+              });
+      older.bringUpToDate();
+      jdbi.useTransaction(
+          handle -> {
+            requireEmpty(handle);
+            older.copy(handle);
+          });
+      return rows;
+    }
+  }
+
+  private static long read(Handle handle, Archive archive, Consumer<String> told) {
     handle.execute("set constraints all deferred");
-    handle.execute("delete from centre");
     handle.execute("create temporary table archived (line text not null) on commit drop");
     long rows = 0;
-    for (ArchivedTable table : ArchivedTable.all(manifest.people())) {
+    for (ArchivedTable table : archive.tables()) {
       told.accept(table.name());
-      rows += read(handle, zip, manifest, table);
+      rows += read(handle, archive, table);
     }
     return rows;
   }
@@ -105,42 +111,22 @@ public final class ArchiveReader {
     }
   }
 
-  private static long read(
-      Handle handle, ZipFile zip, ArchiveManifest manifest, ArchivedTable table) {
-    ArchiveManifest.File file =
-        manifest.file(table.file()).orElseThrow(() -> damaged(table, "is missing"));
-    ZipEntry entry =
-        Optional.ofNullable(zip.getEntry(table.file()))
-            .orElseThrow(() -> damaged(table, "is missing"));
-    long rows = copy(handle, zip, entry, file, table);
-    if (rows != file.rows()) {
-      throw damaged(table, "has %d rows, not %d".formatted(rows, file.rows()));
+  private static long read(Handle handle, Archive archive, ArchivedTable table) {
+    handle.execute("truncate archived");
+    long rows = copy(handle, archive, table);
+    if (table.name().equals("centre")) {
+      handle.execute("delete from centre"); // the migrations make its row
     }
     insert(handle, table);
     return rows;
   }
 
-  private static long copy(
-      Handle handle, ZipFile zip, ZipEntry entry, ArchiveManifest.File file, ArchivedTable table) {
-    MessageDigest digest = Digests.sha256();
-    long rows = 0;
-    handle.execute("truncate archived");
-    try (BufferedReader lines =
-            new BufferedReader(
-                new InputStreamReader(
-                    new DigestInputStream(zip.getInputStream(entry), digest), UTF_8));
-        CopyWriter writer = CopyWriter.into(handle, "archived (line)")) {
-      for (String line = lines.readLine(); line != null; line = lines.readLine()) {
-        writer.text(line).endRow();
-        rows++;
-      }
+  private static long copy(Handle handle, Archive archive, ArchivedTable table) {
+    try (CopyWriter writer = CopyWriter.into(handle, "archived (line)")) {
+      return archive.read(table, (line, number) -> writer.text(line).endRow());
     } catch (IOException problem) {
       throw new UncheckedIOException(problem);
     }
-    if (!HexFormat.of().formatHex(digest.digest()).equals(file.sha256())) {
-      throw damaged(table, "was changed after it was written");
-    }
-    return rows;
   }
 
   private static void insert(Handle handle, ArchivedTable table) {
@@ -154,10 +140,5 @@ public final class ArchiveReader {
     if (TableColumns.hasCountedIds(handle, table.name())) {
       TableColumns.countOn(handle, table.name());
     }
-  }
-
-  private static UnusableArchiveException damaged(ArchivedTable table, String how) {
-    return new UnusableArchiveException(
-        "The archive is damaged: %s %s. The bank stays empty.".formatted(table.file(), how));
   }
 }

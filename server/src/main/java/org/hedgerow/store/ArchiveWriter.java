@@ -10,7 +10,6 @@ import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
-import java.nio.file.StandardOpenOption;
 import java.security.DigestOutputStream;
 import java.security.MessageDigest;
 import java.time.Instant;
@@ -35,7 +34,7 @@ public final class ArchiveWriter {
   }
 
   /**
-   * The file is there only once it is whole.
+   * The file is there only once it is whole, and only its owner can read it.
    *
    * @param people whether to say who people are, and what was done; never with their passwords
    * @param made when
@@ -50,10 +49,7 @@ public final class ArchiveWriter {
     }
     Path unfinished = file.resolveSibling(file.getFileName() + ".unfinished");
     try {
-      try (OutputStream out =
-          new BufferedOutputStream(
-              Files.newOutputStream(
-                  unfinished, StandardOpenOption.CREATE, StandardOpenOption.TRUNCATE_EXISTING))) {
+      try (OutputStream out = new BufferedOutputStream(PrivateFiles.newOutputStream(unfinished))) {
         long rows =
             jdbi.inTransaction(
                 TransactionIsolationLevel.REPEATABLE_READ,

@@ -2,6 +2,7 @@ package org.hedgerow.store;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /**
  * A table as an archive keeps it: a file of JSON Lines, a row in each line.
@@ -12,7 +13,15 @@ import java.util.Map;
 record ArchivedTable(String name, String order, Map<String, String> instead) {
 
   /** A password that nothing matches; whoever has it needs a new link. */
-  private static final String NO_PASSWORD = "'$argon2id$none'";
+  static final String NO_PASSWORD_HASH = "$argon2id$none";
+
+  private static final String NO_PASSWORD = "'" + NO_PASSWORD_HASH + "'";
+
+  /** Tables of which the first archives knew nothing. */
+  private static final Set<String> LATER =
+      Set.of("centre", "rule_sets", "sequences", "sight_words");
+
+  private static final Set<String> WITH_PICTURES = Set.of("uploads", "pictures");
 
   private static final Map<String, String> NAMELESS =
       Map.of(
@@ -69,6 +78,15 @@ record ArchivedTable(String name, String order, Map<String, String> instead) {
 
   private static ArchivedTable of(String name, String order) {
     return new ArchivedTable(name, order, Map.of());
+  }
+
+  /** Whether there are archives that don't hold it. */
+  boolean isLater() {
+    return LATER.contains(name);
+  }
+
+  boolean holdsPictures() {
+    return WITH_PICTURES.contains(name);
   }
 
   String file() {

@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.PosixFilePermission;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
@@ -132,6 +133,12 @@ class ArchiveIT {
   }
 
   @Test
+  void onlyTheOwnerOfTheFileCanReadIt() throws IOException {
+    assertThat(Files.getPosixFilePermissions(whole))
+        .containsExactlyInAnyOrder(PosixFilePermission.OWNER_READ, PosixFilePermission.OWNER_WRITE);
+  }
+
+  @Test
   void theSameBankMakesTheSameArchive() throws IOException {
     Path again = folder.resolve("again.zip");
     new ArchiveWriter(bank.bank()).write(again, true, NOW, table -> {});
@@ -166,12 +173,14 @@ class ArchiveIT {
 
   @Test
   void refusesAnotherSchemaAndAnotherFormat() throws IOException {
-    Path older =
-        edited(
-            "older.zip",
-            "manifest.json",
-            text -> text.replaceAll("\"schema\" : \"\\d+\"", "\"schema\" : \"0\""));
-    assertRefusedByAnEmptyBank(older, "schema 0");
+    for (String schema : List.of("0", "99", "none")) {
+      Path another =
+          edited(
+              "schema-" + schema + ".zip",
+              "manifest.json",
+              text -> text.replaceAll("\"schema\" : \"\\d+\"", "\"schema\" : \"" + schema + "\""));
+      assertRefusedByAnEmptyBank(another, "schema " + schema);
+    }
     Path other =
         edited("other.zip", "manifest.json", text -> text.replace("hedgerow-bank-1", "cake-9"));
     assertRefusedByAnEmptyBank(other, "the format cake-9");

@@ -159,7 +159,8 @@ class ServerJarIT {
 
   @Test
   void saysAtOnceThatItNeedsMoreMemory() throws Exception {
-    try (RunningJar jar = RunningJar.startWith(folder, List.of("-Xmx64m"), "serve", "--port", "0")) {
+    try (RunningJar jar =
+        RunningJar.startWith(folder, List.of("-Xmx64m"), "serve", "--port", "0")) {
       assertFails(jar, "There isn't enough memory: Java may use 6");
     }
   }

@@ -13,7 +13,6 @@ import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.sql.SQLException;
-import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
@@ -189,7 +188,7 @@ class EmbeddedFaultsIT {
                               assertThat(message)
                                   .contains("Data is damaged", "invalid page", "restore a backup")
                                   .hasLineCount(1)));
-      assertThatThrownBy(() -> new JdbiEditionLog(bank.jdbi(), bank.outage(), List.of()).edition(1))
+      assertThatThrownBy(() -> bank.outage().told(() -> new EditionReader(bank).newestNumber()))
           .isInstanceOf(DamagedRecordsException.class);
     }
   }

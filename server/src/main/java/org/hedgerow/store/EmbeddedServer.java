@@ -173,8 +173,7 @@ final class EmbeddedServer implements AutoCloseable {
    * @param lost told why, in a sentence, when that doesn't succeed
    */
   void keepRunning(Consumer<String> lost) {
-    watch =
-        ServerWatch.over(this::runs, this::startAgain, lost, ServerWatch.Times.DEFAULT);
+    watch = ServerWatch.over(this::runs, this::startAgain, lost, ServerWatch.Times.DEFAULT);
   }
 
   private void startAgain() {

@@ -6,6 +6,7 @@ import java.util.function.Function;
 import java.util.function.Supplier;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
+import org.jdbi.v3.core.transaction.TransactionException;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -45,8 +46,17 @@ final class Transactions {
       handle.releaseSavepoint(STEP);
       return result;
     } catch (RuntimeException failure) {
-      handle.rollbackToSavepoint(STEP);
+      rollBack(handle, failure);
       throw failure;
+    }
+  }
+
+  /** If the connection itself was lost, the first failure says so, and the whole is rolled back. */
+  private static void rollBack(Handle handle, RuntimeException failure) {
+    try {
+      handle.rollbackToSavepoint(STEP);
+    } catch (TransactionException lost) {
+      failure.addSuppressed(lost);
     }
   }
 

@@ -67,10 +67,11 @@ public final class Reviews {
     return room.reading(page -> page.contributions().find(query.forViewer(actor)));
   }
 
-  /** A picture that was sent. */
+  /** A picture that the actor sent, or that belongs to a contribution which they can see. */
   public Optional<Upload> upload(Actor actor, String id) {
     actor.require(Role.CONTRIBUTOR);
-    return room.reading(page -> page.uploads().find(id));
+    int accountId = actor.requireAccount().id();
+    return room.reading(page -> page.uploads().visible(id, accountId));
   }
 
   /** What the machine makes of something before it is submitted; empty while it has faults. */

@@ -18,7 +18,7 @@ public final class SendPicture {
   public Upload execute(Actor actor, CleanPicture picture) {
     actor.require(Role.CONTRIBUTOR);
     int accountId = actor.requireAccount().id();
-    Upload upload = Upload.of(picture);
+    Upload upload = Upload.of(picture, accountId);
     return room.inTransaction(
         page -> {
           page.uploads().add(upload, accountId, room.now());

@@ -9,4 +9,10 @@ public interface UploadStore {
   void add(Upload upload, int accountId, Instant now);
 
   Optional<Upload> find(String id);
+
+  /**
+   * Finds an upload that somebody may see: their own, or one in a contribution that is more than a
+   * draft.
+   */
+  Optional<Upload> visible(String id, int accountId);
 }

@@ -7,9 +7,23 @@ import org.hedgerow.pictures.CleanPicture;
 import org.hedgerow.review.Upload;
 import org.hedgerow.review.UploadStore;
 import org.jdbi.v3.core.Handle;
+import org.jdbi.v3.core.statement.Query;
 
 /** Pictures that people sent, in their table. */
 record JdbiUploads(Handle handle) implements UploadStore {
+  private static final String BY_ID =
+      "select id, media_type, content, width, height from uploads where id = :id";
+
+  private static final String VISIBLE =
+      BY_ID
+          + """
+           and (account_id = :account
+            or exists (
+              select 1 from contributions
+              where kind = 'picture' and state <> 'draft'
+                and contributions.content #>> '{proposal,upload}' = :id))
+          """;
+
   @Override
   public void add(Upload upload, int accountId, Instant now) {
     handle
@@ -31,9 +45,16 @@ record JdbiUploads(Handle handle) implements UploadStore {
 
   @Override
   public Optional<Upload> find(String id) {
-    return handle
-        .createQuery("select id, media_type, content, width, height from uploads where id = :id")
-        .bind("id", id)
+    return found(handle.createQuery(BY_ID).bind("id", id));
+  }
+
+  @Override
+  public Optional<Upload> visible(String id, int accountId) {
+    return found(handle.createQuery(VISIBLE).bind("id", id).bind("account", accountId));
+  }
+
+  private static Optional<Upload> found(Query query) {
+    return query
         .map(
             (row, context) ->
                 new Upload(

@@ -30,6 +30,23 @@ public abstract class LifeContract extends ReviewContract {
    * @param done whether the bank is as the better one wants it
    */
   record Life(Proposal first, Proposal better, Predicate<BankStore> done) {
+    /** With the picture that was sent, where a picture is proposed. */
+    Life with(Upload sent) {
+      return new Life(showing(first, sent), showing(better, sent), done);
+    }
+
+    private static Proposal showing(Proposal proposal, Upload sent) {
+      return proposal instanceof NewPicture picture
+          ? new NewPicture(
+              picture.spelling(),
+              sent.id(),
+              picture.title(),
+              picture.author(),
+              picture.licence(),
+              picture.source())
+          : proposal;
+    }
+
     @Override
     public String toString() {
       return better.kind().label();
@@ -98,7 +115,7 @@ public abstract class LifeContract extends ReviewContract {
   }
 
   private static NewPicture picture(String author) {
-    return new NewPicture("moon", Upload.of(DOT).id(), "A moon", author, "CC-BY-4.0", "");
+    return new NewPicture("moon", "", "A moon", author, "CC-BY-4.0", "");
   }
 
   private static Word bare(Word word) {
@@ -111,8 +128,8 @@ public abstract class LifeContract extends ReviewContract {
 
   @ParameterizedTest
   @MethodSource("lives")
-  void fromTheDraftToTheBankAndOutOfItAgain(Life life) {
-    services.sendPicture().execute(nora, DOT);
+  void fromTheDraftToTheBankAndOutOfItAgain(Life planned) {
+    Life life = planned.with(services.sendPicture().execute(nora, DOT));
     Optional<Word> before = word(life.better().subject());
     Contribution draft = draft(nora, life.first());
     int id = draft.id();

@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
@@ -22,6 +23,7 @@ final class MemoryReviewBook implements ReviewRecords, ReviewBook {
   private final TreeMap<Integer, Contribution> contributions = new TreeMap<>();
   private final List<Decision> decisions = new ArrayList<>();
   private final Map<String, Upload> uploads = new HashMap<>();
+  private final Map<String, Integer> senders = new HashMap<>();
   private final List<AuditEntry> audit = new ArrayList<>();
   private final MemoryBank bank = new MemoryBank();
   private int accounts;
@@ -213,6 +215,22 @@ final class MemoryReviewBook implements ReviewRecords, ReviewBook {
     @Override
     public void add(Upload upload, int accountId, Instant now) {
       uploads.putIfAbsent(upload.id(), upload);
+      senders.putIfAbsent(upload.id(), accountId);
+    }
+
+    private static boolean shows(Contribution contribution, String upload) {
+      return contribution.state() != State.DRAFT
+          && contribution.proposal() instanceof NewPicture picture
+          && picture.upload().equals(upload);
+    }
+
+    @Override
+    public Optional<Upload> visible(String id, int accountId) {
+      return find(id)
+          .filter(
+              upload ->
+                  Objects.equals(senders.get(id), accountId)
+                      || contributions.values().stream().anyMatch(each -> shows(each, id)));
     }
 
     @Override

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
@@ -31,6 +32,7 @@ import org.hedgerow.review.ContributionStore;
 import org.hedgerow.review.Decision;
 import org.hedgerow.review.DecisionStore;
 import org.hedgerow.review.NewDecision;
+import org.hedgerow.review.NewPicture;
 import org.hedgerow.review.Person;
 import org.hedgerow.review.ReviewBook;
 import org.hedgerow.review.ReviewPage;
@@ -80,6 +82,7 @@ public final class ReviewMemory implements ReviewBook, Editions {
     private final TreeMap<Integer, Contribution> contributions = new TreeMap<>();
     private final List<Decision> decisions = new ArrayList<>();
     private final Map<String, Upload> uploads = new HashMap<>();
+    private final Map<String, Integer> senders = new HashMap<>();
     private final List<Sentence> sentences = new ArrayList<>(SeededLexicon.get().sentences().all());
     private final List<Lexicon> editions = new ArrayList<>();
     private Changes changes = Changes.NONE;
@@ -90,6 +93,7 @@ public final class ReviewMemory implements ReviewBook, Editions {
       copy.contributions.putAll(contributions);
       copy.decisions.addAll(decisions);
       copy.uploads.putAll(uploads);
+      copy.senders.putAll(senders);
       copy.sentences.clear();
       copy.sentences.addAll(sentences);
       copy.editions.addAll(editions);
@@ -119,6 +123,22 @@ public final class ReviewMemory implements ReviewBook, Editions {
     @Override
     public void add(Upload upload, int accountId, Instant now) {
       shelf.uploads.put(upload.id(), upload);
+      shelf.senders.put(upload.id(), accountId);
+    }
+
+    private static boolean shows(Contribution contribution, String upload) {
+      return contribution.state() != State.DRAFT
+          && contribution.proposal() instanceof NewPicture picture
+          && picture.upload().equals(upload);
+    }
+
+    @Override
+    public Optional<Upload> visible(String id, int accountId) {
+      return Optional.ofNullable(shelf.uploads.get(id))
+          .filter(
+              upload ->
+                  Objects.equals(shelf.senders.get(id), accountId)
+                      || shelf.contributions.values().stream().anyMatch(each -> shows(each, id)));
     }
 
     @Override

@@ -16,6 +16,7 @@ import java.net.http.HttpRequest.BodyPublishers;
 import java.net.http.HttpResponse;
 import java.net.http.HttpResponse.BodyHandlers;
 import java.util.Collections;
+import java.util.List;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.Test;
@@ -53,7 +54,7 @@ class UploadsTest {
     assertThat(server.json(sent).path("width").asInt()).isEqualTo(200);
     String href = server.json(sent).path("href").asText();
     assertThat(sent.headers().firstValue("Location")).hasValue(href);
-    HttpResponse<byte[]> shown = server.bytes("rosa", href);
+    HttpResponse<byte[]> shown = server.bytes("mei", href);
     assertThat(shown.headers().firstValue("Content-Type")).hasValue("image/" + format);
     assertThat(shown.headers().firstValue("Content-Security-Policy").orElse(""))
         .contains("default-src 'none'", "sandbox");
@@ -84,6 +85,51 @@ class UploadsTest {
             "If-Match",
             "\"1\"");
     assertThat(approved.statusCode()).as(approved.body()).isEqualTo(200);
+  }
+
+  /** Who else sent the same picture sees their own, and not hers. */
+  @Test
+  void belongsToItsOwnerUntilItIsSubmitted() throws Exception {
+    String picture = SVG.formatted("<rect width=\"7\" height=\"7\" fill=\"#00a\"/>");
+    String mine = sent("mei", picture);
+    String his = sent("omar", picture);
+    assertThat(sent("mei", picture)).isEqualTo(mine);
+    assertThat(seenBy("mei", mine)).isEqualTo(200);
+    for (String other : List.of("omar", "rosa", "tomasz")) {
+      assertThat(seenBy(other, mine)).as(other).isEqualTo(404);
+    }
+    assertThat(seenBy("nobody", mine)).isEqualTo(401);
+    assertThat(seenBy("omar", his)).isEqualTo(200);
+
+    String proposal =
+        """
+        {"proposal": {"kind": "picture", "spelling": "goat", "upload": "%s", "title": "A square",
+          "author": "Mei", "licence": "CC0-1.0"}}
+        """
+            .formatted(mine);
+    int id = server.made(server.send("mei", "POST", "/api/v1/contributions", proposal));
+    assertThat(seenBy("rosa", mine)).isEqualTo(404);
+    server.send(
+        "mei",
+        "POST",
+        "/api/v1/contributions/%d/submission".formatted(id),
+        "",
+        "If-Match",
+        "\"1\"");
+    assertThat(seenBy("rosa", mine)).isEqualTo(200);
+    assertThat(seenBy("omar", mine)).isEqualTo(200);
+    assertThat(seenBy("rosa", his)).isEqualTo(404);
+    assertThat(seenBy("nobody", mine)).isEqualTo(401);
+  }
+
+  private String sent(String name, String picture) throws Exception {
+    HttpResponse<String> sent =
+        server.send(name, "POST", PICTURES, picture, "Content-Type", "image/svg+xml");
+    return server.json(sent).path("upload").asText();
+  }
+
+  private int seenBy(String name, String upload) throws Exception {
+    return server.bytes(name, "/api/v1/uploads/" + upload).statusCode();
   }
 
   @Test

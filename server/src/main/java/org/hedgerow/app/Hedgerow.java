@@ -23,6 +23,7 @@ public final class Hedgerow {
   static int run(
       String[] arguments, Map<String, String> environment, PrintWriter out, PrintWriter errors) {
     CommandLine commands = new CommandLine(new RootCommand()).setOut(out).setErr(errors);
+    commands.setCaseInsensitiveEnumValuesAllowed(true);
     commands.registerConverter(int.class, WholeNumber::read);
     commands.registerConverter(Integer.class, WholeNumber::read);
     commands.setExecutionExceptionHandler(new Failures());

@@ -49,11 +49,7 @@ final class ServeCommand implements Callable<Integer> {
   @Option(names = "--demo", description = "Adds an invented training centre to look around in.")
   private boolean demo;
 
-  @Option(
-      names = "--behind-tls",
-      description =
-          "A server before this one speaks TLS with browsers and says in X-Forwarded-For where they are.")
-  private boolean behindTls;
+  @Mixin private WebOptions web = new WebOptions();
 
   @Spec private CommandSpec spec;
 
@@ -61,6 +57,7 @@ final class ServeCommand implements Callable<Integer> {
   public Integer call() {
     Memory.requireToServe();
     ListeningAddress address = address();
+    Clients clients = web.clients(host);
     address.requireFree();
     try (ClosedAtExit resources = ClosedAtExit.create()) {
       BankDatabase bank = resources.add(database.open());
@@ -71,7 +68,6 @@ final class ServeCommand implements Callable<Integer> {
         new DemoTask(bank, editions).run(spec.commandLine().getOut());
       }
       KnownCentre centre = resources.add(new KnownCentre(accounts.centre()).watch());
-      Clients clients = new Clients(behindTls);
       CompletableFuture<Void> indexed =
           CompletableFuture.runAsync(() -> prepareFirst(editions.newest()));
       ReviewServices reviews =
@@ -84,7 +80,15 @@ final class ServeCommand implements Callable<Integer> {
       WebServer server =
           resources.add(
               Wiring.webServer(
-                  address, bank, editions, accounts, centre, reviews, Wiring.composer(), clients));
+                  address,
+                  bank,
+                  editions,
+                  accounts,
+                  centre,
+                  reviews,
+                  Wiring.composer(),
+                  clients,
+                  web.metrics(accounts.tokens())));
       indexed.join();
       server.start();
       StopSignal stop = StopSignal.listen();
@@ -149,16 +153,24 @@ final class ServeCommand implements Callable<Integer> {
   }
 
   private void announce(WebServer server) {
-    spec.commandLine()
-        .getOut()
-        .println("Hedgerow is ready at http://%s:%d/".formatted(host, server.port()));
+    PrintWriter out = spec.commandLine().getOut();
+    String listening = "http://%s:%d".formatted(host, server.port());
+    out.println("Hedgerow is ready at %s/".formatted(listening));
+    web.publicOrigin()
+        .ifPresent(origin -> out.println("Browsers find it at %s/".formatted(origin)));
+    if (web.behindTls() && web.publicOrigin().isEmpty()) {
+      out.println(
+          "Say where browsers find it with --public-url: until then, links for invitations and"
+              + " passwords begin with %s.".formatted(listening));
+    }
   }
 
   private void announce(WebServer server, Secret link) {
     PrintWriter out = spec.commandLine().getOut();
     out.println("Nobody looks after accounts yet. This link makes the first administrator, once:");
-    String origin =
-        behindTls ? "https://YOUR-ADDRESS" : "http://%s:%d".formatted(host, server.port());
+    String listening =
+        web.behindTls() ? "https://YOUR-ADDRESS" : "http://%s:%d".formatted(host, server.port());
+    String origin = web.publicOrigin().orElse(listening);
     out.println("  %s/welcome/%s".formatted(origin, link.text()));
   }
 }

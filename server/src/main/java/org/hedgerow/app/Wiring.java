@@ -47,6 +47,7 @@ import org.hedgerow.web.query.ValueCounts;
 import org.hedgerow.web.security.AccessGuard;
 import org.hedgerow.web.security.Clients;
 import org.hedgerow.web.security.FormTokens;
+import org.hedgerow.web.security.MetricsAccess;
 import org.hedgerow.web.security.Once;
 import org.hedgerow.web.security.Paces;
 import org.hedgerow.web.security.SessionCookie;
@@ -96,7 +97,8 @@ final class Wiring {
       KnownCentre centre,
       ReviewServices reviews,
       Composer composer,
-      Clients clients) {
+      Clients clients,
+      MetricsAccess metrics) {
     ObjectMapper mapper = JsonMapping.mapper();
     PrometheusMeterRegistry meters = Meters.create();
     ValueCounts counts = new ValueCounts();
@@ -119,7 +121,7 @@ final class Wiring {
         List.of(
             guard,
             new HealthRoutes(new BankHealth(bank)),
-            new MetricsRoutes(meters),
+            new MetricsRoutes(meters, metrics),
             new ApiRoutes(editions, counts, orders, mapper),
             new AccountRoutes(accounts, once, mapper),
             new AdministrationRoutes(

@@ -73,6 +73,12 @@ public record SequenceDraft(String name, String title, String note, List<List<St
     }
     Set<Correspondence> taught = new HashSet<>();
     for (int i = 0; i < Math.min(steps.size(), MOST_STEPS); i++) {
+      if (steps.get(i).isEmpty()) {
+        faults.add(
+            new FieldFault(
+                "steps[%d]".formatted(i),
+                "Step %d is empty. Name what it teaches, or leave it out.".formatted(i + 1)));
+      }
       for (String value : steps.get(i)) {
         fault(value, i + 1, catalogue, taught).ifPresent(faults::add);
       }

@@ -12,6 +12,7 @@ import com.fasterxml.jackson.databind.exc.UnrecognizedPropertyException;
 import io.javalin.http.Context;
 import io.javalin.http.HttpResponseException;
 import java.io.IOException;
+import java.nio.charset.Charset;
 import java.util.Arrays;
 import java.util.Collection;
 import java.util.Locale;
@@ -53,7 +54,8 @@ public final class JsonBody {
    */
   public <T> T read(Context context, Class<T> type) {
     requireJson(context);
-    return parse(bytes(context), type);
+    Charset charset = RequestChecks.charset(context);
+    return parse(bytes(context), charset, type);
   }
 
   /** Javalin is written in Kotlin and throws what it does not declare, here Jetty's exceptions. */
@@ -79,9 +81,9 @@ public final class JsonBody {
     }
   }
 
-  private <T> T parse(byte[] body, Class<T> type) {
+  private <T> T parse(byte[] body, Charset charset, Class<T> type) {
     try {
-      JsonNode tree = mapper.readTree(body);
+      JsonNode tree = tree(body, charset);
       refuseNulls(tree, "");
       if (kept) {
         refuseOtherThanText(tree, "");
@@ -94,6 +96,13 @@ public final class JsonBody {
     } catch (IOException problem) {
       throw Problem.of(ProblemType.INVALID_JSON, "The body ends too early.").exception();
     }
+  }
+
+  /** Unicode in any form tells itself; whoever sends something else must name it. */
+  private JsonNode tree(byte[] body, Charset charset) throws IOException {
+    return charset.name().startsWith("UTF-")
+        ? mapper.readTree(body)
+        : mapper.readTree(new String(body, charset));
   }
 
   /** A null could mean anything; whoever has nothing to say leaves the field out. */

@@ -2,6 +2,7 @@ package org.hedgerow.web;
 
 import com.fasterxml.jackson.databind.ObjectMapper;
 import io.javalin.Javalin;
+import io.javalin.compression.CompressionStrategy;
 import io.javalin.config.JavalinConfig;
 import io.javalin.config.SizeUnit;
 import io.javalin.json.JavalinJackson;
@@ -12,9 +13,12 @@ import java.util.ArrayList;
 import java.util.List;
 import org.eclipse.jetty.server.AbstractConnector;
 import org.eclipse.jetty.server.Connector;
+import org.eclipse.jetty.server.NetworkConnectionLimit;
 import org.eclipse.jetty.server.Server;
 import org.eclipse.jetty.util.component.LifeCycle;
 import org.eclipse.jetty.util.thread.QueuedThreadPool;
+import org.hedgerow.web.edge.Edge;
+import org.hedgerow.web.edge.UnroutedErrors;
 import org.hedgerow.web.problems.ErrorMapping;
 
 /** The HTTP server. Closing it lets the requests in flight finish, for a while. */
@@ -32,10 +36,14 @@ public final class WebServer implements AutoCloseable {
 
   private static final int IDLE_THREADS = 8;
 
-  /** More than any picture may have, so that whoever reads it can say kindly how much that is. */
-  private static final int LARGEST_FILE_MEGABYTES = 12;
+  /** No form can be larger, so none is written to the disk. */
+  private static final int LARGEST_FORM_MEGABYTES = 6;
 
-  private static final int LARGEST_FORM_MEGABYTES = 14;
+  /** A connection costs some kilobytes; a browser opens six. */
+  private static final int CONNECTIONS = 2000;
+
+  /** How long connections may be silent when there are as many as there may be. */
+  private static final Duration IDLE_WHEN_FULL = Duration.ofSeconds(2);
 
   private final ListeningAddress address;
   private final Javalin javalin;
@@ -66,8 +74,10 @@ public final class WebServer implements AutoCloseable {
               config.jsonMapper(new JavalinJackson(mapper, false));
               config.requestLogger.http(new RequestTimes(meters));
               errors.addTo(config);
+              putEdge(config, new UnroutedErrors(errors.json()));
               Routes routes = new Routes(config.routes, guard);
               groups.forEach(group -> group.addTo(routes));
+              routes.before(RequestChecks::run);
               table.addAll(routes.table());
             });
   }
@@ -78,10 +88,27 @@ public final class WebServer implements AutoCloseable {
     config.startup.startupWatcherEnabled = false;
     config.jetty.host = address.host();
     config.jetty.port = address.port();
-    config.jetty.multipartConfig.maxFileSize(LARGEST_FILE_MEGABYTES, SizeUnit.MB);
-    config.jetty.multipartConfig.maxTotalRequestSize(LARGEST_FORM_MEGABYTES, SizeUnit.MB);
+    config.jetty.multipartConfig.maxInMemoryFileSize(LARGEST_FORM_MEGABYTES, SizeUnit.MB);
     config.jetty.threadPool = new QueuedThreadPool(THREADS, IDLE_THREADS);
     config.jetty.modifyServer(WebServer::stopSoon);
+  }
+
+  /** No thread waits for a client; what is compressed and how is said there too. */
+  private static void putEdge(JavalinConfig config, UnroutedErrors errors) {
+    config.http.compressionStrategy = CompressionStrategy.NONE;
+    config.jetty.modifyServer(
+        server -> {
+          server.insertHandler(new Edge());
+          server.setErrorHandler(errors);
+          server.addBean(connectionLimit(server));
+        });
+    config.jetty.modifyServletContextHandler(context -> context.setErrorHandler(errors));
+  }
+
+  private static NetworkConnectionLimit connectionLimit(Server server) {
+    NetworkConnectionLimit limit = new NetworkConnectionLimit(CONNECTIONS, server);
+    limit.setEndPointIdleTimeout(IDLE_WHEN_FULL.toMillis());
+    return limit;
   }
 
   private static void stopSoon(Server server) {

@@ -37,6 +37,7 @@ import org.hedgerow.web.WebServer;
 import org.hedgerow.web.contract.Exchange;
 import org.hedgerow.web.contract.OpenApiContract;
 import org.hedgerow.web.security.Clients;
+import org.hedgerow.web.security.MetricsAccess;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -95,7 +96,8 @@ class DatabaseDownIT {
                 edition -> {},
                 InstantSource.system()),
             SeededComposer.get(),
-            new Clients(false));
+            new Clients(false),
+            new MetricsAccess(false, Optional.empty(), accounts.tokens()));
     server.start();
     assertThat(signIn(adas)).isEqualTo(303);
     assertThat(get(adas, "/people").statusCode()).isEqualTo(200);

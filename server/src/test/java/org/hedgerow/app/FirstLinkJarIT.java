@@ -114,9 +114,9 @@ class FirstLinkJarIT {
 
   @Test
   void behindTlsCookiesStayThereAndLinksLeadThere() throws Exception {
-    try (RunningJar jar = serve("--behind-tls")) {
+    try (RunningJar jar = serve("--behind-tls", "--public-url", "https://words.example/")) {
       Matcher link = printed(jar);
-      assertThat(link.group(1)).isEqualTo("https://YOUR-ADDRESS");
+      assertThat(link.group(1)).isEqualTo("https://words.example");
       String origin = jar.awaitReady();
       HttpResponse<String> made = accept(origin + link.group(2), "ada");
       assertThat(made.headers().allValues("Set-Cookie"))
@@ -141,8 +141,7 @@ class FirstLinkJarIT {
                       BodyPublishers.ofString("role=reviewer&days=7&form-token=" + token.group(1)))
                   .build(),
               BodyHandlers.ofString());
-      assertThat(invited.body())
-          .contains("value=\"" + origin.replace("http:", "https:") + "/welcome/");
+      assertThat(invited.body()).contains("value=\"https://words.example/welcome/");
       assertThat(jar.stop()).isZero();
     }
   }

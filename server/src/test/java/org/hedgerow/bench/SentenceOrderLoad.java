@@ -48,8 +48,7 @@ public final class SentenceOrderLoad {
   }
 
   public static void main(String[] arguments) throws Exception {
-    boolean held =
-        arguments.length > 0 ? new SentenceOrderLoad(arguments[0]).run() : startedAnew();
+    boolean held = arguments.length > 0 ? new SentenceOrderLoad(arguments[0]).run() : startedAnew();
     System.exit(held ? 0 : 1);
   }
 

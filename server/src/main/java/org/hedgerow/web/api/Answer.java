@@ -1,12 +1,9 @@
 package org.hedgerow.web.api;
 
-import java.io.ByteArrayOutputStream;
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.Base64;
-import java.util.zip.GZIPOutputStream;
+import org.hedgerow.web.edge.Gzip;
 
 /**
  * A finished answer to a read. The bytes are never changed once they are in here.
@@ -34,8 +31,7 @@ record Answer(byte[] bytes, String contentType, String entityTag, boolean gzippe
 
   /** The same answer, compressed: another representation, which needs a tag of its own. */
   Answer compressed() {
-    String tag = entityTag.substring(0, entityTag.length() - 1) + "-gzip\"";
-    return new Answer(gzip(bytes), contentType, tag, true, extent);
+    return new Answer(Gzip.compress(bytes), contentType, Gzip.tag(entityTag), true, extent);
   }
 
   private static String digest(byte[] bytes) {
@@ -48,15 +44,5 @@ record Answer(byte[] bytes, String contentType, String entityTag, boolean gzippe
     } catch (NoSuchAlgorithmException impossible) {
       throw new IllegalStateException(impossible);
     }
-  }
-
-  private static byte[] gzip(byte[] bytes) {
-    ByteArrayOutputStream compressed = new ByteArrayOutputStream(bytes.length / 4);
-    try (GZIPOutputStream gzip = new GZIPOutputStream(compressed)) {
-      gzip.write(bytes);
-    } catch (IOException impossible) {
-      throw new UncheckedIOException(impossible);
-    }
-    return compressed.toByteArray();
   }
 }

@@ -44,8 +44,11 @@ public final class ApiRoutes implements RouteGroup {
     read(routes, "/words/{spelling}", new WordRead(json, editions.log()));
     read(routes, "/sounds", new SoundsRead(json, families));
     read(routes, "/sounds/{sound}", new SoundRead(json, families));
+    read(routes, "/rules/{name}", NamedRead.rules(json));
     read(routes, "/rules", new RulesRead(json));
+    read(routes, "/sequences/{name}", NamedRead.sequences(json));
     read(routes, "/sequences", new SequencesRead(json));
+    read(routes, "/sight-words/{name}", NamedRead.sightWords(json));
     read(routes, "/sight-words", new SightWordsRead(json));
     read(routes, "/needs", new NeedsRead(json));
     read(routes, "/sentences", new SentencesRead(json));

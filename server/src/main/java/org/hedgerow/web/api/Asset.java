@@ -1,25 +1,35 @@
 package org.hedgerow.web.api;
 
 import io.javalin.http.Context;
-import io.javalin.http.Header;
+import java.io.IOException;
 import java.io.InputStream;
+import java.io.UncheckedIOException;
 import java.util.Objects;
 
 /** A file that is served as it stands. */
-record Asset(String resource, String contentType) {
+@SuppressWarnings("ArrayRecordComponent") // never compared, and never changed
+record Asset(byte[] bytes, String contentType, String entityTag) {
 
   private static final String OURS = "/org/hedgerow/web/api/";
 
+  static Asset of(byte[] bytes, String contentType) {
+    return new Asset(bytes, contentType, EntityTag.of(bytes));
+  }
+
+  /** One of this package. */
   static Asset ours(String name, String contentType) {
-    return new Asset(OURS + name, contentType);
+    return resource(OURS + name, contentType);
+  }
+
+  static Asset resource(String resource, String contentType) {
+    try (InputStream stream = Asset.class.getResourceAsStream(resource)) {
+      return of(Objects.requireNonNull(stream, resource).readAllBytes(), contentType);
+    } catch (IOException problem) {
+      throw new UncheckedIOException(problem);
+    }
   }
 
   void send(Context context) {
-    InputStream stream = Asset.class.getResourceAsStream(resource);
-    context
-        .header(Header.CACHE_CONTROL, "no-cache")
-        .header(Header.X_CONTENT_TYPE_OPTIONS, "nosniff")
-        .contentType(contentType)
-        .result(Objects.requireNonNull(stream, resource));
+    Sending.file(context, bytes, contentType, entityTag, Sending.REVALIDATED);
   }
 }

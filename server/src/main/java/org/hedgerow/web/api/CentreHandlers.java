@@ -35,13 +35,12 @@ final class CentreHandlers {
   void show(Context context) {
     Asked.nothing(context);
     Centre centre = known.get();
-    context.header(Header.CACHE_CONTROL, "no-cache");
-    String seen = Optional.ofNullable(context.header(Header.IF_NONE_MATCH)).orElse("");
-    if (Conditions.alreadyHas(seen, tag(centre))) {
-      context.header(Header.ETAG, tag(centre)).status(304);
-    } else {
-      send(context, centre);
-    }
+    Sending.file(
+        context,
+        json.bytes(View.of(centre)),
+        Format.JSON.contentType(),
+        tag(centre),
+        Sending.REVALIDATED);
   }
 
   void change(Context context) {

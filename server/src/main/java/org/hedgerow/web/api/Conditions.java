@@ -2,6 +2,7 @@ package org.hedgerow.web.api;
 
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.hedgerow.web.edge.Gzip;
 
 /** The header {@code If-None-Match} of reads (RFC 9110, section 13.1.2). */
 final class Conditions {
@@ -27,14 +28,10 @@ final class Conditions {
   private static boolean lists(String header, String entityTag) {
     Matcher tags = TAG.matcher(header);
     while (tags.find()) {
-      if (plain(tags.group()).equals(plain(entityTag))) {
+      if (Gzip.plain(tags.group()).equals(Gzip.plain(entityTag))) {
         return true;
       }
     }
     return false;
-  }
-
-  private static String plain(String entityTag) {
-    return entityTag.replace("-gzip\"", "\"");
   }
 }

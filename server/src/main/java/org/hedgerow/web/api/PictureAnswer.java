@@ -1,28 +1,25 @@
 package org.hedgerow.web.api;
 
 import io.javalin.http.Context;
-import io.javalin.http.Header;
 import org.hedgerow.lexicon.Bytes;
 import org.hedgerow.lexicon.Picture;
+import org.hedgerow.web.edge.SecurityHeaders;
 
 /** How pictures are sent: so that nothing in them can run. */
 public final class PictureAnswer {
 
-  /** An SVG opened by itself is a document: it may run and fetch nothing. */
-  private static final String POLICY = "default-src 'none'; frame-ancestors 'none'; sandbox";
-
   private PictureAnswer() {}
 
   static void seal(Context context) {
-    context
-        .header(Header.CONTENT_SECURITY_POLICY, POLICY)
-        .header(Header.X_CONTENT_TYPE_OPTIONS, "nosniff");
+    context.header(SecurityHeaders.POLICY, SecurityHeaders.PICTURES);
   }
 
   public static void send(Context context, String mediaType, Bytes content) {
     seal(context);
-    String contentType =
-        mediaType.equals(Picture.SVG) ? Picture.SVG + "; charset=utf-8" : mediaType;
-    context.contentType(contentType).result(content.toArray());
+    context.contentType(contentType(mediaType)).result(content.toArray());
+  }
+
+  static String contentType(String mediaType) {
+    return mediaType.equals(Picture.SVG) ? Picture.SVG + "; charset=utf-8" : mediaType;
   }
 }

@@ -2,7 +2,6 @@ package org.hedgerow.web.api;
 
 import io.javalin.http.Context;
 import io.javalin.http.Handler;
-import io.javalin.http.Header;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
@@ -23,8 +22,6 @@ final class PictureHandler implements Handler {
 
   private static final String ID = "id";
   private static final String VERSION = "v";
-  private static final String FOR_GOOD = "public, max-age=31536000, immutable";
-  private static final String FOR_A_DAY = "public, max-age=86400";
 
   private final Supplier<Lexicon> current;
 
@@ -44,22 +41,18 @@ final class PictureHandler implements Handler {
     Picture picture = current.get().pictures().picture(id).orElseThrow(PictureHandler::missing);
     String tag = "\"" + picture.version() + "\"";
     boolean forGood = picture.version().equals(context.queryParam(VERSION));
-    context.header(Header.CACHE_CONTROL, forGood ? FOR_GOOD : FOR_A_DAY).header(Header.ETAG, tag);
     PictureAnswer.seal(context);
-    if (Conditions.alreadyHas(ifNoneMatch(context), tag)) {
-      context.status(304);
-    } else {
-      PictureAnswer.send(context, picture.mediaType(), picture.content().bytes());
-    }
+    Sending.file(
+        context,
+        picture.content().bytes().toArray(),
+        PictureAnswer.contentType(picture.mediaType()),
+        tag,
+        forGood ? Sending.FOR_GOOD : Sending.FOR_A_DAY);
   }
 
   private static void requireNothingElse(Context context) {
     String query = Optional.ofNullable(context.queryString()).orElse("");
     Parameters.parsed(query, List.of(VERSION)).faults().throwIfAny();
-  }
-
-  private static String ifNoneMatch(Context context) {
-    return Optional.ofNullable(context.header(Header.IF_NONE_MATCH)).orElse("");
   }
 
   private static ProblemException missing() {

@@ -45,7 +45,11 @@ final class ReadHandler implements Handler {
             .asBefore(newest.edition(), wording)
             .orElseGet(() -> answer(newest, wording, parameters(wording)));
     lately.asked(wording);
-    Sending.send(context, answer);
+    if (context.queryParam(EditionChoice.PARAMETER) == null) {
+      Sending.send(context, answer);
+    } else {
+      Sending.sendForGood(context, answer);
+    }
   }
 
   /** Works out what was asked lately for an edition that will soon be the newest. */

@@ -46,11 +46,10 @@ final class RulesRead implements Read {
 
   @Override
   public Question understand(Lexicon lexicon, Map<String, String> path, Parameters parameters) {
-    return Question.json(
-        "rules",
-        json,
-        () ->
-            new View(
-                lexicon.edition(), lexicon.plans().rules().all().stream().map(Named::of).toList()));
+    return Question.json("rules", json, () -> new View(lexicon.edition(), all(lexicon)));
+  }
+
+  static List<Named> all(Lexicon lexicon) {
+    return lexicon.plans().rules().all().stream().map(Named::of).toList();
   }
 }

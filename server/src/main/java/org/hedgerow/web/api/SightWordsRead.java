@@ -32,12 +32,10 @@ final class SightWordsRead implements Read {
 
   @Override
   public Question understand(Lexicon lexicon, Map<String, String> path, Parameters parameters) {
-    return Question.json(
-        "sight-words",
-        json,
-        () ->
-            new View(
-                lexicon.edition(),
-                lexicon.plans().sightWords().all().stream().map(Named::of).toList()));
+    return Question.json("sight-words", json, () -> new View(lexicon.edition(), all(lexicon)));
+  }
+
+  static List<Named> all(Lexicon lexicon) {
+    return lexicon.plans().sightWords().all().stream().map(Named::of).toList();
   }
 }

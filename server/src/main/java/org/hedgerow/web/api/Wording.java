@@ -4,7 +4,7 @@ import io.javalin.http.Context;
 import io.javalin.http.Header;
 import java.util.Map;
 import java.util.Optional;
-import java.util.regex.Pattern;
+import org.hedgerow.web.edge.AcceptEncoding;
 
 /**
  * A question as somebody asked it: the same question can be asked in many ways.
@@ -15,19 +15,13 @@ import java.util.regex.Pattern;
  */
 record Wording(String path, Map<String, String> named, String query, String accept, boolean gzip) {
 
-  private static final Pattern NO_GZIP = Pattern.compile("gzip *; *q=0(\\.0*)? *(,|$)");
-
   static Wording of(Context context) {
     return new Wording(
         context.path(),
         context.pathParamMap(),
         Optional.ofNullable(context.queryString()).orElse(""),
         Sending.header(context, Header.ACCEPT),
-        acceptsGzip(Sending.header(context, Header.ACCEPT_ENCODING)));
-  }
-
-  private static boolean acceptsGzip(String header) {
-    return header.contains("gzip") && !NO_GZIP.matcher(header).find();
+        AcceptEncoding.gzip(context.header(Header.ACCEPT_ENCODING)));
   }
 
   /** In bytes, about. */

@@ -1,7 +1,6 @@
 package org.hedgerow.web.pages;
 
 import io.javalin.http.Context;
-import io.javalin.http.Header;
 import io.javalin.http.NotFoundResponse;
 import java.io.IOException;
 import java.io.InputStream;
@@ -14,6 +13,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Properties;
 import java.util.regex.Pattern;
+import org.hedgerow.web.api.Sending;
 
 /**
  * Style, scripts, pictures and typefaces, held in memory. Addresses carry a checksum, so that
@@ -25,9 +25,6 @@ public final class Assets {
   private static final String HTMX = "/META-INF/maven/org.webjars.npm/htmx.org/pom.properties";
   private static final String HTMX_SCRIPT =
       "/META-INF/resources/webjars/htmx.org/%s/dist/htmx.min.js";
-
-  private static final String FOR_GOOD = "public, max-age=31536000, immutable";
-  private static final String FOR_A_DAY = "public, max-age=86400";
 
   private static final int VERSION_BYTES = 6;
 
@@ -135,14 +132,11 @@ public final class Assets {
     Asset asset = get(context.pathParam("name"));
     String tag = "\"" + asset.version() + "\"";
     boolean forGood = asset.version().equals(context.queryParam("v"));
-    context
-        .header(Header.CACHE_CONTROL, forGood ? FOR_GOOD : FOR_A_DAY)
-        .header(Header.X_CONTENT_TYPE_OPTIONS, "nosniff")
-        .header(Header.ETAG, tag);
-    if (tag.equals(context.header(Header.IF_NONE_MATCH))) {
-      context.status(304);
-    } else {
-      context.contentType(asset.mediaType()).result(asset.bytes());
-    }
+    Sending.file(
+        context,
+        asset.bytes(),
+        asset.mediaType(),
+        tag,
+        forGood ? Sending.FOR_GOOD : Sending.FOR_A_DAY);
   }
 }

@@ -98,7 +98,6 @@ final class Downloads {
   private static void answer(Context context, String mediaType, String name, String text) {
     context
         .header(Header.CONTENT_DISPOSITION, "attachment; filename=\"%s\"".formatted(name))
-        .header(Header.X_CONTENT_TYPE_OPTIONS, "nosniff")
         .header(Header.CACHE_CONTROL, "no-cache")
         .contentType(mediaType)
         .result(text);

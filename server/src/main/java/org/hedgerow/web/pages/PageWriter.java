@@ -8,15 +8,11 @@ import io.javalin.http.Header;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import org.hedgerow.accounts.UnavailableException;
+import org.hedgerow.web.edge.SecurityHeaders;
 import org.hedgerow.web.problems.ProblemException;
 
 /** Answers with pages made from templates. Safe for many threads. */
 public final class PageWriter {
-
-  /** Everything comes from us: no other server, and nothing written into the page itself. */
-  private static final String POLICY =
-      "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self'; font-src 'self';"
-          + " connect-src 'self'; form-action 'self'; base-uri 'none'; frame-ancestors 'none'";
 
   private final TemplateEngine templates =
       TemplateEngine.createPrecompiled(
@@ -40,9 +36,7 @@ public final class PageWriter {
     StringOutput output = new StringOutput();
     templates.render(template, all, output);
     context
-        .header(Header.CONTENT_SECURITY_POLICY, POLICY)
-        .header(Header.X_CONTENT_TYPE_OPTIONS, "nosniff")
-        .header("Referrer-Policy", "same-origin")
+        .header(SecurityHeaders.POLICY, SecurityHeaders.PAGES)
         .header(Header.CACHE_CONTROL, header.isVisitors() ? "no-cache" : "no-store")
         .contentType("text/html; charset=utf-8")
         .result(output.toString());

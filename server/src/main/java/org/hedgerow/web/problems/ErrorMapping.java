@@ -39,6 +39,11 @@ public final class ErrorMapping {
         };
   }
 
+  /** For errors that no route can be made to answer. */
+  public JsonProblems json() {
+    return json;
+  }
+
   public void addTo(JavalinConfig config) {
     config.http.prefer405over404 = true;
     config.routes.exception(
@@ -51,9 +56,6 @@ public final class ErrorMapping {
     config.routes.exception(ServletException.class, this::answerUnreadable);
     config.routes.exception(Exception.class, this::answerUnexpected);
     config.router.javaLangErrorHandler(this::answerFatal);
-    config.jetty.modifyServer(server -> server.setErrorHandler(new UnroutedErrors(json)));
-    config.jetty.modifyServletContextHandler(
-        context -> context.setErrorHandler(new UnroutedErrors(json)));
   }
 
   private void answer(HttpResponseException thrown, Context context) {

@@ -39,7 +39,8 @@ public record Problem(
         type, type.status(), message, List.of(new ParameterError(parameter, message)));
   }
 
-  static Problem ofStatus(int status, String detail) {
+  /** A problem that somebody else found and gave only a status. */
+  public static Problem ofStatus(int status, String detail) {
     return new Problem(ProblemType.ofStatus(status), status, detail, List.of());
   }
 

@@ -35,6 +35,7 @@ public enum ProblemType {
   NOT_FOUND(404, "There is nothing here"),
   METHOD_NOT_ALLOWED(405, "This can't be done here"),
   UNSUPPORTED_FORMAT(406, "The answer doesn't come in that format"),
+  BODY_TOO_SLOW(408, "The body came too slowly"),
   CONFLICT(409, "This can't be done with the contribution as it is now"),
   STILL_RUNNING(409, "The same request is still being worked on"),
   STALE(412, "The contribution has been changed since you read it"),
@@ -84,6 +85,7 @@ public enum ProblemType {
       case 404 -> NOT_FOUND;
       case 405 -> METHOD_NOT_ALLOWED;
       case 406 -> UNSUPPORTED_FORMAT;
+      case 408 -> BODY_TOO_SLOW;
       case 412 -> CHANGED_MEANWHILE;
       case 413 -> BODY_TOO_LARGE;
       case 414 -> ADDRESS_TOO_LONG;

@@ -4,9 +4,9 @@ import io.javalin.http.Context;
 import io.javalin.http.Header;
 
 /** Says when to come again, where nobody knew better. */
-final class RetryAfter {
+public final class RetryAfter {
   /** In seconds. */
-  static final String SOON = "5";
+  public static final String SOON = "5";
 
   private static final String LATER = "60";
 

@@ -40,17 +40,8 @@ public final class AccessGuard implements Guard, RouteGroup {
   public void addTo(Routes routes) {
     routes.before(
         context -> {
-          protect(context);
           context.attribute(LookUp.ATTRIBUTE, new LookUp(() -> authenticator.identify(context)));
         });
-  }
-
-  /** What holds of every answer; pages say more. */
-  private static void protect(Context context) {
-    context
-        .header(Header.X_CONTENT_TYPE_OPTIONS, "nosniff")
-        .header(Header.CONTENT_SECURITY_POLICY, "frame-ancestors 'none'")
-        .header("Referrer-Policy", "same-origin");
   }
 
   @Override
@@ -99,7 +90,7 @@ public final class AccessGuard implements Guard, RouteGroup {
   }
 
   private boolean isOurs(Context context) {
-    return SameOrigin.mayBe(context) && forms.isOurs(context);
+    return SameOrigin.mayBe(context, clients.address()) && forms.isOurs(context);
   }
 
   private boolean refuse(Route route, Identity identity, Context context) {
@@ -114,9 +105,6 @@ public final class AccessGuard implements Guard, RouteGroup {
       context.header(Header.CACHE_CONTROL, "no-store");
       context.redirect("/sign-in?then=" + encoded(address(context)), HttpStatus.SEE_OTHER);
       return false;
-    }
-    if (context.path().startsWith(INTERFACE)) {
-      context.header(Header.WWW_AUTHENTICATE, "Bearer realm=\"Hedgerow\"");
     }
     throw refused(
         context,

@@ -1,8 +1,6 @@
 package org.hedgerow.web.security;
 
 import io.javalin.http.Context;
-import io.javalin.http.Header;
-import java.util.Locale;
 import java.util.Optional;
 import org.hedgerow.accounts.AccountServices;
 import org.hedgerow.accounts.Actor;
@@ -13,7 +11,6 @@ import org.hedgerow.web.problems.ProblemType;
 /** Finds out who a request comes from: a program by its token, a person by their session. */
 final class Authenticator {
   private static final String INTERFACE = "/api/";
-  private static final String SCHEME = "bearer ";
 
   private final AccountServices accounts;
   private final SessionCookie cookies;
@@ -34,12 +31,9 @@ final class Authenticator {
     return bearer(context).isPresent();
   }
 
-  /** Tokens are for programs only; other schemes are for servers before this one. */
+  /** Tokens are for programs only. */
   private static Optional<Secret> bearer(Context context) {
-    return Optional.ofNullable(context.header(Header.AUTHORIZATION))
-        .filter(header -> context.path().startsWith(INTERFACE))
-        .filter(header -> header.toLowerCase(Locale.ROOT).startsWith(SCHEME))
-        .map(header -> new Secret(header.substring(SCHEME.length()).strip()));
+    return Bearer.of(context).filter(token -> context.path().startsWith(INTERFACE));
   }
 
   private Identity ofToken(Secret secret) {

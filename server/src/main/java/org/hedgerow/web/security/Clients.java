@@ -7,19 +7,24 @@ import org.hedgerow.accounts.Network;
 import org.hedgerow.accounts.UnavailableException;
 
 /**
- * Where requests come from.
+ * Where requests come from, and where browsers find this server.
  *
  * @param behindTls whether a server before this one speaks TLS with browsers and can be believed
  */
-public record Clients(boolean behindTls) {
+public record Clients(boolean behindTls, PublicAddress address) {
+
+  /** With an address that follows from where the server listens: this machine. */
+  public Clients(boolean behindTls) {
+    this(behindTls, PublicAddress.listening("127.0.0.1"));
+  }
 
   public boolean isSecure(Context context) {
     return behindTls || context.req().isSecure();
   }
 
-  /** As in {@code https://words.example}. */
+  /** What links to this server begin with, as in {@code https://words.example}. */
   public String origin(Context context) {
-    return (isSecure(context) ? "https://" : "http://") + context.host();
+    return address.origin(context);
   }
 
   /** The network address; of what a server before this one adds, only the last can be believed. */

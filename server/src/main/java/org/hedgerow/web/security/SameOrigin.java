@@ -1,7 +1,6 @@
 package org.hedgerow.web.security;
 
 import io.javalin.http.Context;
-import java.net.URI;
 import java.util.Set;
 
 /** What browsers say about the page that a request comes from. */
@@ -12,20 +11,12 @@ final class SameOrigin {
   private SameOrigin() {}
 
   /** Whether nothing speaks against it. */
-  static boolean mayBe(Context context) {
+  static boolean mayBe(Context context, PublicAddress address) {
     String site = context.header("Sec-Fetch-Site");
     if (site != null) {
       return OURS.contains(site);
     }
     String origin = context.header("Origin");
-    return origin == null || isHost(origin, String.valueOf(context.host()));
-  }
-
-  private static boolean isHost(String origin, String host) {
-    try {
-      return host.equalsIgnoreCase(URI.create(origin).getAuthority());
-    } catch (IllegalArgumentException nonsense) {
-      return false;
-    }
+    return origin == null || address.isOurs(origin, context);
   }
 }

@@ -50,7 +50,7 @@ final class ApiServer implements AutoCloseable {
             new ErrorMapping(problems, problems),
             List.of(
                 new HealthRoutes(new SettableHealth()),
-                new MetricsRoutes(meters),
+                new MetricsRoutes(meters, asker -> true),
                 new ApiRoutes(editions, new ValueCounts(), orders, mapper),
                 new DocsRoutes()));
   }

@@ -42,6 +42,30 @@ class PlanningTest {
     }
   }
 
+  /** As the list has it, at an address of its own, for good where an edition is named. */
+  @ParameterizedTest
+  @CsvSource({
+    "/rules, rules, strict",
+    "/sequences, sequences, ours",
+    "/sight-words, sightWords, dolch"
+  })
+  void oneSetIsReadByItsName(String path, String list, String name) throws Exception {
+    JsonNode one = server.json(API + path + "/" + name);
+    assertThat(one.path("edition").asInt()).isEqualTo(1);
+    for (JsonNode each : server.json(API + path).path(list)) {
+      if (each.path("name").asText().equals(name)) {
+        each.properties()
+            .forEach(field -> assertThat(one.path(field.getKey())).isEqualTo(field.getValue()));
+      }
+    }
+    HttpResponse<String> pinned = server.get(API + path + "/" + name + "?edition=1");
+    assertThat(pinned.headers().firstValue("Cache-Control"))
+        .hasValue("public, max-age=31536000, immutable");
+    HttpResponse<String> missing = server.get(API + path + "/nowhere");
+    assertThat(missing.statusCode()).isEqualTo(404);
+    assertThat(missing.body()).contains("#not-found", name);
+  }
+
   @Test
   void sightWordsSayFirstWhatCountsWhereNothingIsChosen() throws Exception {
     JsonNode sets = server.json(API + "/sight-words").path("sightWords");

@@ -176,4 +176,16 @@ class TeachingOverHttpTest {
   private static String tag(HttpResponse<String> answer) {
     return answer.headers().firstValue("ETag").orElseThrow();
   }
+
+  @Test
+  void anEmptyStepIsNamed() throws Exception {
+    assertThat(
+            program
+                .send(
+                    "PUT",
+                    "/api/v1/sequences/short",
+                    "{\"title\": \"Short\", \"steps\": [[], [\"oo 2\"]]}")
+                .body())
+        .contains("\"status\":400", "\"parameter\":\"steps[0]\"");
+  }
 }

@@ -16,7 +16,7 @@ class LargeFileTest {
     try (PeopleServer server = PeopleServer.start()) {
       server.person("nour", Role.CONTRIBUTOR);
       Client nour = server.client().signIn("nour");
-      assertThat(send(nour, 6_000_000).body()).contains("more than 5 MB");
+      assertThat(send(nour, 5_300_000).body()).contains("more than 5 MB");
       HttpResponse<String> refused = send(nour, 20_000_000);
       assertThat(refused.statusCode()).isEqualTo(413);
       assertThat(refused.body()).contains("at most 5 MB");

@@ -1,6 +1,8 @@
 package org.hedgerow.web.security;
 
 import io.micrometer.core.instrument.simple.SimpleMeterRegistry;
+import io.micrometer.prometheusmetrics.PrometheusConfig;
+import io.micrometer.prometheusmetrics.PrometheusMeterRegistry;
 import java.io.ByteArrayOutputStream;
 import java.net.CookieManager;
 import java.net.HttpCookie;
@@ -24,6 +26,7 @@ import org.hedgerow.accounts.MemoryBook;
 import org.hedgerow.accounts.NewAccount;
 import org.hedgerow.accounts.PlainHash;
 import org.hedgerow.accounts.Role;
+import org.hedgerow.accounts.Secret;
 import org.hedgerow.accounts.SettableClock;
 import org.hedgerow.pictures.PictureIntake;
 import org.hedgerow.review.ReviewServices;
@@ -32,6 +35,7 @@ import org.hedgerow.seed.SeededLexicon;
 import org.hedgerow.web.HealthRoutes;
 import org.hedgerow.web.JsonMapping;
 import org.hedgerow.web.ListeningAddress;
+import org.hedgerow.web.MetricsRoutes;
 import org.hedgerow.web.Route;
 import org.hedgerow.web.SettableHealth;
 import org.hedgerow.web.WebServer;
@@ -56,6 +60,8 @@ import org.hedgerow.web.query.ValueCounts;
 
 /** A server with all routes, whose accounts are kept in memory. */
 public final class PeopleServer implements AutoCloseable {
+  static final String METRICS_TOKEN = "the token of the metrics";
+
   public static final String PASSWORD = "wild cherry and hazel";
 
   private static final Pattern TOKEN = Pattern.compile("name=\"form-token\" value=\"([^\"]+)\"");
@@ -95,6 +101,10 @@ public final class PeopleServer implements AutoCloseable {
             List.of(
                 guard,
                 new HealthRoutes(new SettableHealth()),
+                new MetricsRoutes(
+                    new PrometheusMeterRegistry(PrometheusConfig.DEFAULT),
+                    new MetricsAccess(
+                        false, Optional.of(new Secret(METRICS_TOKEN)), accounts.tokens())),
                 new ApiRoutes(memory, counts, orders, mapper),
                 new AccountRoutes(accounts, once, mapper),
                 new AdministrationRoutes(

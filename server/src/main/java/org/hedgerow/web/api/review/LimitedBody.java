@@ -1,7 +1,6 @@
 package org.hedgerow.web.api.review;
 
 import io.javalin.http.Context;
-import io.javalin.http.Header;
 import java.io.IOException;
 import java.io.InputStream;
 import org.hedgerow.web.problems.Problem;
@@ -25,7 +24,7 @@ record LimitedBody(int most, String advice) {
     }
     requireAtMost(context, most);
     try (InputStream body = context.bodyInputStream()) {
-      byte[] bytes = read(context, body);
+      byte[] bytes = read(body);
       context.attribute(READ, bytes);
       return bytes;
     } catch (IOException broken) {
@@ -33,10 +32,10 @@ record LimitedBody(int most, String advice) {
     }
   }
 
-  byte[] read(Context context, InputStream body) throws IOException {
+  byte[] read(InputStream body) throws IOException {
     byte[] bytes = body.readNBytes(most + 1);
     if (bytes.length > most) {
-      throw tooLarge(context);
+      throw tooLarge();
     }
     return bytes;
   }
@@ -44,14 +43,11 @@ record LimitedBody(int most, String advice) {
   /** By what it says of itself, before anything is read. */
   void requireAtMost(Context context, int bytes) {
     if (context.contentLength() > bytes) {
-      throw tooLarge(context);
+      throw tooLarge();
     }
   }
 
-  /** The connection ends with the answer, since not all may have been read. */
-  private ProblemException tooLarge(Context context) {
-    Remainder.discard(context.bodyInputStream());
-    context.header(Header.CONNECTION, "close");
+  private ProblemException tooLarge() {
     return Problem.of(ProblemType.BODY_TOO_LARGE, advice).exception();
   }
 

@@ -56,7 +56,7 @@ final class PictureBody {
           .exception();
     }
     try (InputStream file = files.get(0).content()) {
-      return LIMIT.read(context, file);
+      return LIMIT.read(file);
     } catch (IOException broken) {
       throw LimitedBody.brokenOff();
     }

@@ -3,6 +3,7 @@ package org.hedgerow.web.pages.review;
 import io.javalin.http.Context;
 import io.javalin.http.Header;
 import org.hedgerow.pictures.CleanPicture;
+import org.hedgerow.web.edge.SecurityHeaders;
 
 /** Answers with a picture in such a way that nothing in it could ever run. */
 final class SafePicture {
@@ -10,10 +11,7 @@ final class SafePicture {
 
   static void write(Context context, CleanPicture picture) {
     context
-        .header(
-            Header.CONTENT_SECURITY_POLICY,
-            "default-src 'none'; style-src 'unsafe-inline'; sandbox")
-        .header(Header.X_CONTENT_TYPE_OPTIONS, "nosniff")
+        .header(SecurityHeaders.POLICY, SecurityHeaders.PICTURES)
         .header(Header.CACHE_CONTROL, "private, max-age=3600")
         .contentType(picture.mediaType())
         .result(picture.content().toArray());

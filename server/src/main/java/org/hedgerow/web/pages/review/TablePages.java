@@ -85,7 +85,6 @@ final class TablePages {
   private static void download(Context context, String csv) {
     context
         .header(Header.CONTENT_DISPOSITION, "attachment; filename=\"to-correct.csv\"")
-        .header(Header.X_CONTENT_TYPE_OPTIONS, "nosniff")
         .contentType("text/csv; charset=utf-8")
         .result(csv);
   }

@@ -120,8 +120,13 @@ record TeachingDesk(Editions editions, PageWriter writer, FormTokens forms) {
   static Map<String, String> errors(RefusedException refused) {
     Map<String, String> errors = new LinkedHashMap<>();
     for (FieldFault fault : refused.faults()) {
-      errors.merge(fault.field(), fault.message(), (one, other) -> one + " " + other);
+      errors.merge(field(fault), fault.message(), (one, other) -> one + " " + other);
     }
     return errors;
+  }
+
+  /** Of the form, in which a list is one field. */
+  private static String field(FieldFault fault) {
+    return fault.field().split("\\[", 2)[0];
   }
 }

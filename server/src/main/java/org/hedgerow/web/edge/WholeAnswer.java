@@ -1,0 +1,153 @@
+package org.hedgerow.web.edge;
+
+import java.io.ByteArrayOutputStream;
+import java.nio.ByteBuffer;
+import java.time.Duration;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
+import org.eclipse.jetty.server.Request;
+import org.eclipse.jetty.server.Response;
+import org.eclipse.jetty.util.Callback;
+import org.eclipse.jetty.util.thread.Scheduler;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Collects an answer and sends it as one, without a thread that waits until the client has read it.
+ * Serves as the callback of the request too, which is over once everything is sent.
+ */
+final class WholeAnswer extends Response.Wrapper implements Callback, Room.Held {
+  /** What any client is granted to read an answer. */
+  private static final Duration GRACE = Duration.ofSeconds(20);
+
+  private static final long LEAST_BYTES_PER_SECOND = 2_000;
+
+  private final Callback end;
+  private final Room room;
+  private final ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+  private final CompletableFuture<@Nullable Void> written = new CompletableFuture<>();
+  private boolean sent;
+  private @Nullable Drain drain;
+  private Runnable release = () -> {};
+
+  WholeAnswer(Request request, Response response, Callback end, Room room) {
+    super(request, response);
+    this.end = end;
+    this.room = room;
+  }
+
+  /** To be run when the request is over, in whatever way. */
+  void atEnd(Runnable release) {
+    this.release = release;
+  }
+
+  void thenDrain(Drain drain) {
+    this.drain = drain;
+  }
+
+  @Override
+  public void write(boolean last, @Nullable ByteBuffer part, Callback callback) {
+    if (part != null) {
+      byte[] copy = new byte[part.remaining()];
+      part.get(copy);
+      bytes.writeBytes(copy);
+    }
+    if (last) {
+      send();
+    }
+    callback.succeeded();
+  }
+
+  private void send() {
+    if (sent) {
+      return;
+    }
+    sent = true;
+    byte[] whole = AnswerHeaders.complete(getRequest(), getWrapped(), bytes.toByteArray());
+    bytes.reset();
+    if (AnswerHeaders.isBodiless(getStatus())) {
+      super.write(false, null, Callback.from(() -> sendLast(null), written::completeExceptionally));
+    } else {
+      sendLast(ByteBuffer.wrap(whole));
+    }
+    if (!written.isDone()) {
+      room.take(this, whole.length);
+      hurry(whole.length);
+    }
+  }
+
+  /** Jetty would give an answer that is sent at once a length, also where there mustn't be one. */
+  private void sendLast(@Nullable ByteBuffer rest) {
+    super.write(
+        true, rest, Callback.from(() -> written.complete(null), written::completeExceptionally));
+  }
+
+  /** A client that reads too slowly is left. */
+  private void hurry(int length) {
+    long seconds = GRACE.toSeconds() + length / LEAST_BYTES_PER_SECOND;
+    Scheduler.Task leaving =
+        getRequest()
+            .getComponents()
+            .getScheduler()
+            .schedule(this::giveWay, seconds, TimeUnit.SECONDS);
+    var unused =
+        written.whenComplete(
+            (nothing, failure) -> {
+              leaving.cancel();
+              room.release(this);
+            });
+  }
+
+  @Override
+  public boolean isComplete() {
+    return written.isDone();
+  }
+
+  @Override
+  public void giveWay() {
+    getRequest()
+        .getConnectionMetaData()
+        .getConnection()
+        .getEndPoint()
+        .close(new TimeoutException("The answer is read too slowly"));
+  }
+
+  @Override
+  public boolean hasLastWrite() {
+    return sent;
+  }
+
+  @Override
+  public void reset() {
+    bytes.reset();
+    super.reset();
+    SecurityHeaders.addTo(getHeaders());
+  }
+
+  @Override
+  public void succeeded() {
+    send();
+    var unused =
+        written.whenComplete(
+            (nothing, failure) -> {
+              if (failure != null) {
+                failed(failure);
+              } else if (drain != null) {
+                drain.run(Callback.from(this::finish, end::failed));
+              } else {
+                finish();
+              }
+            });
+  }
+
+  private void finish() {
+    release.run();
+    end.succeeded();
+  }
+
+  @Override
+  public void failed(Throwable failure) {
+    release.run();
+    end.failed(failure);
+  }
+}

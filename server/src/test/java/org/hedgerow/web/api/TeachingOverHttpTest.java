@@ -44,7 +44,9 @@ class TeachingOverHttpTest {
           "{\"words\": [\"the\"]}",
           "null"
         }) {
-      assertThat(program.send("PUT", path, wrong).statusCode()).as(wrong).isEqualTo(400);
+      assertThat(program.send("PUT", path, wrong, "If-Match", "*").statusCode())
+          .as(wrong)
+          .isEqualTo(400);
     }
     assertThat(program.send("DELETE", path, "", "If-Match", "*").statusCode()).isEqualTo(200);
     assertThat(program.delete(path).statusCode()).isEqualTo(404);

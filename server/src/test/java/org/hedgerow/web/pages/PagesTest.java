@@ -99,7 +99,7 @@ class PagesTest {
   @CsvSource({
     "/editions/x,         edition must be a whole number",
     "/needs?colour=red,   There is no parameter “colour”",
-    "/sight-words?accent=en-US&accent=en-GB,   more than once"
+    "/sight-words?edition=1&edition=1,   more than once"
   })
   void aMistypedAddressIsNoTalkOfParameters(String address, String words) throws Exception {
     HttpResponse<String> response = server.get(address);

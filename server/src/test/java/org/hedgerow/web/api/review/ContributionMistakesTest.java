@@ -208,7 +208,7 @@ class ContributionMistakesTest {
     "limit=201, 200",
     "after=x, next",
     "stat=draft, state",
-    "state=draft&state=draft, once",
+    "limit=1&limit=2, once",
     "about=%00, about"
   })
   void saysWhatIsWrongWithAQuestion(String query, String expected) throws Exception {

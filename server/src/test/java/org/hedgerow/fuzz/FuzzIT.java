@@ -68,6 +68,7 @@ class FuzzIT {
   void answersNothingWrongly() throws Exception {
     FuzzReport report = run.run(0, COUNT, LONGEST_RUN);
     assertThat(String.join("\n", run.described(report))).as(report.toString()).isEmpty();
-    assertThat(report.statuses().get(200)).as(report.toString()).isGreaterThan(100);
+    int all = report.statuses().values().stream().mapToInt(Number::intValue).sum();
+    assertThat(report.statuses().get(200)).as(report.toString()).isGreaterThan(all / 10);
   }
 }

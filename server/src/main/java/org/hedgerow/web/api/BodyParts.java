@@ -20,7 +20,8 @@ final class BodyParts {
   }
 
   /**
-   * The tags of the accents, at least one.
+   * The tags of the accents, at least one. An empty list is the same as none: many generated clients
+   * send one for every list that was left out.
    *
    * @param accent as bodies name them now
    * @param accents as they named them first, which goes on to be understood
@@ -30,22 +31,19 @@ final class BodyParts {
       @Nullable List<String> accent,
       @Nullable List<String> accents,
       Faults faults) {
-    if (accent != null && accents != null) {
+    List<String> newer = Optional.ofNullable(accent).orElse(List.of());
+    List<String> older = Optional.ofNullable(accents).orElse(List.of());
+    if (!newer.isEmpty() && !older.isEmpty()) {
       faults.invalid("accents", "accents is the older name of accent. Send accent alone.");
     }
-    return accent == null
-        ? tags(lexicon, "accents", accents, faults)
-        : tags(lexicon, "accent", accent, faults);
+    return newer.isEmpty()
+        ? tags(lexicon, "accents", older, faults)
+        : tags(lexicon, "accent", newer, faults);
   }
 
   private static List<String> tags(
-      Lexicon lexicon, String field, @Nullable List<String> tags, Faults faults) {
-    if (tags != null && tags.isEmpty()) {
-      faults.invalid(field, field + " is empty. Name an accent, or leave it out.");
-    }
+      Lexicon lexicon, String field, List<String> tags, Faults faults) {
     return new AccentReader(lexicon, faults)
-        .each(field, Optional.ofNullable(tags).orElse(List.of())).stream()
-            .map(each -> each.accent().tag())
-            .toList();
+        .each(field, tags).stream().map(each -> each.accent().tag()).toList();
   }
 }

@@ -117,9 +117,18 @@ class WholeTablesTest {
   @Test
   void bothNamesAtOnceAreAMistake() throws Exception {
     JsonNode problem =
-        post("/word-checks", "{\"words\": [\"boat\"], \"accent\": [], \"accents\": []}");
+        post(
+            "/word-checks",
+            "{\"words\": [\"boat\"], \"accent\": [\"en-US\"], \"accents\": [\"en-GB\"]}");
     assertThat(problem.path("detail").asText() + problem.path("errors"))
         .contains("accents is the older name of accent");
+  }
+
+  @Test
+  void emptyListsAreTheSameAsNone() throws Exception {
+    JsonNode plain = post("/word-checks", "{\"words\": [\"boat\"]}");
+    assertThat(post("/word-checks", "{\"words\": [\"boat\"], \"accent\": [], \"accents\": []}"))
+        .isEqualTo(plain);
   }
 
   private static int total() throws Exception {

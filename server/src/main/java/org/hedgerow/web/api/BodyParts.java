@@ -20,8 +20,8 @@ final class BodyParts {
   }
 
   /**
-   * The tags of the accents, at least one. An empty list is the same as none: many generated clients
-   * send one for every list that was left out.
+   * The tags of the accents, at least one. An empty list is the same as none: many generated
+   * clients send one for every list that was left out.
    *
    * @param accent as bodies name them now
    * @param accents as they named them first, which goes on to be understood

@@ -55,7 +55,7 @@ async function guide(): Promise<void> {
   });
   expect(sent.state === "submitted", "a contribution");
   const read = await review.getContribution({ id: sent.id });
-  expect(read.proposal.kind === "word" && read.proposal.pronunciations?.[0].sounds === "m oʊ n ɚ", "the sounds of a contribution");
+  expect(read.proposal.kind === "word" && read.proposal.pronunciations?.[0].sounds === "M OW N ER", "the sounds of a contribution");
   const decided = await new ReviewApi(reviewer).decideMany({
     newDecisions: { decisions: [{ contribution: sent.id, revision: 1, decision: "approve" }, { contribution: 1, revision: 99, decision: "approve" }] },
   });

@@ -163,7 +163,7 @@ public final class Guide {
             ReviewApi.APIGetContributionRequest.newBuilder().id(sent.getId()).build());
     String sounds =
         read.getProposal().getWordProposal().getPronunciations().get(0).getSounds();
-    require(sounds.equals("ʃ oʊ l"), "the sounds of a contribution");
+    require(sounds.equals("SH OW L"), "the sounds of a contribution");
     Contribution decided =
         reviewer.decide(
             ReviewApi.APIDecideRequest.newBuilder()

@@ -31,7 +31,7 @@ async function guide(): Promise<void> {
   const read = await member.GET("/api/v1/contributions/{id}", { params: { path: { id: made.id } } });
   expect(
     read.data,
-    ({ proposal }) => proposal.kind === "word" && proposal.pronunciations?.[0].sounds === "ɡ ɹ oʊ n ɚ",
+    ({ proposal }) => proposal.kind === "word" && proposal.pronunciations?.[0].sounds === "G R OW N ER",
     "the sounds of a contribution",
   );
 

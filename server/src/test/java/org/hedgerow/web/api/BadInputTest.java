@@ -148,7 +148,6 @@ class BadInputTest {
           /word-checks | {"words":["wool"],"phonogram":"oo","value":1e99} | invalid-body | value     | number
           /word-checks | {"words":["wool"],"value":1}               | invalid-body      | value      | phonogram
           /word-checks | {"words":["wool"],"accents":["xx"]}        | unknown-accent    | accents[0] | en-US
-          /word-checks | {"words":["wool"],"accents":[]}            | invalid-body      | accents    | leave it out
           /word-checks | {"words":["wool"],"accents":"en-US"}       | invalid-body      | accents    | a list
           /word-checks | {"words":["wool"],"rules":"ckk"}           | unknown-rule      | rules      | ck
           /word-checks | {"words":["wool"],"rules":{"ck":false}}    | invalid-body      | rules      | text

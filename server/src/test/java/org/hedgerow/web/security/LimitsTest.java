@@ -29,7 +29,7 @@ import org.junit.jupiter.api.Timeout;
 /** Quotas for each client and turns for all, on a server that has nothing else. */
 @Timeout(20)
 class LimitsTest {
-  private static final Duration PATIENCE = Duration.ofMillis(300);
+  private static final Duration PATIENCE = Duration.ofMillis(1500);
 
   private final SettableClock clock = new SettableClock();
   private final Pace pace = SmallPace.of(2, new Clients(true), clock);
@@ -141,6 +141,7 @@ class LimitsTest {
     List<CompletableFuture<HttpResponse<String>>> crowd =
         List.of(begin("/quick"), begin("/quick"), begin("/quick"));
     assertThat(get("192.0.2.1", "/free").body()).isEqualTo("free");
+    awaitRefusals(crowd);
     end.countDown();
     assertThat(crowd.stream().map(CompletableFuture::join).map(HttpResponse::statusCode))
         .as("one waits and gets its turn")
@@ -149,5 +150,12 @@ class LimitsTest {
     assertThat(get("192.0.2.1", "/quick").statusCode())
         .as("all turns are given back")
         .isEqualTo(200);
+  }
+
+  private static void awaitRefusals(List<CompletableFuture<HttpResponse<String>>> crowd)
+      throws InterruptedException {
+    while (crowd.stream().filter(CompletableFuture::isDone).count() < crowd.size() - 1) {
+      TimeUnit.MILLISECONDS.sleep(5);
+    }
   }
 }

@@ -9,7 +9,6 @@ import java.nio.charset.IllegalCharsetNameException;
 import java.nio.charset.StandardCharsets;
 import java.nio.charset.UnsupportedCharsetException;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.hedgerow.web.edge.Edge;
@@ -19,6 +18,7 @@ import org.hedgerow.web.problems.ProblemType;
 
 /** What every request must fulfil before a route looks at it. */
 final class RequestChecks {
+  private static final Pattern PLAIN = Pattern.compile("[!-$&-~]*+");
   private static final Pattern ESCAPE = Pattern.compile("%(.{0,2})");
   private static final Pattern HEXADECIMAL = Pattern.compile("[0-9A-Fa-f]{2}");
   private static final Pattern CHARSET = Pattern.compile("(?i);\\s*charset\\s*=\\s*\"?([^\";]*)");
@@ -37,6 +37,9 @@ final class RequestChecks {
   }
 
   private static void requireEncoded(String path) {
+    if (PLAIN.matcher(path).matches()) {
+      return;
+    }
     Matcher escapes = ESCAPE.matcher(path);
     while (escapes.find()) {
       if (!HEXADECIMAL.matcher(escapes.group(1)).matches()) {
@@ -84,7 +87,10 @@ final class RequestChecks {
    * @throws ProblemException if it is unknown
    */
   static Charset charset(Context context) {
-    String type = Optional.ofNullable(context.header("Content-Type")).orElse("");
+    String type = context.header("Content-Type");
+    if (type == null) {
+      return StandardCharsets.UTF_8;
+    }
     Matcher named = CHARSET.matcher(type);
     if (!named.find()) {
       return StandardCharsets.UTF_8;

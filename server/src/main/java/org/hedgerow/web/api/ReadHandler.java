@@ -45,10 +45,10 @@ final class ReadHandler implements Handler {
             .asBefore(newest.edition(), wording)
             .orElseGet(() -> answer(newest, wording, parameters(wording)));
     lately.asked(wording);
-    if (context.queryParam(EditionChoice.PARAMETER) == null) {
-      Sending.send(context, answer);
-    } else {
+    if (wording.asks(EditionChoice.PARAMETER)) {
       Sending.sendForGood(context, answer);
+    } else {
+      Sending.send(context, answer);
     }
   }
 

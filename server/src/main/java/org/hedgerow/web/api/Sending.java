@@ -66,7 +66,7 @@ public final class Sending {
   private static void describe(Context context, Extent extent) {
     context.header(EDITION, String.valueOf(extent.edition()));
     extent.total().ifPresent(total -> context.header(TOTAL, String.valueOf(total)));
-    extent.next().ifPresent(next -> context.header("Link", "<%s>; rel=\"next\"".formatted(next)));
+    extent.next().ifPresent(next -> context.header("Link", "<" + next + ">; rel=\"next\""));
   }
 
   /** A header of the request, or an empty text. */

@@ -24,6 +24,14 @@ record Wording(String path, Map<String, String> named, String query, String acce
         AcceptEncoding.gzip(context.header(Header.ACCEPT_ENCODING)));
   }
 
+  /**
+   * Whether the query holds a parameter. One whose name is percent-encoded for no reason isn't
+   * seen.
+   */
+  boolean asks(String parameter) {
+    return query.startsWith(parameter + "=") || query.contains("&" + parameter + "=");
+  }
+
   /** In bytes, about. */
   int weight() {
     return AnswerCache.ENTRY_BYTES + 2 * (2 * path.length() + query.length() + accept.length());

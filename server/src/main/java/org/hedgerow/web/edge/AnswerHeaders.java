@@ -8,6 +8,7 @@ import static org.eclipse.jetty.http.HttpHeader.ETAG;
 import static org.eclipse.jetty.http.HttpHeader.IF_NONE_MATCH;
 import static org.eclipse.jetty.http.HttpHeader.VARY;
 
+import java.nio.ByteBuffer;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Pattern;
@@ -16,6 +17,7 @@ import org.eclipse.jetty.http.HttpFields;
 import org.eclipse.jetty.http.HttpStatus;
 import org.eclipse.jetty.server.Request;
 import org.eclipse.jetty.server.Response;
+import org.eclipse.jetty.util.BufferUtil;
 
 /**
  * Headers that depend on the whole answer: its length, its compression, and what a cache must know
@@ -33,7 +35,7 @@ final class AnswerHeaders {
   private AnswerHeaders() {}
 
   /** Sets them, and returns what is to be sent. */
-  static byte[] complete(Request request, Response response, byte[] whole) {
+  static ByteBuffer complete(Request request, Response response, ByteBuffer whole) {
     HttpFields.Mutable headers = response.getHeaders();
     boolean compressible = isCompressible(headers);
     if (compressible) {
@@ -42,21 +44,21 @@ final class AnswerHeaders {
     if (isBodiless(response.getStatus())) {
       return complete(request.getHeaders(), headers);
     }
-    byte[] sent = whole;
+    ByteBuffer sent = whole;
     if (compressible
-        && whole.length >= LEAST_TO_COMPRESS
+        && whole.remaining() >= LEAST_TO_COMPRESS
         && !headers.contains(CONTENT_ENCODING)
         && AcceptEncoding.gzip(request.getHeaders().get(ACCEPT_ENCODING))) {
       sent = Gzip.compress(whole);
       headers.put(CONTENT_ENCODING, "gzip");
       tag(headers).ifPresent(tag -> headers.put(ETAG, Gzip.tag(tag)));
     }
-    headers.put(CONTENT_LENGTH, sent.length);
+    headers.put(CONTENT_LENGTH, sent.remaining());
     return sent;
   }
 
   /** An answer without a body names none; a 304 names the tag of what the asker has. */
-  private static byte[] complete(HttpFields asked, HttpFields.Mutable headers) {
+  private static ByteBuffer complete(HttpFields asked, HttpFields.Mutable headers) {
     headers.remove(CONTENT_TYPE);
     headers.remove(CONTENT_LENGTH);
     headers.remove(CONTENT_ENCODING);
@@ -65,7 +67,7 @@ final class AnswerHeaders {
         .filter(
             tag -> asked.getValuesList(IF_NONE_MATCH).stream().anyMatch(has -> has.contains(tag)))
         .ifPresent(tag -> headers.put(ETAG, tag));
-    return new byte[0];
+    return BufferUtil.EMPTY_BUFFER;
   }
 
   /** A status that nobody has set is 0 here, and becomes 200. */
@@ -78,7 +80,7 @@ final class AnswerHeaders {
   }
 
   private static boolean isCompressible(HttpFields headers) {
-    String type = Optional.ofNullable(headers.get(CONTENT_TYPE)).orElse("");
-    return COMPRESSIBLE.matcher(type.toLowerCase(Locale.ROOT)).matches();
+    String type = headers.get(CONTENT_TYPE);
+    return type != null && COMPRESSIBLE.matcher(type.toLowerCase(Locale.ROOT)).matches();
   }
 }

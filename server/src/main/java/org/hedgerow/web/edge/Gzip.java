@@ -3,7 +3,9 @@ package org.hedgerow.web.edge;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.ByteBuffer;
 import java.util.zip.GZIPOutputStream;
+import org.eclipse.jetty.util.BufferUtil;
 
 /** Compressed answers: other representations, which have tags of their own. */
 public final class Gzip {
@@ -19,6 +21,10 @@ public final class Gzip {
       throw new UncheckedIOException(impossible);
     }
     return compressed.toByteArray();
+  }
+
+  static ByteBuffer compress(ByteBuffer bytes) {
+    return ByteBuffer.wrap(compress(BufferUtil.toArray(bytes)));
   }
 
   /**

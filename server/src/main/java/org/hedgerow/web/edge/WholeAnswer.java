@@ -24,7 +24,7 @@ final class WholeAnswer extends Response.Wrapper implements Callback, Room.Held 
 
   private final Callback end;
   private final Room room;
-  private final ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+  private final Parts parts = new Parts();
   private final CompletableFuture<@Nullable Void> written = new CompletableFuture<>();
   private boolean sent;
   private @Nullable Drain drain;
@@ -45,41 +45,61 @@ final class WholeAnswer extends Response.Wrapper implements Callback, Room.Held 
     this.drain = drain;
   }
 
-  @Override
-  public void write(boolean last, @Nullable ByteBuffer part, Callback callback) {
-    if (part != null) {
+  /** Parts of an answer, put together. */
+  private static final class Parts extends ByteArrayOutputStream {
+    void add(ByteBuffer part) {
       byte[] copy = new byte[part.remaining()];
       part.get(copy);
-      bytes.writeBytes(copy);
+      writeBytes(copy);
+    }
+
+    ByteBuffer together() {
+      return ByteBuffer.wrap(buf, 0, count);
+    }
+  }
+
+  /**
+   * Most answers come as one last part, which belongs to the answer until the callback is called:
+   * it is sent as it is. Of others each part is the writer's again at once.
+   */
+  @Override
+  public void write(boolean last, @Nullable ByteBuffer part, Callback callback) {
+    if (last && part != null && parts.size() == 0) {
+      send(part, callback);
+      return;
+    }
+    if (part != null) {
+      parts.add(part);
     }
     if (last) {
-      send();
+      send(parts.together(), Callback.NOOP);
     }
     callback.succeeded();
   }
 
-  private void send() {
+  private void send(ByteBuffer collected, Callback taken) {
     if (sent) {
+      taken.succeeded();
       return;
     }
     sent = true;
-    byte[] whole = AnswerHeaders.complete(getRequest(), getWrapped(), bytes.toByteArray());
-    bytes.reset();
+    ByteBuffer whole = AnswerHeaders.complete(getRequest(), getWrapped(), collected);
+    int length = whole.remaining();
+    Callback over = Callback.combine(Callback.from(written), taken);
     if (AnswerHeaders.isBodiless(getStatus())) {
-      super.write(false, null, Callback.from(() -> sendLast(null), written::completeExceptionally));
+      sendBodiless(over);
     } else {
-      sendLast(ByteBuffer.wrap(whole));
+      super.write(true, whole, over);
     }
     if (!written.isDone()) {
-      room.take(this, whole.length);
-      hurry(whole.length);
+      room.take(this, length);
+      hurry(length);
     }
   }
 
   /** Jetty would give an answer that is sent at once a length, also where there mustn't be one. */
-  private void sendLast(@Nullable ByteBuffer rest) {
-    super.write(
-        true, rest, Callback.from(() -> written.complete(null), written::completeExceptionally));
+  private void sendBodiless(Callback over) {
+    super.write(false, null, Callback.from(() -> super.write(true, null, over), over::failed));
   }
 
   /** A client that reads too slowly is left. */
@@ -119,14 +139,14 @@ final class WholeAnswer extends Response.Wrapper implements Callback, Room.Held 
 
   @Override
   public void reset() {
-    bytes.reset();
+    parts.reset();
     super.reset();
     SecurityHeaders.addTo(getHeaders());
   }
 
   @Override
   public void succeeded() {
-    send();
+    send(parts.together(), Callback.NOOP);
     var unused =
         written.whenComplete(
             (nothing, failure) -> {

@@ -20,11 +20,13 @@ import java.net.http.HttpResponse.BodyHandlers;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.function.IntFunction;
+import java.util.stream.Collectors;
 import org.hedgerow.seed.SeededComposer;
 import org.hedgerow.seed.SeededLexicon;
 import org.hedgerow.web.JsonMapping;
@@ -51,7 +53,14 @@ public final class LoadRun {
   private static final int ROUNDS = 4;
   private static final Duration ROUND = Duration.ofSeconds(2);
 
+  /** The compiler needs some ten thousand requests until nothing gets faster any more. */
+  private static final int WARM_UPS = 5;
+
+  private static final int JAR_ROUNDS = 9;
+
   private final int port;
+  private final List<Double> same = new ArrayList<>();
+  private final List<Double> fresh = new ArrayList<>();
   private int asked;
 
   private LoadRun(int port) {
@@ -68,12 +77,15 @@ public final class LoadRun {
   }
 
   private static void compareJars(List<Integer> ports) {
-    List<LoadRun> jars = ports.stream().map(LoadRun::new).toList();
-    jars.forEach(LoadRun::warmUp);
-    for (int round = 1; round <= ROUNDS; round++) {
-      System.out.printf("Round %d%n", round);
-      jars.forEach(LoadRun::measure);
+    List<LoadRun> jars = new ArrayList<>(ports.stream().map(LoadRun::new).toList());
+    for (int round = 1; round <= WARM_UPS; round++) {
+      jars.forEach(LoadRun::warmUp);
     }
+    for (int round = 1; round <= JAR_ROUNDS; round++) {
+      jars.forEach(LoadRun::measure);
+      Collections.reverse(jars); // the machine gets warm too
+    }
+    jars.forEach(LoadRun::report);
   }
 
   private static void compare() throws Exception {
@@ -116,11 +128,23 @@ public final class LoadRun {
   }
 
   private void measure() {
-    double same = run(number -> LIST, ROUND);
+    same.add(run(number -> LIST, ROUND));
     int offset = asked; // other questions than in the round before
-    double fresh = run(number -> unheardOf(number + offset), ROUND);
+    fresh.add(run(number -> unheardOf(number + offset), ROUND));
+  }
+
+  private void report() {
     System.out.printf(
-        "port %-5d  GET /words %8.0f a second, never asked yet %8.0f%n", port, same, fresh);
+        "port %-5d  GET /words %8.0f a second (%s), never asked yet %8.0f (%s)%n",
+        port, median(same), rounded(same), median(fresh), rounded(fresh));
+  }
+
+  private static double median(List<Double> rates) {
+    return rates.stream().sorted().skip(rates.size() / 2).findFirst().orElseThrow();
+  }
+
+  private static String rounded(List<Double> rates) {
+    return rates.stream().map("%.0f"::formatted).collect(Collectors.joining(" "));
   }
 
   private void compare(Bare bare) throws Exception {
@@ -169,9 +193,9 @@ public final class LoadRun {
       int first = connection;
       counts.add(CompletableFuture.supplyAsync(() -> ask(paths, first * 1_000_003, end), threads));
     }
+    threads.shutdown();
     int all = counts.stream().mapToInt(CompletableFuture::join).sum();
     asked += all;
-    threads.shutdown();
     return all * 1e9 / duration.toNanos();
   }
 

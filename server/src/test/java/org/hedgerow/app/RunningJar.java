@@ -25,6 +25,9 @@ public final class RunningJar implements AutoCloseable {
   private static final Pattern READY = Pattern.compile("ready at (http://\\S+?)/?\\s");
   private static final Duration PATIENCE = Duration.ofMinutes(2);
 
+  /** What runs for seconds isn't worth compiling well: that would take longer than the tests. */
+  private static final List<String> QUICK = List.of("-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC");
+
   private final HttpClient client = HttpClient.newHttpClient();
   private final Process process;
   private final Path out;
@@ -50,6 +53,7 @@ public final class RunningJar implements AutoCloseable {
       Path folder, List<String> machineOptions, String... arguments) {
     List<String> command = new ArrayList<>();
     command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
+    command.addAll(QUICK);
     command.addAll(machineOptions);
     command.addAll(List.of("-jar", System.getProperty("hedgerow.jar")));
     command.addAll(List.of(arguments));

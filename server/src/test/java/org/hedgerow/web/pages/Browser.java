@@ -2,24 +2,19 @@ package org.hedgerow.web.pages;
 
 import static java.util.Objects.requireNonNull;
 import static org.assertj.core.api.Assertions.fail;
-import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
-import java.io.File;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.Base64;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
-import java.util.logging.Level;
-import java.util.stream.Stream;
 import java.util.stream.StreamSupport;
 import org.jspecify.annotations.Nullable;
 import org.openqa.selenium.By;
@@ -28,81 +23,31 @@ import org.openqa.selenium.StaleElementReferenceException;
 import org.openqa.selenium.WebDriver;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.chrome.ChromeDriver;
-import org.openqa.selenium.chrome.ChromeDriverService;
-import org.openqa.selenium.chrome.ChromeOptions;
 import org.openqa.selenium.interactions.Actions;
 import org.openqa.selenium.logging.LogType;
-import org.openqa.selenium.logging.LoggingPreferences;
 import org.openqa.selenium.support.ui.WebDriverWait;
 
-/** Chromium, driven as a person would use it, with a profile of its own. */
+/** Chromium, driven as a person would use it; it knows nothing of what went before. */
 final class Browser implements AutoCloseable {
 
-  private static final Path CHROMIUM = Path.of("/usr/bin/chromium");
-  private static final Path CHROMEDRIVER = Path.of("/usr/bin/chromedriver");
   private static final Duration PATIENCE = Duration.ofSeconds(10);
 
   private final String origin;
-  private final Path profile;
-  private final Path downloads;
+  private final Chromium chromium;
   private final ChromeDriver driver;
 
-  private Browser(String origin, Path profile) throws IOException {
+  private Browser(String origin, Chromium chromium) {
     this.origin = origin;
-    this.profile = profile;
-    this.downloads = Files.createDirectory(profile.resolve("downloads"));
-    this.driver = new ChromeDriver(service(), options(profile));
+    this.chromium = chromium;
+    this.driver = chromium.driver();
   }
 
   /** Skips the test where there is no Chromium; on a build server that is a failure. */
   static Browser open(String origin, Screen screen) {
-    requireChromium();
-    try {
-      Browser browser = new Browser(origin, Files.createTempDirectory("hedgerow-browser"));
-      browser.resize(screen);
-      browser.allowDownloads();
-      browser.leaveStartPage();
-      return browser;
-    } catch (IOException problem) {
-      throw new UncheckedIOException(problem);
-    }
-  }
-
-  private static void requireChromium() {
-    boolean isThere = Files.isExecutable(CHROMIUM) && Files.isExecutable(CHROMEDRIVER);
-    String advice = "Chromium isn't installed. On Debian: apt-get install chromium chromium-driver";
-    if (!isThere && "true".equals(System.getenv("CI"))) {
-      fail(advice);
-    }
-    assumeTrue(isThere, advice);
-  }
-
-  private static ChromeDriverService service() {
-    return new ChromeDriverService.Builder()
-        .usingDriverExecutable(CHROMEDRIVER.toFile())
-        .usingAnyFreePort()
-        .withLogFile(new File("/dev/null"))
-        .build();
-  }
-
-  private static ChromeOptions options(Path profile) {
-    LoggingPreferences logs = new LoggingPreferences();
-    logs.enable(LogType.PERFORMANCE, Level.ALL);
-    logs.enable(LogType.BROWSER, Level.ALL);
-    ChromeOptions options = new ChromeOptions();
-    options.setBinary(CHROMIUM.toFile());
-    options.setCapability("goog:loggingPrefs", logs);
-    options.addArguments(
-        "--headless=new",
-        "--no-sandbox",
-        "--disable-gpu",
-        "--disable-quic",
-        "--no-first-run",
-        "--disable-background-networking",
-        "--disable-component-update",
-        "--disable-sync",
-        "--user-data-dir=" + profile);
-    return options;
+    Browser browser = new Browser(origin, Chromium.take());
+    browser.resize(screen);
+    browser.leaveStartPage();
+    return browser;
   }
 
   private void resize(Screen screen) {
@@ -123,12 +68,7 @@ final class Browser implements AutoCloseable {
   private void leaveStartPage() {
     driver.get("about:blank");
     requests();
-  }
-
-  private void allowDownloads() {
-    driver.executeCdpCommand(
-        "Browser.setDownloadBehavior",
-        Map.of("behavior", "allow", "downloadPath", downloads.toString()));
+    complaints();
   }
 
   void withoutScripts() {
@@ -257,7 +197,7 @@ final class Browser implements AutoCloseable {
 
   /** The text of a file that has been downloaded. */
   String download(String name) {
-    Path file = downloads.resolve(name);
+    Path file = chromium.downloads().resolve(name);
     // The browser takes the name first, and writes the file afterwards.
     await(browser -> file.toFile().length() > 0);
     try {
@@ -294,11 +234,6 @@ final class Browser implements AutoCloseable {
 
   @Override
   public void close() {
-    driver.quit();
-    try (Stream<Path> files = Files.walk(profile)) {
-      files.sorted(Comparator.reverseOrder()).map(Path::toFile).forEach(File::delete);
-    } catch (IOException problem) {
-      throw new UncheckedIOException(problem);
-    }
+    chromium.giveBack(origin);
   }
 }

@@ -2,8 +2,6 @@ package org.hedgerow.web.pages;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import com.deque.html.axecore.results.Results;
-import com.deque.html.axecore.selenium.AxeBuilder;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
@@ -20,18 +18,8 @@ final class PageChecks {
   static void check(Browser browser, String name) {
     picture(browser, name);
     assertThat(browser.script(WIDER_THAN_THE_SCREEN)).as(name).isEqualTo(false);
-    assertThat(
-            violations(new AxeBuilder().withTags(AccessibilityIT.RULES).analyze(browser.driver())))
-        .as(name)
-        .isEmpty();
+    assertThat(Axe.violations(browser)).as(name).isEmpty();
     assertThat(browser.script(AccessibilityIT.TOO_SMALL)).as(name).isEqualTo(List.of());
-  }
-
-  private static List<String> violations(Results results) {
-    return results.getViolations().stream()
-        .flatMap(
-            rule -> rule.getNodes().stream().map(node -> rule.getId() + " at " + node.getTarget()))
-        .toList();
   }
 
   /** In target/pictures, for people. */

@@ -3,8 +3,6 @@ package org.hedgerow.web.pages;
 import static java.util.Objects.requireNonNull;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import com.deque.html.axecore.results.Results;
-import com.deque.html.axecore.selenium.AxeBuilder;
 import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
@@ -22,9 +20,6 @@ import org.openqa.selenium.support.ui.Select;
 
 /** A word and its picture, from a contributor by way of a reviewer into the list. */
 class ReviewJourneyIT {
-  private static final String WIDER_THAN_THE_SCREEN =
-      "return document.documentElement.scrollWidth > window.innerWidth";
-
   @TempDir private Path folder;
 
   /** All of it as new people do it, from the link that the first start prints. */
@@ -50,7 +45,7 @@ class ReviewJourneyIT {
       rosa.go("/review");
       rosa.one(".queue-link").click();
       rosa.await(page -> page.has(".preview img"));
-      check(rosa, "picture to decide on");
+      PageChecks.check(rosa, "picture to decide on");
       rosa.press("a");
       rosa.await(page -> page.has(".undo"));
       hasItsPictureFromThenOn(nour, server);
@@ -59,7 +54,7 @@ class ReviewJourneyIT {
 
   private static void accept(Browser browser, String link, String name, String displayName) {
     browser.go(link);
-    check(browser, "welcome");
+    PageChecks.check(browser, "welcome");
     browser.one("#name").sendKeys(name);
     browser.one("#displayName").sendKeys(displayName);
     browser.one("#password").sendKeys(PeopleServer.PASSWORD);
@@ -88,7 +83,7 @@ class ReviewJourneyIT {
     assertThat(nour.texts(".tag")).contains("groan").doesNotContain("broam");
     nour.go("/words/broam");
     assertThat(nour.text("main")).contains("Approved by experienced teachers");
-    check(nour, "word");
+    PageChecks.check(nour, "word");
     nour.go("/words/broam?edition=1");
     assertThat(nour.text("main")).doesNotContain("Approved by experienced teachers");
 
@@ -121,10 +116,10 @@ class ReviewJourneyIT {
   private static void contributeAWord(Browser nour) {
     nour.go("/contributions");
     assertThat(nour.text(".empty")).contains("haven’t contributed anything yet");
-    check(nour, "nothing yet");
+    PageChecks.check(nour, "nothing yet");
     nour.one(".button.strong").click();
     nour.await(page -> page.has(".offers"));
-    check(nour, "what to contribute");
+    PageChecks.check(nour, "what to contribute");
     nour.go("/contributions/new?kind=word");
     nour.one("#spelling").sendKeys("broam");
     nour.await(page -> page.has("#pieces-0 .piece"));
@@ -135,25 +130,25 @@ class ReviewJourneyIT {
     nour.one("button[data-added]").click();
     nour.await(page -> page.has("#pieces-1 .piece"));
     nour.one("#note").sendKeys("يُقال كذا عندنا");
-    check(nour, "form");
+    PageChecks.check(nour, "form");
     nour.one("button[value=submit]").click();
     nour.awaitAddress("/contributions/1?done=submitted");
     assertThat(nour.texts(".said-line strong"))
         .containsExactly("General American", "southern British English");
-    check(nour, "sent");
+    PageChecks.check(nour, "sent");
   }
 
   private static void returnIt(Browser rosa) {
     rosa.go("/review");
     assertThat(rosa.texts(".queue-row .subject")).containsExactly("broam");
     assertThat(rosa.text(".queue-for")).isEqualTo("oa as in boat");
-    check(rosa, "queue");
+    PageChecks.check(rosa, "queue");
     rosa.press("j");
     rosa.awaitFocus(".queue-link");
     rosa.focused().click();
     rosa.awaitAddress("/review/1");
     assertThat(rosa.text(".proposal .comment")).contains("يُقال كذا عندنا");
-    check(rosa, "decision");
+    PageChecks.check(rosa, "decision");
     rosa.press("r");
     rosa.awaitFocus("#comment");
     rosa.press("d");
@@ -163,13 +158,13 @@ class ReviewJourneyIT {
     rosa.awaitAddress("/review?after=1");
     assertThat(rosa.text(".undo")).contains("broam", "returned", "Undo");
     assertThat(rosa.text(".empty")).contains("Nothing waits");
-    check(rosa, "empty queue");
+    PageChecks.check(rosa, "empty queue");
   }
 
   private static void changeItAndSendItAgain(Browser nour) {
     nour.go("/contributions");
     assertThat(nour.text(".comment")).contains("does one ride in it?", "Rosa Quince");
-    check(nour, "returned");
+    PageChecks.check(nour, "returned");
     nour.one(".row-act a").click();
     nour.awaitAddress("/contributions/1");
     new Select(nour.one("#picturable")).selectByValue("2");
@@ -197,7 +192,7 @@ class ReviewJourneyIT {
     new Select(nour.one("#licence")).selectByValue("CC-BY-4.0");
     nour.one("#file").sendKeys(drawing().toString());
     nour.await(page -> page.has(".preview img"));
-    check(nour, "picture");
+    PageChecks.check(nour, "picture");
     nour.one("button[value=submit]").click();
     nour.await(page -> page.address().endsWith("?done=submitted"));
   }
@@ -230,7 +225,7 @@ class ReviewJourneyIT {
       one.await(page -> page.has("[name=revision][value='2']"));
       other.one("#note").sendKeys(" from elsewhere");
       other.await(page -> page.has(".elsewhere"));
-      check(other, "stale");
+      PageChecks.check(other, "stale");
       assertThat(other.text(".elsewhere .compared"))
           .contains("first and second", "first from elsewhere");
       assertThat(other.one("#note").getDomProperty("value")).isEqualTo("first from elsewhere");
@@ -255,7 +250,7 @@ class ReviewJourneyIT {
       browser.all(".tap-letter").get(3).click();
       browser.one(".tap-sounds .key:last-child").click();
       browser.await(page -> page.texts(".piece-letters").equals(List.of("b", "r", "o", "a", "m")));
-      check(browser, "letters");
+      PageChecks.check(browser, "letters");
 
       browser.withoutScripts();
       browser.go("/contributions/1");
@@ -280,18 +275,18 @@ class ReviewJourneyIT {
       server.person("nour", "Nour", Role.CONTRIBUTOR);
       signIn(browser, "nour");
       browser.go("/contributions/table");
-      check(browser, "table");
+      PageChecks.check(browser, "table");
       browser.one("#words").sendKeys("broam\nboat\nfloam");
       new Select(browser.one("#wantedFor")).selectByValue("oa 1");
       browser.one("button[value=judge]").click();
       browser.await(page -> page.has(".judged"));
-      check(browser, "judged");
+      PageChecks.check(browser, "judged");
       assertThat(browser.texts(".judged-row .mark"))
           .containsExactly("Can be sent", "Not as it is", "Can be sent");
       browser.one("button[value=submit]").click();
       browser.await(page -> page.has(".done"));
       assertThat(browser.text(".done")).contains("2 words are on the way");
-      check(browser, "sent many");
+      PageChecks.check(browser, "sent many");
     }
   }
 
@@ -301,21 +296,5 @@ class ReviewJourneyIT {
     browser.one("#password").sendKeys(PeopleServer.PASSWORD);
     browser.one("main button").click();
     browser.awaitAddress("/");
-  }
-
-  private static void check(Browser browser, String name) {
-    assertThat(browser.script(WIDER_THAN_THE_SCREEN)).as(name).isEqualTo(false);
-    assertThat(
-            violations(new AxeBuilder().withTags(AccessibilityIT.RULES).analyze(browser.driver())))
-        .as(name)
-        .isEmpty();
-    assertThat(browser.script(AccessibilityIT.TOO_SMALL)).as(name).isEqualTo(List.of());
-  }
-
-  private static List<String> violations(Results results) {
-    return results.getViolations().stream()
-        .flatMap(
-            rule -> rule.getNodes().stream().map(node -> rule.getId() + " at " + node.getTarget()))
-        .toList();
   }
 }

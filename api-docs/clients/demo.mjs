@@ -1,5 +1,6 @@
 // Starts a fresh demo, runs commands against it one after another, and stops it.
-// node demo.mjs JAR FOLDER COMMAND…   Commands find HEDGEROW (the address), TOKEN and REVIEWER in their environment.
+// node demo.mjs JAR FOLDER COMMAND…   Commands find HEDGEROW (the address), TOKEN and REVIEWER, and COOKIE, the
+// session of the administrator, in their environment.
 import { spawn, spawnSync } from "node:child_process";
 import { mkdirSync } from "node:fs";
 
@@ -22,15 +23,16 @@ const ready = new Promise((resolve, reject) => {
   setTimeout(() => reject(new Error("The demo isn't ready after five minutes.")), 300_000).unref();
 });
 
-/** Signs in as one of the demo's people and makes a token. */
-async function token(address, name, role) {
+/** Signs in as one of the demo's people, and makes a token. */
+async function signIn(address, name, role) {
   const password = new RegExp(`^  ${name} +(\\S.*?)  +\\S`, "m").exec(printed)[1];
-  let cookies = {};
+  const cookies = {};
+  const cookie = () => Object.entries(cookies).map((each) => each.join("=")).join("; ");
   const ask = async (path, options = {}) => {
-    const headers = { ...options.headers, Cookie: Object.entries(cookies).map((each) => each.join("=")).join("; ") };
+    const headers = { ...options.headers, Cookie: cookie() };
     const answer = await fetch(address + path, { redirect: "manual", ...options, headers });
-    for (const cookie of answer.headers.getSetCookie()) {
-      const [key, value] = cookie.split(";", 1)[0].split("=");
+    for (const set of answer.headers.getSetCookie()) {
+      const [key, value] = set.split(";", 1)[0].split("=");
       cookies[key] = value;
     }
     return answer;
@@ -46,16 +48,19 @@ async function token(address, name, role) {
     body: JSON.stringify({ label: "clients", role }),
   });
   if (made.status !== 201) throw new Error(`No token for ${name}: ${await made.text()}`);
-  return (await made.json()).token;
+  return { token: (await made.json()).token, cookie: cookie() };
 }
 
 try {
   const address = await ready;
+  const administrator = await signIn(address, "adaeze", "administrator");
+  const reviewer = await signIn(address, "tomasz", "reviewer");
   const env = {
     ...process.env,
     HEDGEROW: address,
-    TOKEN: await token(address, "adaeze", "administrator"),
-    REVIEWER: await token(address, "tomasz", "reviewer"),
+    TOKEN: administrator.token,
+    REVIEWER: reviewer.token,
+    COOKIE: administrator.cookie,
   };
   for (const command of commands) {
     const { status } = spawnSync(command, { shell: true, stdio: "inherit", env });

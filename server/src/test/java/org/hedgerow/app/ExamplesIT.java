@@ -70,6 +70,29 @@ class ExamplesIT {
     }
   }
 
+  /** Those that serve are left out: they don't end, and {@link #start} runs one of them. */
+  @Test
+  void commandsOfTheReadme(@TempDir Path other) throws Exception {
+    SeededData.copyInto(other);
+    List<ShellExample> commands =
+        ShellExample.in(Files.readString(README)).stream()
+            .filter(ShellExample::endsByItself)
+            .toList();
+    assertThat(commands).hasSizeGreaterThan(5);
+    for (ShellExample command : commands) {
+      ShellExample.Outcome outcome = command.with(ShellExample.JAR, jar()).run(other, Map.of());
+      assertThat(outcome.exit()).as(command.line() + "\n" + outcome.told()).isZero();
+    }
+    assertThat(other.resolve("new-data")).isNotEmptyDirectory();
+  }
+
+  private static String jar() {
+    return "%s -Xmx512m -jar %s"
+        .formatted(
+            Path.of(System.getProperty("java.home"), "bin", "java"),
+            System.getProperty("hedgerow.jar"));
+  }
+
   private void requireAnswer(ShellExample example) throws IOException, InterruptedException {
     String host = address.substring("http://".length());
     ShellExample.Outcome outcome = example.with("localhost:8080", host).run(folder, variables);

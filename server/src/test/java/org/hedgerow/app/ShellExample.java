@@ -14,6 +14,9 @@ import java.util.regex.Pattern;
  * @param line the command, in one line
  */
 record ShellExample(String line) {
+  /** How the program is started. */
+  static final String JAR = "java -jar server/target/hedgerow.jar";
+
   private static final Pattern BLOCK = Pattern.compile("(?ms)^```sh\\n(.*?)^```");
 
   /** Makes curl say the status last, on standard error. */
@@ -25,8 +28,16 @@ record ShellExample(String line) {
       write-out = "%{stderr}\\n%{http_code}"
       """;
 
-  /** What a command gave: its output, and the HTTP status if it was a request. */
-  record Outcome(int exit, String out, String status) {}
+  /**
+   * What a command gave.
+   *
+   * @param told its standard error; of a request the HTTP status is its last line
+   */
+  record Outcome(int exit, String out, String told) {
+    String status() {
+      return told.substring(told.lastIndexOf('\n') + 1).strip();
+    }
+  }
 
   /** The commands of a document in Markdown, in their order. */
   static List<ShellExample> in(String markdown) {
@@ -40,6 +51,11 @@ record ShellExample(String line) {
 
   boolean isRequest() {
     return line.startsWith("curl ");
+  }
+
+  /** Whether it runs the program, and not as a server. */
+  boolean endsByItself() {
+    return line.startsWith(JAR) && !line.startsWith(JAR + " serve");
   }
 
   ShellExample with(String shown, String actual) {
@@ -63,10 +79,6 @@ record ShellExample(String line) {
       process.destroyForcibly();
       throw new AssertionError("It doesn't end: " + line);
     }
-    String told = Files.readString(errors);
-    return new Outcome(
-        process.exitValue(),
-        Files.readString(out),
-        told.substring(told.lastIndexOf('\n') + 1).strip());
+    return new Outcome(process.exitValue(), Files.readString(out), Files.readString(errors));
   }
 }

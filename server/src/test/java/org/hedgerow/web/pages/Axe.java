@@ -1,10 +1,9 @@
 package org.hedgerow.web.pages;
 
-import com.deque.html.axecore.args.AxeRunOptions;
-import com.deque.html.axecore.results.Rule;
-import com.deque.html.axecore.selenium.AxeBuilder;
+import com.deque.html.axecore.providers.EmbeddedResourceAxeProvider;
+import java.io.IOException;
 import java.util.List;
-import java.util.stream.Stream;
+import javax.naming.OperationNotSupportedException;
 
 /** What axe-core finds wrong with a page. */
 final class Axe {
@@ -12,27 +11,30 @@ final class Axe {
   private static final List<String> RULES =
       List.of("wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice", "wcag2aaa");
 
+  private static final String LIBRARY = library();
+
+  private static final String RUN =
+      """
+      const [rules, done] = arguments;
+      axe.run({ runOnly: rules, resultTypes: ['violations'] }).then(
+        found => done(found.violations.flatMap(
+          rule => rule.nodes.map(node => `${rule.id} at ${node.target}`))),
+        problem => done([`axe-core failed: ${problem}`]));
+      """;
+
   private Axe() {}
 
-  /**
-   * As in {@code color-contrast at .tag}. Our pages hold no frames of other origins, so axe-core
-   * needs no window of its own to put its findings together.
-   */
+  /** As in {@code color-contrast at .tag}. Our pages hold no frames, which would need more. */
   static List<String> violations(Browser browser) {
-    AxeRunOptions onlyViolations = new AxeRunOptions();
-    onlyViolations.setResultTypes(List.of("violations"));
-    return new AxeBuilder()
-            .withOptions(onlyViolations)
-            .withTags(RULES)
-            .setLegacyMode()
-            .analyze(browser.driver())
-            .getViolations()
-            .stream()
-            .flatMap(Axe::places)
-            .toList();
+    browser.script(LIBRARY);
+    return ((List<?>) browser.answer(RUN, RULES)).stream().map(String::valueOf).toList();
   }
 
-  private static Stream<String> places(Rule rule) {
-    return rule.getNodes().stream().map(node -> rule.getId() + " at " + node.getTarget());
+  private static String library() {
+    try {
+      return new EmbeddedResourceAxeProvider().getScript();
+    } catch (IOException | OperationNotSupportedException problem) {
+      throw new IllegalStateException(problem);
+    }
   }
 }

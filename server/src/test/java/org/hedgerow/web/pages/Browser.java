@@ -183,6 +183,11 @@ final class Browser implements AutoCloseable {
     return driver.executeScript(script, arguments);
   }
 
+  /** What a script calls its last argument with. */
+  Object answer(String script, Object... arguments) {
+    return requireNonNull(driver.executeAsyncScript(script, arguments));
+  }
+
   /** A picture of the page as far as it goes, as PNG. */
   byte[] wholePage() {
     Map<String, Object> taken =

@@ -25,8 +25,9 @@ public final class RunningJar implements AutoCloseable {
   private static final Pattern READY = Pattern.compile("ready at (http://\\S+?)/?\\s");
   private static final Duration PATIENCE = Duration.ofMinutes(2);
 
-  /** What runs for seconds isn't worth compiling well: that would take longer than the tests. */
-  private static final List<String> QUICK = List.of("-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC");
+  /** What runs for seconds isn't worth compiling well: that takes longer than it saves. */
+  private static final List<String> FOR_SECONDS =
+      List.of("-Xmx512m", "-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC");
 
   private final HttpClient client = HttpClient.newHttpClient();
   private final Process process;
@@ -40,12 +41,12 @@ public final class RunningJar implements AutoCloseable {
   }
 
   /**
-   * Starts it, with 512 MB of heap.
+   * Starts it, with 512 MB of heap, for a few seconds.
    *
    * @param folder where to run it; its output is kept there too
    */
   public static RunningJar start(Path folder, String... arguments) {
-    return startWith(folder, List.of("-Xmx512m"), arguments);
+    return startWith(folder, FOR_SECONDS, arguments);
   }
 
   /** As {@link #start}, with options for the virtual machine instead. */
@@ -53,7 +54,6 @@ public final class RunningJar implements AutoCloseable {
       Path folder, List<String> machineOptions, String... arguments) {
     List<String> command = new ArrayList<>();
     command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
-    command.addAll(QUICK);
     command.addAll(machineOptions);
     command.addAll(List.of("-jar", System.getProperty("hedgerow.jar")));
     command.addAll(List.of(arguments));

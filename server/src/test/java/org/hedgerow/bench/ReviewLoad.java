@@ -46,6 +46,7 @@ public final class ReviewLoad {
   private static final List<String> MINUTES =
       List.of("First minute after the start", "Second minute");
 
+  private static final List<String> MEMORY = List.of("-Xmx512m");
   private static final Duration PATIENCE = Duration.ofMinutes(2);
 
   private final ReviewRecord acknowledged = new ReviewRecord();
@@ -75,7 +76,7 @@ public final class ReviewLoad {
     List<String> contributors = new ArrayList<>();
     List<String> reviewers = new ArrayList<>();
     invite(data, contributors, reviewers);
-    try (RunningJar first = RunningJar.start(folder, "serve", "--port", "0")) {
+    try (RunningJar first = RunningJar.startWith(folder, MEMORY, "serve", "--port", "0")) {
       ReviewClient client = new ReviewClient(first.awaitReady());
       boolean sound = run(client, folder, data, contributors, reviewers);
       first.stop();
@@ -103,15 +104,19 @@ public final class ReviewLoad {
       database = running.address();
     }
     Path own = Files.createDirectory(folder.resolve("second"));
-    return RunningJar.start(
+    Path password = Files.writeString(own.resolve("password"), database.password().orElseThrow());
+    return RunningJar.startWith(
         own,
+        MEMORY,
         "serve",
         "--port",
         "0",
         "--database-url",
         database.url(),
         "--database-user",
-        database.user().orElseThrow());
+        database.user().orElseThrow(),
+        "--database-password-file",
+        password.toString());
   }
 
   private boolean run(

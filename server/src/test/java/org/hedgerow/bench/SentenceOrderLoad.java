@@ -54,7 +54,8 @@ public final class SentenceOrderLoad {
 
   private static boolean startedAnew() throws Exception {
     Path folder = Files.createTempDirectory("hedgerow-orders");
-    try (RunningJar jar = RunningJar.start(folder, "serve", "--port", "0", "--behind-tls")) {
+    try (RunningJar jar =
+        RunningJar.startWith(folder, List.of("-Xmx512m"), "serve", "--port", "0", "--behind-tls")) {
       boolean held = new SentenceOrderLoad(jar.awaitReady()).run();
       jar.stop();
       return held;

@@ -28,6 +28,13 @@ final class RequestWithBody extends Request.Wrapper {
     return chunk;
   }
 
+  /** Nothing but what is in memory; the rest of a refused body is for {@link Drain}. */
+  @Override
+  public boolean consumeAvailable() {
+    next = Content.Chunk.EOF;
+    return true;
+  }
+
   @Override
   public void demand(Runnable demandCallback) {
     demandCallback.run();

@@ -86,8 +86,11 @@ final class WholeAnswer extends Response.Wrapper implements Callback, Room.Held 
     ByteBuffer whole = AnswerHeaders.complete(getRequest(), getWrapped(), collected);
     int length = whole.remaining();
     Callback over = Callback.combine(Callback.from(written), taken);
-    if (AnswerHeaders.isBodiless(getStatus())) {
-      sendBodiless(over);
+    Drain rest = drain;
+    if (rest != null) {
+      super.write(false, whole, Callback.from(() -> rest.run(theEnd(over)), over::failed));
+    } else if (AnswerHeaders.isBodiless(getStatus())) {
+      super.write(false, null, theEnd(over));
     } else {
       super.write(true, whole, over);
     }
@@ -97,9 +100,13 @@ final class WholeAnswer extends Response.Wrapper implements Callback, Room.Held 
     }
   }
 
-  /** Jetty would give an answer that is sent at once a length, also where there mustn't be one. */
-  private void sendBodiless(Callback over) {
-    super.write(false, null, Callback.from(() -> super.write(true, null, over), over::failed));
+  /**
+   * Ends an answer that was sent already. Jetty would give one that is sent at once a length, also
+   * where there mustn't be one; and with the end of one whose request isn't read it would close the
+   * connection, so that a client which still sends never sees it.
+   */
+  private Callback theEnd(Callback over) {
+    return Callback.from(() -> super.write(true, null, over), over::failed);
   }
 
   /** A client that reads too slowly is left. */
@@ -150,12 +157,10 @@ final class WholeAnswer extends Response.Wrapper implements Callback, Room.Held 
     var unused =
         written.whenComplete(
             (nothing, failure) -> {
-              if (failure != null) {
-                failed(failure);
-              } else if (drain != null) {
-                drain.run(Callback.from(this::finish, end::failed));
-              } else {
+              if (failure == null) {
                 finish();
+              } else {
+                failed(failure);
               }
             });
   }

@@ -121,12 +121,30 @@ class EdgeTest {
   void refusesUnreadWhatSaysThatItIsTooLarge(String type, String header, int length, String says)
       throws Exception {
     String more = header == null ? "" : header + "\r\n";
-    String answer =
-        ask(
+    Socket socket =
+        send(
             "POST /checks HTTP/1.1\r\nHost: a\r\nContent-Type: %s\r\nContent-Length: %d\r\n%s\r\n"
                 .formatted(type, length, more));
+    socket.shutdownOutput();
+    String answer = rest(socket);
     assertThat(answer).startsWith("HTTP/1.1 413").contains("#body-too-large", says);
     assertThat(answer).contains("Connection: close");
+  }
+
+  /** Otherwise its network would tell it of a broken connection, and not of our answer. */
+  @Test
+  void whoStillSendsWhatIsTooLargeSeesTheAnswer() throws Exception {
+    byte[] piece = new byte[20_000];
+    for (int client = 0; client < 10; client++) {
+      Socket socket =
+          send(
+              "POST /checks HTTP/1.1\r\nHost: a\r\nContent-Length: %d\r\n\r\n"
+                  .formatted(2_000_000));
+      for (int sent = 0; sent < 2_000_000; sent += piece.length) {
+        socket.getOutputStream().write(piece);
+      }
+      assertThat(rest(socket)).startsWith("HTTP/1.1 413").contains("#body-too-large");
+    }
   }
 
   @Test

@@ -46,6 +46,7 @@ final class Browser implements AutoCloseable {
   static Browser open(String origin, Screen screen) {
     Browser browser = new Browser(origin, Chromium.take());
     browser.resize(screen);
+    browser.allowDownloads();
     browser.leaveStartPage();
     return browser;
   }
@@ -69,6 +70,13 @@ final class Browser implements AutoCloseable {
     driver.get("about:blank");
     requests();
     complaints();
+  }
+
+  /** Holds as long as the tab that it was said in. */
+  private void allowDownloads() {
+    driver.executeCdpCommand(
+        "Browser.setDownloadBehavior",
+        Map.of("behavior", "allow", "downloadPath", chromium.downloads().toString()));
   }
 
   void withoutScripts() {

@@ -39,9 +39,6 @@ final class Chromium {
     this.profile = profile;
     this.downloads = Files.createDirectory(profile.resolve("downloads"));
     this.driver = new ChromeDriver(service(), options(profile));
-    driver.executeCdpCommand(
-        "Browser.setDownloadBehavior",
-        Map.of("behavior", "allow", "downloadPath", downloads.toString()));
     Runtime.getRuntime().addShutdownHook(new Thread(this::end));
   }
 

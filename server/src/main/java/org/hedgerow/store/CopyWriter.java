@@ -5,11 +5,11 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 import java.io.BufferedWriter;
 import java.io.IOException;
 import java.io.OutputStreamWriter;
-import java.io.UncheckedIOException;
 import java.io.Writer;
 import java.sql.SQLException;
 import org.jdbi.v3.core.ConnectionException;
 import org.jdbi.v3.core.Handle;
+import org.jdbi.v3.core.statement.UnableToExecuteStatementException;
 import org.postgresql.PGConnection;
 import org.postgresql.copy.PGCopyOutputStream;
 
@@ -22,10 +22,14 @@ import org.postgresql.copy.PGCopyOutputStream;
 final class CopyWriter implements AutoCloseable {
   private static final int BUFFER = 1 << 16;
 
+  private final Handle handle;
+  private final String command;
   private final Writer out;
   private boolean rowBegun;
 
-  private CopyWriter(Writer out) {
+  private CopyWriter(Handle handle, String command, Writer out) {
+    this.handle = handle;
+    this.command = command;
     this.out = out;
   }
 
@@ -37,6 +41,8 @@ final class CopyWriter implements AutoCloseable {
       PGConnection connection = handle.getConnection().unwrap(PGConnection.class);
       String command = "copy " + target + " from stdin";
       return new CopyWriter(
+          handle,
+          command,
           new BufferedWriter(
               new OutputStreamWriter(new PGCopyOutputStream(connection, command, BUFFER), UTF_8)));
     } catch (SQLException problem) {
@@ -93,7 +99,7 @@ final class CopyWriter implements AutoCloseable {
     try {
       out.write(text);
     } catch (IOException problem) {
-      throw new UncheckedIOException(problem);
+      throw failure(problem);
     }
   }
 
@@ -102,7 +108,13 @@ final class CopyWriter implements AutoCloseable {
     try {
       out.close();
     } catch (IOException problem) {
-      throw new UncheckedIOException(problem);
+      throw failure(problem);
     }
+  }
+
+  /** The database's own complaint is the cause of it. */
+  private UnableToExecuteStatementException failure(IOException problem) {
+    return new UnableToExecuteStatementException(
+        "Rows can't be written", problem, handle.createUpdate(command).getContext());
   }
 }

@@ -26,7 +26,7 @@ public final class LiveEditions implements Editions, AutoCloseable {
   private static final int OLD_ONES_KEPT = 4;
 
   /** How long whoever publishes waits for others who do. The edition is shown soon all the same. */
-  private static final Duration PATIENCE = Duration.ofSeconds(5);
+  private static final Duration PATIENCE = Duration.ofSeconds(2);
 
   private final EditionReader reader;
   private final Outage outage;

@@ -27,6 +27,7 @@ final class DatabaseAway implements Scenario {
         for (int time = 0; time < times; time++) {
           Writing.pause(4000);
           away(relay, server, load.tally());
+          progress(time + 1, times);
         }
         load.stop();
         Reckoning reckoning = new Auditor(server.address(), ground.crew(), load.ledger()).reckon();

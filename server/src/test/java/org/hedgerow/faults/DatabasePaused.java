@@ -26,6 +26,7 @@ final class DatabasePaused implements Scenario {
         if (!new Recovery(server.address()).await(RECOVERY)) {
           load.tally().trouble("PostgreSQL goes on, and the server doesn't reach it");
         }
+        progress(time + 1, times);
       }
       load.stop();
       Reckoning reckoning = new Auditor(server.address(), ground.crew(), load.ledger()).reckon();

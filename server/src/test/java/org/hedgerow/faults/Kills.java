@@ -26,6 +26,7 @@ final class Kills implements Scenario {
         Writing.pause(ThreadLocalRandom.current().nextLong(500, 3000));
         kill(server, kill, load.tally());
         AmCheck.damage(server.data()).forEach(load.tally()::trouble);
+        progress(kill + 1, kills);
       }
       load.stop();
       Reckoning reckoning = new Auditor(server.address(), ground.crew(), load.ledger()).reckon();

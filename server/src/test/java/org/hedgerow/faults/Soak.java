@@ -34,6 +34,7 @@ final class Soak implements Scenario {
       for (int sample = 0; sample < SAMPLES; sample++) {
         Writing.pause(duration.toMillis() / SAMPLES);
         memory.add(Memory.of(server.pid()));
+        progress(sample + 1, SAMPLES);
       }
       load.stop();
       judge(memory, server, load.tally());

@@ -27,6 +27,7 @@ final class TwoServers implements Scenario {
           Writing.pause(1000);
           second.startAgain();
           second.awaitReady();
+          progress(kill + 1, kills);
         }
         load.stop();
         Reckoning reckoning = new Auditor(second.address(), ground.crew(), load.ledger()).reckon();

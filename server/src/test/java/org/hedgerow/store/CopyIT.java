@@ -1,8 +1,10 @@
 package org.hedgerow.store;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import org.jdbi.v3.core.Handle;
+import org.jdbi.v3.core.JdbiException;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -56,6 +58,24 @@ class CopyIT {
       assertThat(rows.next()).isTrue();
       assertThat(rows.nullable()).isEqualTo(text);
       assertThat(rows.next()).isFalse();
+    }
+  }
+
+  /** So that it is told from a fault of ours, and whoever asked is told to try again. */
+  @Test
+  void aConnectionThatBreaksIsTheDatabases() {
+    assertThatThrownBy(() -> database.bank().jdbi().useTransaction(CopyIT::writeAndBreak))
+        .isInstanceOfSatisfying(
+            JdbiException.class,
+            failure -> assertThat(SqlStates.isConnectionProblem(failure)).isTrue());
+  }
+
+  private static void writeAndBreak(Handle broken) {
+    broken.execute("create temporary table lost (text text)");
+    int pid = broken.createQuery("select pg_backend_pid()").mapTo(Integer.class).one();
+    try (CopyWriter rows = CopyWriter.into(broken, "lost (text)")) {
+      rows.text("ship").endRow();
+      handle.execute("select pg_terminate_backend(?, 5000)", pid);
     }
   }
 

@@ -10,6 +10,8 @@ import org.hedgerow.accounts.AccountServices;
 import org.hedgerow.accounts.KnownCentre;
 import org.hedgerow.accounts.Secret;
 import org.hedgerow.accounts.UnavailableException;
+import org.hedgerow.language.LoadedLater;
+import org.hedgerow.language.TrigramModel;
 import org.hedgerow.lexicon.Lexicon;
 import org.hedgerow.review.ReviewServices;
 import org.hedgerow.store.BankDatabase;
@@ -77,6 +79,7 @@ final class ServeCommand implements Callable<Integer> {
               editions::catchUp,
               () -> centre.get().approvals(),
               InstantSource.system());
+      LoadedLater english = new LoadedLater(TrigramModel::bundled);
       WebServer server =
           resources.add(
               Wiring.webServer(
@@ -86,17 +89,18 @@ final class ServeCommand implements Callable<Integer> {
                   accounts,
                   centre,
                   reviews,
-                  Wiring.composer(),
+                  Wiring.composer(english),
                   clients,
                   web.metrics(accounts.tokens())));
       indexed.join();
+      server.prepare();
       server.start();
       StopSignal stop = StopSignal.listen();
       bank.keepRunning(stop::fail);
       endWithoutMemory(stop);
       announce(server);
       firstLink(accounts).ifPresent(link -> announce(server, link));
-      prepareOthers(editions.newest());
+      prepareOthers(editions.newest(), english);
       stop.await();
     }
     return 0;
@@ -134,12 +138,15 @@ final class ServeCommand implements Callable<Integer> {
     lexicon.prepare(lexicon.accents().get(0).accent().tag());
   }
 
-  /** Nobody waits for the accents that are asked for less. */
-  private static void prepareOthers(Lexicon lexicon) {
+  /** Starting needn't wait for sentences and for the accents that are asked for less. */
+  private static void prepareOthers(Lexicon lexicon, LoadedLater english) {
     Thread others =
         new Thread(
-            () -> lexicon.accents().forEach(each -> lexicon.prepare(each.accent().tag())),
-            "prepare-accents");
+            () -> {
+              english.load();
+              lexicon.accents().forEach(each -> lexicon.prepare(each.accent().tag()));
+            },
+            "prepare-others");
     others.setDaemon(true);
     others.start();
   }

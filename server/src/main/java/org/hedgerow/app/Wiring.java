@@ -11,8 +11,6 @@ import java.util.function.Supplier;
 import org.hedgerow.accounts.AccountServices;
 import org.hedgerow.accounts.Argon2;
 import org.hedgerow.accounts.KnownCentre;
-import org.hedgerow.language.LoadedLater;
-import org.hedgerow.language.TrigramModel;
 import org.hedgerow.lexicon.Editions;
 import org.hedgerow.lexicon.Lexicon;
 import org.hedgerow.pictures.PictureIntake;
@@ -20,6 +18,7 @@ import org.hedgerow.review.ReviewServices;
 import org.hedgerow.seed.SeedKnowledge;
 import org.hedgerow.seedlexicon.SeedLexicon;
 import org.hedgerow.sentences.compose.Composer;
+import org.hedgerow.sentences.compose.Plausibility;
 import org.hedgerow.store.BankDatabase;
 import org.hedgerow.store.JdbiAccountBook;
 import org.hedgerow.store.JdbiAnswers;
@@ -83,10 +82,13 @@ final class Wiring {
     return AccountServices.of(new JdbiAccountBook(bank), new Argon2(), clock);
   }
 
-  /** Makes sentences; what it knows of English is loaded when it is first asked. */
-  static Composer composer() {
-    return new Composer(
-        SeedKnowledge.of(SeedLexicon.bundled()), new LoadedLater(TrigramModel::bundled));
+  /**
+   * Makes sentences.
+   *
+   * @param english how likely words are to follow each other
+   */
+  static Composer composer(Plausibility english) {
+    return new Composer(SeedKnowledge.of(SeedLexicon.bundled()), english);
   }
 
   static WebServer webServer(

@@ -5,7 +5,10 @@ import java.util.function.Supplier;
 import org.hedgerow.sentences.compose.Plausibility;
 import org.jspecify.annotations.Nullable;
 
-/** A model that is loaded when somebody first asks it, so that starting needn't wait for it. */
+/**
+ * A model that is loaded beside everything else, so that starting needn't wait for it. Whoever asks
+ * it before waits until it is there.
+ */
 public final class LoadedLater implements Plausibility {
 
   private final Supplier<? extends Plausibility> loader;
@@ -21,7 +24,8 @@ public final class LoadedLater implements Plausibility {
     return (loaded == null ? load() : loaded).perWord(words);
   }
 
-  private synchronized Plausibility load() {
+  /** Loads it, if nobody has before. */
+  public synchronized Plausibility load() {
     Plausibility loaded = model;
     if (loaded == null) {
       loaded = loader.get();

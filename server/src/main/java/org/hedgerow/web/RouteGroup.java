@@ -4,4 +4,7 @@ package org.hedgerow.web;
 @FunctionalInterface
 public interface RouteGroup {
   void addTo(Routes routes);
+
+  /** Works out what takes long at first, before anybody asks for it. */
+  default void prepare() {}
 }

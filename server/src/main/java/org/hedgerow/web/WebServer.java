@@ -47,6 +47,7 @@ public final class WebServer implements AutoCloseable {
 
   private final ListeningAddress address;
   private final Javalin javalin;
+  private final List<RouteGroup> groups;
   private final List<Route> table = new ArrayList<>();
 
   /** A server without accounts, which answers visitors only. */
@@ -67,6 +68,7 @@ public final class WebServer implements AutoCloseable {
       Guard guard,
       List<RouteGroup> groups) {
     this.address = address;
+    this.groups = groups;
     this.javalin =
         Javalin.create(
             config -> {
@@ -124,6 +126,11 @@ public final class WebServer implements AutoCloseable {
             }
           }
         });
+  }
+
+  /** Lets the first who ask be answered as fast as others. Starting does without. */
+  public void prepare() {
+    groups.forEach(RouteGroup::prepare);
   }
 
   /**

@@ -1,7 +1,11 @@
 package org.hedgerow.web.api;
 
 import com.fasterxml.jackson.databind.ObjectMapper;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
 import org.hedgerow.lexicon.Editions;
 import org.hedgerow.lexicon.Lexicon;
 import org.hedgerow.web.JsonBody;
@@ -24,6 +28,7 @@ public final class ApiRoutes implements RouteGroup {
   private final JsonBody bodies;
   private final Json json;
   private final AnswerCache cache = new AnswerCache();
+  private final List<ReadHandler> slowAtFirst = new ArrayList<>();
 
   public ApiRoutes(
       Editions editions, ValueCounts counts, SentenceOrders orders, ObjectMapper mapper) {
@@ -39,18 +44,18 @@ public final class ApiRoutes implements RouteGroup {
   @Override
   public void addTo(Routes routes) {
     Cors.open(routes, BASE);
-    read(routes, "/phonograms", new PhonogramsRead(json, counts));
+    slowAtFirst.add(read(routes, "/phonograms", new PhonogramsRead(json, counts)));
     read(routes, "/words", new WordsRead(json));
     read(routes, "/words/{spelling}", new WordRead(json, editions.log()));
-    read(routes, "/sounds", new SoundsRead(json, families));
+    slowAtFirst.add(read(routes, "/sounds", new SoundsRead(json, families)));
     read(routes, "/sounds/{sound}", new SoundRead(json, families));
     read(routes, "/rules/{name}", NamedRead.rules(json));
     read(routes, "/rules", new RulesRead(json));
     read(routes, "/sequences/{name}", NamedRead.sequences(json));
-    read(routes, "/sequences", new SequencesRead(json));
+    slowAtFirst.add(read(routes, "/sequences", new SequencesRead(json)));
     read(routes, "/sight-words/{name}", NamedRead.sightWords(json));
     read(routes, "/sight-words", new SightWordsRead(json));
-    read(routes, "/needs", new NeedsRead(json));
+    slowAtFirst.add(read(routes, "/needs", new NeedsRead(json)));
     read(routes, "/sentences", new SentencesRead(json));
     EditionReads log = new EditionReads(editions);
     log(routes, EditionReads.LIST, EditionReads.PARAMETERS, log::list);
@@ -67,11 +72,26 @@ public final class ApiRoutes implements RouteGroup {
     Cors.allow(routes, BASE + "/openapi.yaml", "GET");
   }
 
-  private void read(Routes routes, String path, Read read) {
+  @Override
+  public void prepare() {
+    ExecutorService threads = Executors.newFixedThreadPool(slowAtFirst.size());
+    try {
+      CompletableFuture.allOf(
+              slowAtFirst.stream()
+                  .map(each -> CompletableFuture.runAsync(each::prepareFirst, threads))
+                  .toArray(CompletableFuture[]::new))
+          .join();
+    } finally {
+      threads.shutdown();
+    }
+  }
+
+  private ReadHandler read(Routes routes, String path, Read read) {
     ReadHandler handler = new ReadHandler(editions, cache, read);
     editions.beforeEach(handler::prepare);
     routes.get(BASE + path, handler);
     Cors.allow(routes, BASE + path, "GET");
+    return handler;
   }
 
   private void log(Routes routes, String path, List<String> names, LogHandler.LogRead read) {

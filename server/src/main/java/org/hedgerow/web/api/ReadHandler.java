@@ -57,6 +57,12 @@ final class ReadHandler implements Handler {
     lately.askAgain(wording -> prepare(next, wording));
   }
 
+  /** Works out what the newest edition answers to whoever asks for nothing in particular. */
+  void prepareFirst() {
+    Wording plain = Wording.ofNothing();
+    answer(editions.newest(), plain, parameters(plain));
+  }
+
   /** What an older edition answers stays as it is, and that edition may have to be read first. */
   private void prepare(Lexicon next, Wording wording) {
     Parameters parameters = parameters(wording);

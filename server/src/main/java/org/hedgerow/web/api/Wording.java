@@ -24,6 +24,11 @@ record Wording(String path, Map<String, String> named, String query, String acce
         AcceptEncoding.gzip(context.header(Header.ACCEPT_ENCODING)));
   }
 
+  /** Without path, parameters or headers. */
+  static Wording ofNothing() {
+    return new Wording("", Map.of(), "", "", false);
+  }
+
   /**
    * Whether the query holds a parameter. One whose name is percent-encoded for no reason isn't
    * seen.

@@ -3,6 +3,7 @@ package org.hedgerow.web.pages.review;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
+import java.time.temporal.ChronoUnit;
 import java.util.Locale;
 
 /**
@@ -18,6 +19,6 @@ record Times(String machine, String words) {
           .withZone(ZoneOffset.UTC);
 
   static Times of(Instant moment) {
-    return new Times(moment.toString(), FORMAT.format(moment));
+    return new Times(moment.truncatedTo(ChronoUnit.SECONDS).toString(), FORMAT.format(moment));
   }
 }

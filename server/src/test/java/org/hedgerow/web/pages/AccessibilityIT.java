@@ -7,6 +7,8 @@ import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 
 /**
  * Pages for people who see little, hear them, or move about with difficulty: axe-core finds
@@ -27,20 +29,11 @@ class AccessibilityIT {
     server.close();
   }
 
-  @Test
-  void axeFindsNothingOnPhones() {
-    axeFindsNothing(Screen.PHONE, SamplePages.ADDRESSES);
-  }
-
-  /** What a page says is the same there; only where it stands differs. */
-  @Test
-  void axeFindsNothingOnDesks() {
-    axeFindsNothing(Screen.DESKTOP, SamplePages.KINDS);
-  }
-
-  private void axeFindsNothing(Screen screen, List<String> addresses) {
+  @ParameterizedTest
+  @EnumSource
+  void axeFindsNothing(Screen screen) {
     try (Browser browser = Browser.open(server.origin(), screen)) {
-      for (String address : addresses) {
+      for (String address : SamplePages.ADDRESSES) {
         browser.go(address);
         assertThat(Axe.violations(browser)).as(address).isEmpty();
       }

@@ -43,21 +43,5 @@ final class SamplePages {
           "/sentences/make?for=oa+1&accent=en-US,en-GB&keep=The+goat+is+on+a+boat.",
           "/nowhere");
 
-  /** One page of each kind, with as much on it as there can be. */
-  static final List<String> KINDS =
-      List.of(
-          "/",
-          "/?phonogram=ou&value=1&letters=5&position=middle&syllables=1&taught=sh,ch",
-          "/?phonogram=ea&value=1&word=teacher",
-          "/words/encyclopedically",
-          "/compare?phonogram=ar&value=1&accent=en-US&with=en-GB",
-          "/sequences?sequence=pairs&accent=en-GB",
-          "/sight-words?accent=en-GB",
-          "/needs",
-          "/sentences?for=oa+1&accent=en-US,en-GB",
-          "/sentences/check?for=oa+1&text=The+goat+and+the+sheep+ran+to+a+tree+%F0%9F%90%90",
-          "/sentences/make?for=oa+1&accent=en-US,en-GB&keep=The+goat+is+on+a+boat.",
-          "/nowhere");
-
   private SamplePages() {}
 }

@@ -8,7 +8,7 @@ interface Scenario {
   /** Runs it on servers and a data folder of its own, and stops them. */
   Result run(Ground ground) throws Exception;
 
-  /** Tells whoever waits how far it is. */
+  /** Prints how far the scenario has got. */
   default void progress(int done, int all) {
     System.err.printf("%s: %d of %d%n", name(), done, all);
   }

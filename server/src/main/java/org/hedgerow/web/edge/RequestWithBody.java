@@ -28,7 +28,7 @@ final class RequestWithBody extends Request.Wrapper {
     return chunk;
   }
 
-  /** Nothing but what is in memory; the rest of a refused body is for {@link Drain}. */
+  /** Discards only what is in memory; {@link Drain} reads the rest of a refused body. */
   @Override
   public boolean consumeAvailable() {
     next = Content.Chunk.EOF;

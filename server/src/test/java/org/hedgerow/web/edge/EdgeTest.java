@@ -131,7 +131,7 @@ class EdgeTest {
     assertThat(answer).contains("Connection: close");
   }
 
-  /** Otherwise its network would tell it of a broken connection, and not of our answer. */
+  /** Closing the connection too early would show the client a reset instead of the answer. */
   @Test
   void whoStillSendsWhatIsTooLargeSeesTheAnswer() throws Exception {
     byte[] piece = new byte[20_000];

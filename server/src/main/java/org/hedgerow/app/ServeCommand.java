@@ -62,6 +62,8 @@ final class ServeCommand implements Callable<Integer> {
     Clients clients = web.clients(host);
     address.requireFree();
     try (ClosedAtExit resources = ClosedAtExit.create()) {
+      LoadedLater english = new LoadedLater(TrigramModel::bundled);
+      CompletableFuture<Void> loaded = CompletableFuture.runAsync(english::load);
       BankDatabase bank = resources.add(database.open());
       new SeedTask().runIfEmpty(bank, spec.commandLine().getOut());
       LiveEditions editions = resources.add(new LiveEditions(bank, first(bank)));
@@ -79,7 +81,6 @@ final class ServeCommand implements Callable<Integer> {
               editions::catchUp,
               () -> centre.get().approvals(),
               InstantSource.system());
-      LoadedLater english = new LoadedLater(TrigramModel::bundled);
       WebServer server =
           resources.add(
               Wiring.webServer(
@@ -92,15 +93,15 @@ final class ServeCommand implements Callable<Integer> {
                   Wiring.composer(english),
                   clients,
                   web.metrics(accounts.tokens())));
-      indexed.join();
-      server.prepare();
+      CompletableFuture.allOf(loaded, indexed).join();
+      server.rehearse();
       server.start();
       StopSignal stop = StopSignal.listen();
       bank.keepRunning(stop::fail);
       endWithoutMemory(stop);
       announce(server);
       firstLink(accounts).ifPresent(link -> announce(server, link));
-      prepareOthers(editions.newest(), english);
+      prepareOthers(editions.newest());
       stop.await();
     }
     return 0;
@@ -138,14 +139,11 @@ final class ServeCommand implements Callable<Integer> {
     lexicon.prepare(lexicon.accents().get(0).accent().tag());
   }
 
-  /** Starting needn't wait for sentences and for the accents that are asked for less. */
-  private static void prepareOthers(Lexicon lexicon, LoadedLater english) {
+  /** Starting needn't wait for the accents that are asked for less. */
+  private static void prepareOthers(Lexicon lexicon) {
     Thread others =
         new Thread(
-            () -> {
-              english.load();
-              lexicon.accents().forEach(each -> lexicon.prepare(each.accent().tag()));
-            },
+            () -> lexicon.accents().forEach(each -> lexicon.prepare(each.accent().tag())),
             "prepare-others");
     others.setDaemon(true);
     others.start();

@@ -2,29 +2,64 @@ package org.hedgerow.reading;
 
 import static java.util.stream.Collectors.joining;
 
+import java.util.ArrayList;
 import java.util.List;
-import java.util.function.Predicate;
 import org.hedgerow.phonics.Alignment;
 import org.hedgerow.phonics.Correspondence;
 import org.hedgerow.phonics.Sound;
 import org.hedgerow.phonics.Span;
 
-/**
- * An aligned pronunciation of a word, beside the standard that it is measured by.
- *
- * @param accent the accent that was asked for
- * @param spoken the accent of the pronunciation, which may be the other's parent
- */
-record Passage(
-    Subject subject,
-    String accent,
-    String spoken,
-    Alignment alignment,
-    List<FalsePairs.Pair> falsePairs,
-    Standard standard) {
+/** An aligned pronunciation of a word, beside the standard that it is measured by. */
+final class Passage {
+  private final Subject subject;
+  private final String accent;
+  private final String spoken;
+  private final Alignment alignment;
+  private final List<FalsePairs.Pair> falsePairs;
+  private final Standard standard;
+  private final List<Span> targets;
+  private final List<Span> blocked;
 
-  Passage {
-    falsePairs = List.copyOf(falsePairs);
+  /**
+   * @param accent the accent that was asked for
+   * @param spoken the accent of the pronunciation, which may be the other's parent
+   */
+  Passage(
+      Subject subject,
+      String accent,
+      String spoken,
+      Alignment alignment,
+      List<FalsePairs.Pair> falsePairs,
+      Standard standard) {
+    this.subject = subject;
+    this.accent = accent;
+    this.spoken = spoken;
+    this.alignment = alignment;
+    this.falsePairs = List.copyOf(falsePairs);
+    this.standard = standard;
+    List<Span> wanted = new ArrayList<>();
+    List<Span> unreadable = new ArrayList<>();
+    for (Span span : alignment.spans()) {
+      if (standard.isTarget(span.correspondence())) {
+        wanted.add(span);
+      } else if (!isReadable(span)) {
+        unreadable.add(span);
+      }
+    }
+    this.targets = List.copyOf(wanted);
+    this.blocked = List.copyOf(unreadable);
+  }
+
+  Standard standard() {
+    return standard;
+  }
+
+  Alignment alignment() {
+    return alignment;
+  }
+
+  List<FalsePairs.Pair> falsePairs() {
+    return falsePairs;
   }
 
   List<Span> spans() {
@@ -32,18 +67,17 @@ record Passage(
   }
 
   List<Span> targets() {
-    return spans().stream().filter(span -> standard.isTarget(span.correspondence())).toList();
+    return targets;
   }
 
   /** The spans that a child cannot read, the target aside. */
   List<Span> blocked() {
-    return spans().stream().filter(Predicate.not(this::isReadable)).toList();
+    return blocked;
   }
 
   private boolean isReadable(Span span) {
     boolean inEnding = subject.endsInAddedS() && Standard.isFinalS(subject.spelling(), span);
-    return standard.isTarget(span.correspondence())
-        || standard.allows(span.realisation(), inEnding);
+    return standard.allows(span.realisation(), inEnding);
   }
 
   boolean hasTargetGrapheme(Span span) {

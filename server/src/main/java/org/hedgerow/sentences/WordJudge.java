@@ -26,7 +26,7 @@ public final class WordJudge {
   private static final Set<FindingCode> MIXED =
       Set.of(FindingCode.OTHER_VALUE, FindingCode.REPEATED_TARGET);
 
-  static final char APOSTROPHE = '\'';
+  public static final char APOSTROPHE = '\'';
   private static final String OWNER = "'s";
 
   private final Lexicon lexicon;

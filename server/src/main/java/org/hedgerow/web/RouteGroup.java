@@ -1,10 +1,14 @@
 package org.hedgerow.web;
 
+import java.util.List;
+
 /** Some routes that belong together. */
 @FunctionalInterface
 public interface RouteGroup {
   void addTo(Routes routes);
 
-  /** Works out what takes long at first, before anybody asks for it. */
-  default void prepare() {}
+  /** What takes long when it is first asked for, to be gone through before anybody asks. */
+  default List<Runnable> rehearsals() {
+    return List.of();
+  }
 }

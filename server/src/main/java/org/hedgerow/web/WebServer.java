@@ -11,6 +11,9 @@ import io.micrometer.core.instrument.MeterRegistry;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
 import org.eclipse.jetty.server.AbstractConnector;
 import org.eclipse.jetty.server.Connector;
 import org.eclipse.jetty.server.NetworkConnectionLimit;
@@ -20,9 +23,12 @@ import org.eclipse.jetty.util.thread.QueuedThreadPool;
 import org.hedgerow.web.edge.Edge;
 import org.hedgerow.web.edge.UnroutedErrors;
 import org.hedgerow.web.problems.ErrorMapping;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
 
 /** The HTTP server. Closing it lets the requests in flight finish, for a while. */
 public final class WebServer implements AutoCloseable {
+  private static final Logger LOG = LoggerFactory.getLogger(WebServer.class);
   private static final Duration STOP_TIME = Duration.ofSeconds(10);
 
   /** How long connections may be silent when it stops, unless a request is worked on. */
@@ -128,9 +134,31 @@ public final class WebServer implements AutoCloseable {
         });
   }
 
-  /** Lets the first who ask be answered as fast as others. Starting does without. */
-  public void prepare() {
-    groups.forEach(RouteGroup::prepare);
+  /**
+   * Lets the first who ask be answered as fast as others. Starting does without, and what fails
+   * here is left for whoever asks.
+   */
+  public void rehearse() {
+    List<Runnable> rehearsals =
+        groups.stream().flatMap(group -> group.rehearsals().stream()).toList();
+    ExecutorService threads = Executors.newCachedThreadPool();
+    try {
+      CompletableFuture.allOf(
+              rehearsals.stream()
+                  .map(each -> CompletableFuture.runAsync(() -> attempt(each), threads))
+                  .toArray(CompletableFuture[]::new))
+          .join();
+    } finally {
+      threads.shutdown();
+    }
+  }
+
+  private static void attempt(Runnable rehearsal) {
+    try {
+      rehearsal.run();
+    } catch (RuntimeException failure) {
+      LOG.warn("Something that the server prepares for couldn't be prepared", failure);
+    }
   }
 
   /**

@@ -29,6 +29,7 @@ import java.util.List;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicBoolean;
 import org.hedgerow.web.problems.ErrorMapping;
 import org.hedgerow.web.problems.JsonProblems;
 import org.hedgerow.web.problems.Problem;
@@ -389,5 +390,47 @@ class WebServerTest {
 
   private HttpResponse<String> send(HttpRequest.Builder request) throws Exception {
     return client.send(request.build(), BodyHandlers.ofString());
+  }
+
+  @Test
+  void aRehearsalThatFailsKeepsNothingFromStarting() throws Exception {
+    Logger log = (Logger) LoggerFactory.getLogger(WebServer.class);
+    log.setLevel(Level.OFF); // the failure is meant
+    AtomicBoolean rehearsed = new AtomicBoolean();
+    RouteGroup failing =
+        new RouteGroup() {
+          @Override
+          public void addTo(Routes routes) {
+            routes.get("/there", context -> context.result("there"));
+          }
+
+          @Override
+          public List<Runnable> rehearsals() {
+            return List.of(
+                () -> {
+                  throw new IllegalStateException("no rules");
+                },
+                () -> rehearsed.set(true));
+          }
+        };
+    PrometheusMeterRegistry meters = new PrometheusMeterRegistry(PrometheusConfig.DEFAULT);
+    JsonProblems problems = new JsonProblems(mapper);
+    try (WebServer another =
+        new WebServer(
+            new ListeningAddress("127.0.0.1", 0),
+            mapper,
+            meters,
+            new ErrorMapping(problems, problems),
+            List.of(failing))) {
+      another.rehearse();
+      another.start();
+
+      URI there = URI.create("http://127.0.0.1:%d/there".formatted(another.port()));
+      assertThat(client.send(HttpRequest.newBuilder(there).build(), BodyHandlers.ofString()).body())
+          .isEqualTo("there");
+      assertThat(rehearsed).isTrue();
+    } finally {
+      log.setLevel(null);
+    }
   }
 }

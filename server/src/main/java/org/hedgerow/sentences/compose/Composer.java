@@ -84,18 +84,30 @@ public final class Composer {
     WordJudge judge = new WordJudge(question.lexicon(), question.standard());
     return new Pantry(
         knowledge,
-        word -> isSpeltSo(word, question) ? use(judge.judge(word)) : Use.NONE,
+        word -> mayPass(word, question) ? use(judge.judge(word)) : Use.NONE,
         question.wanted());
   }
 
+  /**
+   * Whether a word is worth judging. One that the bank doesn't hold never passes, unless it was
+   * taught whole or belongs to another word: guessing how it is said would be the longest part of
+   * laying out a pantry.
+   */
+  private static boolean mayPass(String word, Question question) {
+    return question
+        .lexicon()
+        .word(word)
+        .map(known -> isWrittenSo(known, question))
+        .orElseGet(
+            () ->
+                question.standard().sightWords().contains(word)
+                    || word.indexOf(WordJudge.APOSTROPHE) >= 0);
+  }
+
   /** Whether readers of all accents write a word so, or it is asked for all the same. */
-  private static boolean isSpeltSo(String word, Question question) {
-    return question.wanted().contains(word)
-        || question
-            .lexicon()
-            .word(word)
-            .map(known -> isSpeltSo(known, question.lexicon(), question.standard().accents()))
-            .orElse(true);
+  private static boolean isWrittenSo(Word word, Question question) {
+    return question.wanted().contains(word.spelling())
+        || isSpeltSo(word, question.lexicon(), question.standard().accents());
   }
 
   private static boolean isSpeltSo(Word word, Lexicon lexicon, List<String> accents) {

@@ -1,5 +1,6 @@
 package org.hedgerow.sentences.compose;
 
+import java.util.Collections;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -39,7 +40,7 @@ public record Selection(Set<String> classes, Set<String> nouns) {
   public boolean allows(Noun noun, String form) {
     return nouns.contains(noun.singular())
         || nouns.contains(form)
-        || classes.stream().anyMatch(noun::is);
+        || !Collections.disjoint(classes, noun.classes());
   }
 
   /** Whether the noun is meant itself. */

@@ -3,9 +3,6 @@ package org.hedgerow.web.api;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.concurrent.CompletableFuture;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
 import org.hedgerow.lexicon.Editions;
 import org.hedgerow.lexicon.Lexicon;
 import org.hedgerow.web.JsonBody;
@@ -28,7 +25,7 @@ public final class ApiRoutes implements RouteGroup {
   private final JsonBody bodies;
   private final Json json;
   private final AnswerCache cache = new AnswerCache();
-  private final List<ReadHandler> slowAtFirst = new ArrayList<>();
+  private final List<Runnable> rehearsals = new ArrayList<>();
 
   public ApiRoutes(
       Editions editions, ValueCounts counts, SentenceOrders orders, ObjectMapper mapper) {
@@ -44,18 +41,18 @@ public final class ApiRoutes implements RouteGroup {
   @Override
   public void addTo(Routes routes) {
     Cors.open(routes, BASE);
-    slowAtFirst.add(read(routes, "/phonograms", new PhonogramsRead(json, counts)));
+    rehearse(read(routes, "/phonograms", new PhonogramsRead(json, counts)));
     read(routes, "/words", new WordsRead(json));
     read(routes, "/words/{spelling}", new WordRead(json, editions.log()));
-    slowAtFirst.add(read(routes, "/sounds", new SoundsRead(json, families)));
+    rehearse(read(routes, "/sounds", new SoundsRead(json, families)));
     read(routes, "/sounds/{sound}", new SoundRead(json, families));
     read(routes, "/rules/{name}", NamedRead.rules(json));
     read(routes, "/rules", new RulesRead(json));
     read(routes, "/sequences/{name}", NamedRead.sequences(json));
-    slowAtFirst.add(read(routes, "/sequences", new SequencesRead(json)));
+    rehearse(read(routes, "/sequences", new SequencesRead(json)));
     read(routes, "/sight-words/{name}", NamedRead.sightWords(json));
     read(routes, "/sight-words", new SightWordsRead(json));
-    slowAtFirst.add(read(routes, "/needs", new NeedsRead(json)));
+    rehearse(read(routes, "/needs", new NeedsRead(json)));
     read(routes, "/sentences", new SentencesRead(json));
     EditionReads log = new EditionReads(editions);
     log(routes, EditionReads.LIST, EditionReads.PARAMETERS, log::list);
@@ -73,17 +70,12 @@ public final class ApiRoutes implements RouteGroup {
   }
 
   @Override
-  public void prepare() {
-    ExecutorService threads = Executors.newFixedThreadPool(slowAtFirst.size());
-    try {
-      CompletableFuture.allOf(
-              slowAtFirst.stream()
-                  .map(each -> CompletableFuture.runAsync(each::prepareFirst, threads))
-                  .toArray(CompletableFuture[]::new))
-          .join();
-    } finally {
-      threads.shutdown();
-    }
+  public List<Runnable> rehearsals() {
+    return List.copyOf(rehearsals);
+  }
+
+  private void rehearse(ReadHandler handler) {
+    rehearsals.add(handler::answerNobody);
   }
 
   private ReadHandler read(Routes routes, String path, Read read) {

@@ -58,7 +58,7 @@ final class ReadHandler implements Handler {
   }
 
   /** Works out what the newest edition answers to whoever asks for nothing in particular. */
-  void prepareFirst() {
+  void answerNobody() {
     Wording plain = Wording.ofNothing();
     answer(editions.newest(), plain, parameters(plain));
   }

@@ -37,11 +37,13 @@ final class ApiServer implements AutoCloseable {
   private final ObjectMapper mapper = JsonMapping.mapper();
   private final OpenApiContract contract = OpenApiContract.published();
   private final HttpClient client = HttpClient.newHttpClient();
+  private final ApiRoutes routes;
   private final WebServer server;
 
   private ApiServer(Editions editions, SentenceOrders orders) {
     PrometheusMeterRegistry meters = new PrometheusMeterRegistry(PrometheusConfig.DEFAULT);
     JsonProblems problems = new JsonProblems(mapper);
+    this.routes = new ApiRoutes(editions, new ValueCounts(), orders, mapper);
     this.server =
         new WebServer(
             new ListeningAddress("127.0.0.1", 0),
@@ -51,7 +53,7 @@ final class ApiServer implements AutoCloseable {
             List.of(
                 new HealthRoutes(new SettableHealth()),
                 new MetricsRoutes(meters, asker -> true),
-                new ApiRoutes(editions, new ValueCounts(), orders, mapper),
+                routes,
                 new DocsRoutes()));
   }
 
@@ -71,6 +73,11 @@ final class ApiServer implements AutoCloseable {
 
   int port() {
     return server.port();
+  }
+
+  /** What the server goes through before it starts, a fault in which is no reason not to start. */
+  List<Runnable> rehearsals() {
+    return routes.rehearsals();
   }
 
   HttpResponse<String> get(String path, String... headers) throws Exception {

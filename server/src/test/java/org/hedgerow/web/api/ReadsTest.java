@@ -394,4 +394,9 @@ class ReadsTest {
         .contains("pass")
         .doesNotContain("cat", "dog");
   }
+
+  @Test
+  void whatIsGoneThroughBeforeTheStartFailsNowhere() {
+    assertThat(server.rehearsals()).isNotEmpty().allSatisfy(Runnable::run);
+  }
 }

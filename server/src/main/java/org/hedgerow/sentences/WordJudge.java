@@ -52,6 +52,12 @@ public final class WordJudge {
     return known;
   }
 
+  /** The same, but not remembered. */
+  public JudgedWord judgeOnce(String word) {
+    JudgedWord known = judged.get(word);
+    return known == null ? judgeNew(word) : known;
+  }
+
   private JudgedWord judgeNew(String word) {
     if (word.indexOf(APOSTROPHE) >= 0) {
       return shortened(word);

@@ -2,7 +2,9 @@ package org.hedgerow.sentences.compose;
 
 import java.time.Duration;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Predicate;
 import org.hedgerow.caching.Caches;
 import org.hedgerow.caching.Memo;
@@ -82,9 +84,17 @@ public final class Composer {
 
   private Pantry layOut(Question question) {
     WordJudge judge = new WordJudge(question.lexicon(), question.standard());
+    Map<String, Use> uses = new ConcurrentHashMap<>();
     return new Pantry(
         knowledge,
-        word -> mayPass(word, question) ? use(judge.judge(word)) : Use.NONE,
+        word -> {
+          Use known = uses.get(word);
+          if (known == null) {
+            known = mayPass(word, question) ? use(judge.judgeOnce(word)) : Use.NONE;
+            uses.put(word, known);
+          }
+          return known;
+        },
         question.wanted());
   }
 

@@ -30,7 +30,8 @@ public final class SentenceOrders {
   private final Cache<Order, Drafts> kept =
       Caches.builder().maximumSize(MAX_KEPT).expireAfterAccess(KEPT_FOR).build();
 
-  private record Order(DraftOrder order, Lexicon lexicon, SentenceStandard standard) {}
+  /** By the number of the edition: a lexicon in here would be kept long after it was replaced. */
+  private record Order(DraftOrder order, int edition, SentenceStandard standard) {}
 
   /**
    * @param pace how many orders a client may send
@@ -56,22 +57,22 @@ public final class SentenceOrders {
    */
   public Drafts compose(
       Context context, DraftOrder order, Lexicon lexicon, SentenceStandard standard) {
-    Order asked = new Order(order, lexicon, standard);
+    Order asked = new Order(order, lexicon.edition(), standard);
     Optional<Drafts> known = known(asked);
     if (known.isPresent()) {
       pace.show(context);
       return known.get();
     }
     pace.count(context);
-    return turns.take(context, () -> known(asked).orElseGet(() -> composed(asked)));
+    return turns.take(context, () -> known(asked).orElseGet(() -> composed(asked, lexicon)));
   }
 
   private Optional<Drafts> known(Order asked) {
     return Optional.ofNullable(kept.getIfPresent(asked));
   }
 
-  private Drafts composed(Order asked) {
-    Drafts made = composer.compose(asked.order(), asked.lexicon(), asked.standard());
+  private Drafts composed(Order asked, Lexicon lexicon) {
+    Drafts made = composer.compose(asked.order(), lexicon, asked.standard());
     kept.put(asked, made);
     return made;
   }

@@ -4,15 +4,19 @@ import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CopyOnWriteArrayList;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
 import java.util.concurrent.TimeUnit;
-import java.util.concurrent.locks.ReentrantLock;
+import java.util.concurrent.TimeoutException;
 import java.util.function.Consumer;
 import org.hedgerow.accounts.UnavailableException;
 import org.hedgerow.caching.Memo;
 import org.hedgerow.lexicon.EditionLog;
 import org.hedgerow.lexicon.Editions;
 import org.hedgerow.lexicon.Lexicon;
-import org.jdbi.v3.core.JdbiException;
+import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
@@ -25,14 +29,14 @@ public final class LiveEditions implements Editions, AutoCloseable {
   private static final Logger LOG = LoggerFactory.getLogger(LiveEditions.class);
   private static final int OLD_ONES_KEPT = 4;
 
-  /** How long whoever publishes waits for others who do. The edition is shown soon all the same. */
+  /** How long whoever publishes waits for the edition to be shown. It is shown all the same. */
   private static final Duration PATIENCE = Duration.ofSeconds(2);
 
   private final EditionReader reader;
   private final Outage outage;
   private final RememberedEditionLog log;
   private final Lexicon first;
-  private final ReentrantLock making = new ReentrantLock();
+  private final ExecutorService showing = Executors.newSingleThreadExecutor(LiveEditions::thread);
   private final Memo<Integer, Lexicon> old = Memo.ofSize(OLD_ONES_KEPT);
   private final List<Consumer<Lexicon>> preparations = new CopyOnWriteArrayList<>();
   private final EditionListener listener;
@@ -90,60 +94,51 @@ public final class LiveEditions implements Editions, AutoCloseable {
 
   /**
    * Makes sure that an edition which was published is answered from now on. Whoever publishes calls
-   * it after the commit, so that their own answer isn't ahead of the next read.
+   * it after the commit, so that their own answer isn't ahead of the next read; where the database
+   * goes away just then, the edition is shown as soon as it can be read.
    */
   public void catchUp(int number) {
     if (number > newest.edition()) {
-      try {
-        look(number);
-      } catch (UnavailableException later) {
-        LOG.warn("Edition {} can't be read yet: {}", number, later.getMessage());
-      } catch (JdbiException problem) {
-        LOG.warn("Edition {} can't be read yet", number, problem);
-      }
+      await(look(number), number);
     }
   }
 
-  /** Whoever waited while others looked may find that they saw the edition too. */
-  private void look(int number) {
-    outage
-        .writes()
-        .over(
-            () -> {
-              if (takesTurn()) {
-                lookInTurn(number);
-              } else {
-                LOG.warn("An edition is being read for more than {}.", PATIENCE);
-              }
-              return newest;
-            });
-  }
-
-  private void lookInTurn(int number) {
+  private void await(Future<?> look, int number) {
     try {
-      if (number > newest.edition()) {
-        showNext();
-      }
-    } finally {
-      making.unlock();
-    }
-  }
-
-  private boolean takesTurn() {
-    try {
-      return making.tryLock(PATIENCE.toMillis(), TimeUnit.MILLISECONDS);
+      look.get(PATIENCE.toMillis(), TimeUnit.MILLISECONDS);
+    } catch (TimeoutException later) {
+      LOG.warn("Edition {} isn't shown after {}.", number, PATIENCE);
     } catch (InterruptedException stopped) {
       Thread.currentThread().interrupt();
-      return false;
+    } catch (ExecutionException failed) {
+      warn(number, failed.getCause());
     }
+  }
+
+  private static void warn(int number, @Nullable Throwable problem) {
+    if (problem instanceof UnavailableException later) {
+      LOG.warn("Edition {} can't be read yet: {}", number, later.getMessage());
+    } else {
+      LOG.warn("Edition {} can't be read yet", number, problem);
+    }
+  }
+
+  /** Those who asked for the same one before may have had it shown. */
+  private Future<?> look(int number) {
+    return showing.submit(
+        () -> {
+          if (number > newest.edition()) {
+            outage.writes().over(this::showNext);
+          }
+        });
   }
 
   private void lookAndRemember(int number) {
-    look(number);
+    await(look(number), number);
     log.catchUp();
   }
 
-  private void showNext() {
+  private Lexicon showNext() {
     Lexicon before = newest;
     Lexicon next = outage.told(() -> after(before));
     if (next != before) {
@@ -152,6 +147,7 @@ public final class LiveEditions implements Editions, AutoCloseable {
       old.put(before.edition(), before);
       LOG.info("Edition {} is answered from now on.", next.edition());
     }
+    return next;
   }
 
   /** What can't be prepared is worked out when it is asked for. */
@@ -170,8 +166,15 @@ public final class LiveEditions implements Editions, AutoCloseable {
         : before.edition(later.edition(), later.changes());
   }
 
+  private static Thread thread(Runnable task) {
+    Thread thread = new Thread(task, "show-editions");
+    thread.setDaemon(true);
+    return thread;
+  }
+
   @Override
   public void close() {
     listener.close();
+    showing.shutdown();
   }
 }

@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.BooleanSupplier;
 import java.util.function.ObjIntConsumer;
@@ -33,6 +34,7 @@ import org.hedgerow.seed.SeededLexicon;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
 
 /** Editions published one after the other, on a bank with the common words. */
 class EditionsIT {
@@ -234,6 +236,29 @@ class EditionsIT {
     await(() -> breakListening() == 1);
     publishUnseen((writer, number) -> writer.replace(approved(word("ship")), number));
     await(() -> editions.newest().edition() == 2);
+  }
+
+  /** Their answer isn't kept back: the edition is shown as soon as it can be. */
+  @Test
+  @Timeout(20)
+  void whoeverPublishesWaitsOnlySoLongUntilTheEditionIsShown() throws Exception {
+    CountDownLatch slow = new CountDownLatch(1);
+    editions.beforeEach(next -> await(slow));
+    int edition = publishUnseen((writer, number) -> writer.replace(approved(word("ship")), number));
+
+    editions.catchUp(edition);
+    assertThat(editions.newest().edition()).isLessThan(edition);
+
+    slow.countDown();
+    await(() -> editions.newest().edition() == edition);
+  }
+
+  private static void await(CountDownLatch latch) {
+    try {
+      latch.await();
+    } catch (InterruptedException interruption) {
+      Thread.currentThread().interrupt();
+    }
   }
 
   private int breakListening() {

@@ -5,9 +5,9 @@ import org.hedgerow.language.LoadedLater;
 import org.hedgerow.language.TrigramModel;
 import org.hedgerow.seedlexicon.SeedLexicon;
 import org.hedgerow.sentences.compose.Composer;
-import org.hedgerow.web.query.SentenceOrders;
 import org.hedgerow.web.security.Clients;
 import org.hedgerow.web.security.Paces;
+import org.hedgerow.web.sentences.SentenceOrders;
 
 /** The composer with all it knows; made once for all tests of a run. */
 public final class SeededComposer {

@@ -9,23 +9,24 @@ import java.util.regex.Pattern;
 import org.hedgerow.lexicon.Range;
 
 /** Reads parameters that have a few names, or numbers, to choose from. */
-final class ChoiceReader {
+public final class ChoiceReader {
 
   private static final Pattern NUMBER = Pattern.compile("0|[1-9][0-9]{0,5}");
   private static final Pattern RANGE = Pattern.compile("([1-9][0-9]?)(?:-([1-9][0-9]?))?");
 
   private final Parameters parameters;
 
-  ChoiceReader(Parameters parameters) {
+  public ChoiceReader(Parameters parameters) {
     this.parameters = parameters;
   }
 
   /** What the value of a parameter stands for; empty if it isn't given, or is wrong. */
-  <T> Optional<T> name(String parameter, List<String> names, Function<String, Optional<T>> find) {
+  public <T> Optional<T> name(
+      String parameter, List<String> names, Function<String, Optional<T>> find) {
     return parameters.text(parameter).flatMap(text -> name(parameter, text, names, find));
   }
 
-  <T> Optional<T> name(
+  public <T> Optional<T> name(
       String parameter, String text, List<String> names, Function<String, Optional<T>> find) {
     Optional<T> found = Optional.of(text.strip()).filter(names::contains).flatMap(find);
     if (found.isEmpty()) {
@@ -43,7 +44,7 @@ final class ChoiceReader {
   }
 
   /** A whole number; the default if it isn't given, or is wrong. */
-  int number(String parameter, Range allowed, int otherwise) {
+  public int number(String parameter, Range allowed, int otherwise) {
     return parameters
         .text(parameter)
         .flatMap(text -> number(parameter, text, allowed))
@@ -66,12 +67,12 @@ final class ChoiceReader {
   }
 
   /** Whether a text is meant for a number or a range of numbers. */
-  static boolean looksLikeRange(String text) {
+  public static boolean looksLikeRange(String text) {
     return !text.isEmpty() && Character.isDigit(text.charAt(0));
   }
 
   /** A number from 1 to 99, or two with a hyphen between. */
-  Optional<Range> range(String parameter, String text) {
+  public Optional<Range> range(String parameter, String text) {
     Matcher parts = RANGE.matcher(text);
     Optional<Range> range = parts.matches() ? range(parts) : Optional.empty();
     if (range.isEmpty()) {

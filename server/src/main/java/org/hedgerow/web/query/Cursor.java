@@ -13,12 +13,12 @@ import java.util.zip.CRC32C;
  * @param offset how many words come before
  * @param question a checksum of the question, so that a cursor isn't taken to another list
  */
-record Cursor(int edition, int offset, int question) {
+public record Cursor(int edition, int offset, int question) {
 
   private static final int BYTES = 3 * Integer.BYTES;
   private static final int CHARACTERS = 16;
 
-  static Cursor to(int edition, int offset, QueryString list) {
+  public static Cursor to(int edition, int offset, QueryString list) {
     CRC32C checksum = new CRC32C();
     checksum.update(list.toString().getBytes(StandardCharsets.UTF_8));
     return new Cursor(edition, offset, (int) checksum.getValue());

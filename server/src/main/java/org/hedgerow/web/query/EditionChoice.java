@@ -7,6 +7,7 @@ import org.hedgerow.lexicon.Lexicon;
 import org.hedgerow.web.problems.Problem;
 import org.hedgerow.web.problems.ProblemException;
 import org.hedgerow.web.problems.ProblemType;
+import org.hedgerow.web.words.WordQueryReader;
 
 /** Chooses the edition that a question is asked of. */
 public final class EditionChoice {

@@ -18,7 +18,7 @@ public record Fault(ProblemType type, String parameter, String message, Optional
   }
 
   /** With what is meant perhaps, if there is anything near, and else with what there is. */
-  static Fault unknown(
+  public static Fault unknown(
       ProblemType type,
       String parameter,
       String wrong,

@@ -7,7 +7,7 @@ import java.util.Optional;
 import org.apache.commons.text.similarity.LevenshteinDistance;
 
 /** Finds what was meant by a name that doesn't exist. */
-final class Nearest {
+public final class Nearest {
 
   private static final LevenshteinDistance DISTANCE = LevenshteinDistance.getDefaultInstance();
   private static final int LONGEST = 40;
@@ -15,7 +15,7 @@ final class Nearest {
   private Nearest() {}
 
   /** The nearest name, unless more than half of the text would have to change. */
-  static Optional<String> to(String text, Collection<String> names) {
+  public static Optional<String> to(String text, Collection<String> names) {
     return closest(text, names).filter(name -> distance(text, name) * 2 <= longer(text, name));
   }
 

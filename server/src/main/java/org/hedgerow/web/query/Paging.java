@@ -4,9 +4,10 @@ import java.util.Optional;
 import java.util.function.IntFunction;
 import org.hedgerow.lexicon.Range;
 import org.hedgerow.web.problems.ProblemType;
+import org.hedgerow.web.words.WordQueryReader;
 
 /** Which part of a list of an edition somebody asks for, and where they go on. */
-final class Paging {
+public final class Paging {
 
   /** How many of a list may be asked for at once. */
   static final Range LIMITS = new Range(1, 500);
@@ -17,7 +18,7 @@ final class Paging {
   private static final int WHOLE = 5_000;
 
   /** How many the answer may have: by default 50, and of a table all. */
-  static int limit(Parameters parameters) {
+  public static int limit(Parameters parameters) {
     Range limits = parameters.isForTable() ? new Range(1, WHOLE) : LIMITS;
     int usual = parameters.isForTable() ? WHOLE : USUAL_LIMIT;
     return new ChoiceReader(parameters).number(WordQueryReader.LIMIT, limits, usual);
@@ -30,7 +31,7 @@ final class Paging {
    *
    * @param parameters to whose faults it adds one if it can't be read
    */
-  static Optional<Cursor> cursor(Parameters parameters) {
+  public static Optional<Cursor> cursor(Parameters parameters) {
     Optional<String> text = parameters.text(WordQueryReader.AFTER);
     Optional<Cursor> cursor = text.flatMap(Cursor::read);
     if (text.isPresent() && cursor.isEmpty()) {
@@ -45,7 +46,7 @@ final class Paging {
    * @param place the place in that list after so many
    * @throws InvalidQueryException if it is a place in another list
    */
-  static int offset(Cursor cursor, IntFunction<Cursor> place, Parameters parameters) {
+  public static int offset(Cursor cursor, IntFunction<Cursor> place, Parameters parameters) {
     if (!cursor.sameList(place.apply(cursor.offset()))) {
       parameters.faults().add(invalid());
     }

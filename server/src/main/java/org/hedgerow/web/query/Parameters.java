@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.hedgerow.web.problems.ProblemType;
+import org.hedgerow.web.words.WordQueryReader;
 
 /**
  * The query parameters of one request, read strictly: those that nobody knows, that come twice or

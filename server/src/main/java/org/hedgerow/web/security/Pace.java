@@ -33,7 +33,7 @@ public final class Pace {
    * @param what is counted, as in {@code pictures}
    * @param quota requests in a minute
    */
-  Pace(String name, String what, int quota, Clients clients, InstantSource clock) {
+  public Pace(String name, String what, int quota, Clients clients, InstantSource clock) {
     this.name = name;
     this.what = what;
     this.quota = quota;

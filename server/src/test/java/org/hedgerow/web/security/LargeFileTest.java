@@ -4,7 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.net.http.HttpResponse;
 import org.hedgerow.accounts.Role;
-import org.hedgerow.web.security.PeopleServer.Client;
+import org.hedgerow.web.testing.PeopleServer;
+import org.hedgerow.web.testing.PeopleServer.Client;
 import org.junit.jupiter.api.Test;
 
 /** Files that are too large are refused clearly, before anything is made of them. */

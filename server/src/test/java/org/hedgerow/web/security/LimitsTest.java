@@ -21,6 +21,7 @@ import org.hedgerow.web.Routes;
 import org.hedgerow.web.WebServer;
 import org.hedgerow.web.problems.ErrorMapping;
 import org.hedgerow.web.problems.JsonProblems;
+import org.hedgerow.web.testing.SmallPace;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;

@@ -8,6 +8,7 @@ import java.net.URI;
 import java.nio.charset.StandardCharsets;
 import org.hedgerow.accounts.Actor;
 import org.hedgerow.accounts.Role;
+import org.hedgerow.web.testing.PeopleServer;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;

@@ -8,6 +8,7 @@ import java.net.http.HttpResponse;
 import java.time.Duration;
 import javax.imageio.ImageIO;
 import org.hedgerow.accounts.Role;
+import org.hedgerow.web.testing.PeopleServer;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;

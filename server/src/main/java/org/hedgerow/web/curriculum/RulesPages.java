@@ -1,0 +1,141 @@
+package org.hedgerow.web.curriculum;
+
+import io.javalin.http.Context;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.hedgerow.accounts.ChangedMeanwhileException;
+import org.hedgerow.accounts.RefusedException;
+import org.hedgerow.lexicon.Lexicon;
+import org.hedgerow.reading.RuleSet;
+import org.hedgerow.reading.RuleSets;
+import org.hedgerow.reading.Switch;
+import org.hedgerow.review.RulesDraft;
+import org.hedgerow.review.TeachingServices;
+import org.hedgerow.web.security.Identity;
+
+/** The sets of reading rules that a centre chooses from. */
+final class RulesPages {
+  static final String PATH = "/centre/rules";
+
+  private final EditDesk desk;
+  private final TeachingServices services;
+
+  RulesPages(EditDesk desk, TeachingServices services) {
+    this.desk = desk;
+    this.services = services;
+  }
+
+  private RuleSets present() {
+    return desk.newest().plans().rules();
+  }
+
+  private static Optional<RuleSet> named(Lexicon edition, String name) {
+    return edition.plans().rules().named(name);
+  }
+
+  void list(Context context) {
+    List<SetsPage.Row> rows = present().all().stream().map(this::row).toList();
+    Optional<String> undo =
+        desk.undo(context, PATH, (edition, name) -> named(edition, name).isPresent());
+    desk.show(
+        context,
+        "curriculum/rulesets.jte",
+        new SetsPage(desk.token(context), EditDesk.done(context), undo, rows));
+  }
+
+  private SetsPage.Row row(RuleSet set) {
+    boolean usual = set.equals(present().all().get(0));
+    return new SetsPage.Row(
+        set.name(),
+        set.title(),
+        set.note(),
+        RulesDraft.mark(Optional.of(set)),
+        usual ? "They count where nothing is chosen, and stay as they are." : "");
+  }
+
+  void edit(Context context) {
+    String name = EditDesk.asked(context, "name");
+    String model = EditDesk.asked(context, "copy");
+    Optional<RuleSet> now = present().named(name);
+    RulesDraft draft =
+        name.isEmpty()
+            ? present().named(model).map(RulesPages::copy).orElseGet(this::usual)
+            : former(desk.edition(context), name);
+    show(context, draft, RulesDraft.mark(now), now.isEmpty(), "", Map.of());
+  }
+
+  private static RulesDraft former(Lexicon edition, String name) {
+    return RulesDraft.of(named(edition, name).orElseThrow(() -> EditDesk.missing(name, edition)));
+  }
+
+  private RulesDraft usual() {
+    return copy(present().all().get(0));
+  }
+
+  private static RulesDraft copy(RuleSet model) {
+    return new RulesDraft("", "", "", RulesDraft.of(model).switches());
+  }
+
+  private void show(
+      Context context,
+      RulesDraft draft,
+      String seen,
+      boolean isNew,
+      String conflict,
+      Map<String, String> errors) {
+    List<RulesForm.Choice> choices =
+        Arrays.stream(Switch.values())
+            .map(
+                each ->
+                    new RulesForm.Choice(
+                        each.label(), each.meaning(), draft.switches().contains(each.label())))
+            .toList();
+    desk.show(
+        context,
+        "curriculum/rulesform.jte",
+        new RulesForm(
+            desk.token(context),
+            draft,
+            seen,
+            isNew,
+            desk.former(context, PATH, draft.name()),
+            conflict,
+            errors,
+            choices));
+  }
+
+  void save(Context context) {
+    RulesDraft draft =
+        new RulesDraft(
+            EditDesk.sent(context, "name"),
+            EditDesk.sent(context, "title"),
+            EditDesk.sent(context, "note"),
+            context.formParams("switch"));
+    String seen = EditDesk.sent(context, "seen");
+    boolean isNew = seen.isEmpty();
+    try {
+      int edition =
+          services.saveRules().execute(Identity.of(context).actor(), draft, Optional.of(seen));
+      desk.goOn(context, PATH, edition, draft.name());
+    } catch (RefusedException refused) {
+      context.status(400);
+      show(context, draft, seen, isNew, "", EditDesk.errors(refused));
+    } catch (ChangedMeanwhileException late) {
+      context.status(412);
+      String now = RulesDraft.mark(present().named(draft.name()));
+      show(context, draft, isNew ? seen : now, isNew, String.valueOf(late.getMessage()), Map.of());
+    }
+  }
+
+  void withdraw(Context context) {
+    String name = EditDesk.sent(context, "name");
+    int edition =
+        services
+            .withdrawRules()
+            .execute(
+                Identity.of(context).actor(), name, Optional.of(EditDesk.sent(context, "seen")));
+    desk.goOn(context, PATH, edition, name);
+  }
+}

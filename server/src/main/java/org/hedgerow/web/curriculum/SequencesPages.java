@@ -1,0 +1,137 @@
+package org.hedgerow.web.curriculum;
+
+import io.javalin.http.Context;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.hedgerow.accounts.ChangedMeanwhileException;
+import org.hedgerow.accounts.RefusedException;
+import org.hedgerow.lexicon.Lexicon;
+import org.hedgerow.lexicon.Plans;
+import org.hedgerow.reading.Sequence;
+import org.hedgerow.review.SequenceDraft;
+import org.hedgerow.review.TeachingServices;
+import org.hedgerow.web.security.Identity;
+
+/** The orders of teaching that a centre chooses from. */
+final class SequencesPages {
+  static final String PATH = "/centre/sequences";
+
+  private final EditDesk desk;
+  private final TeachingServices services;
+
+  SequencesPages(EditDesk desk, TeachingServices services) {
+    this.desk = desk;
+    this.services = services;
+  }
+
+  private static List<Sequence> all(Lexicon edition) {
+    return edition.plans().sequences(edition.accents().get(0).accent().tag());
+  }
+
+  private static Optional<Sequence> named(Lexicon edition, String name) {
+    return all(edition).stream().filter(each -> each.name().equals(name)).findFirst();
+  }
+
+  /** Only one that people have written. */
+  private static Optional<Sequence> written(Lexicon edition, String name) {
+    return named(edition, name).filter(each -> !each.name().equals(Plans.COMPUTED));
+  }
+
+  void list(Context context) {
+    List<SetsPage.Row> rows = all(desk.newest()).stream().map(SequencesPages::row).toList();
+    Optional<String> undo =
+        desk.undo(context, PATH, (edition, name) -> written(edition, name).isPresent());
+    desk.show(
+        context,
+        "curriculum/sequencesets.jte",
+        new SetsPage(desk.token(context), EditDesk.done(context), undo, rows));
+  }
+
+  private static SetsPage.Row row(Sequence sequence) {
+    return new SetsPage.Row(
+        sequence.name(),
+        sequence.title(),
+        sequence.note(),
+        SequenceDraft.mark(Optional.of(sequence)),
+        sequence.name().equals(Plans.COMPUTED) ? "It is worked out by the program." : "");
+  }
+
+  void edit(Context context) {
+    String name = EditDesk.asked(context, "name");
+    if (name.isEmpty()) {
+      List<List<String>> steps =
+          named(desk.newest(), EditDesk.asked(context, "copy"))
+              .map(SequenceDraft::of)
+              .map(SequenceDraft::steps)
+              .orElse(List.of());
+      SequenceDraft draft = new SequenceDraft("", "", "", steps);
+      show(context, draft, draft.stepsInLines(), "", true, "", Map.of());
+    } else {
+      Lexicon edition = desk.edition(context);
+      SequenceDraft draft =
+          SequenceDraft.of(
+              written(edition, name).orElseThrow(() -> EditDesk.missing(name, edition)));
+      Optional<Sequence> now = written(desk.newest(), name);
+      String seen = SequenceDraft.mark(now);
+      show(context, draft, draft.stepsInLines(), seen, now.isEmpty(), "", Map.of());
+    }
+  }
+
+  private void show(
+      Context context,
+      SequenceDraft draft,
+      String lines,
+      String seen,
+      boolean isNew,
+      String conflict,
+      Map<String, String> errors) {
+    desk.show(
+        context,
+        "curriculum/sequenceform.jte",
+        new SequenceForm(
+            desk.token(context),
+            draft,
+            lines,
+            seen,
+            isNew,
+            desk.former(context, PATH, draft.name()),
+            conflict,
+            errors));
+  }
+
+  void save(Context context) {
+    String lines = EditDesk.sent(context, "steps");
+    SequenceDraft draft =
+        new SequenceDraft(
+            EditDesk.sent(context, "name"),
+            EditDesk.sent(context, "title"),
+            EditDesk.sent(context, "note"),
+            SequenceDraft.steps(lines));
+    String seen = EditDesk.sent(context, "seen");
+    boolean isNew = seen.isEmpty();
+    try {
+      int edition =
+          services.saveSequence().execute(Identity.of(context).actor(), draft, Optional.of(seen));
+      desk.goOn(context, PATH, edition, draft.name());
+    } catch (RefusedException refused) {
+      context.status(400);
+      show(context, draft, lines, seen, isNew, "", EditDesk.errors(refused));
+    } catch (ChangedMeanwhileException late) {
+      context.status(412);
+      String now = SequenceDraft.mark(named(desk.newest(), draft.name()));
+      String message = String.valueOf(late.getMessage());
+      show(context, draft, lines, isNew ? seen : now, isNew, message, Map.of());
+    }
+  }
+
+  void withdraw(Context context) {
+    String name = EditDesk.sent(context, "name");
+    int edition =
+        services
+            .withdrawSequence()
+            .execute(
+                Identity.of(context).actor(), name, Optional.of(EditDesk.sent(context, "seen")));
+    desk.goOn(context, PATH, edition, name);
+  }
+}

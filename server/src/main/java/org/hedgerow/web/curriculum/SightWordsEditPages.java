@@ -1,0 +1,152 @@
+package org.hedgerow.web.curriculum;
+
+import static java.util.stream.Collectors.joining;
+
+import io.javalin.http.Context;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.hedgerow.accounts.ChangedMeanwhileException;
+import org.hedgerow.accounts.RefusedException;
+import org.hedgerow.lexicon.HeldPhonograms;
+import org.hedgerow.lexicon.Lexicon;
+import org.hedgerow.phonics.Correspondence;
+import org.hedgerow.reading.SightWordSets;
+import org.hedgerow.reading.SightWords;
+import org.hedgerow.review.SightWordsDraft;
+import org.hedgerow.review.TeachingServices;
+import org.hedgerow.web.security.Identity;
+
+/** The sets of sight words that a centre chooses from. */
+final class SightWordsEditPages {
+  static final String PATH = "/centre/sight-words";
+
+  private final EditDesk desk;
+  private final TeachingServices services;
+
+  SightWordsEditPages(EditDesk desk, TeachingServices services) {
+    this.desk = desk;
+    this.services = services;
+  }
+
+  private SightWordSets present() {
+    return desk.newest().plans().sightWords();
+  }
+
+  private static Optional<SightWords> named(Lexicon edition, String name) {
+    return edition.plans().sightWords().named(name);
+  }
+
+  void list(Context context) {
+    List<SetsPage.Row> rows = present().all().stream().map(this::row).toList();
+    Optional<String> undo =
+        desk.undo(context, PATH, (edition, name) -> named(edition, name).isPresent());
+    desk.show(
+        context,
+        "curriculum/sightwordsets.jte",
+        new SetsPage(desk.token(context), EditDesk.done(context), undo, rows));
+  }
+
+  private SetsPage.Row row(SightWords set) {
+    boolean usual = present().usual().filter(set::equals).isPresent();
+    return new SetsPage.Row(
+        set.name(),
+        set.title(),
+        set.note(),
+        SightWordsDraft.mark(Optional.of(set)),
+        usual ? "Can be changed, but stays: it counts where nothing is chosen." : "");
+  }
+
+  void edit(Context context) {
+    String name = EditDesk.asked(context, "name");
+    if (name.isEmpty()) {
+      String model = EditDesk.asked(context, "copy");
+      List<String> words = present().named(model).map(SightWords::words).orElse(List.of());
+      SightWordsDraft draft = new SightWordsDraft("", "", "", words);
+      show(context, draft, draft.wordsInText(), "", true, "", Map.of());
+    } else {
+      Lexicon edition = desk.edition(context);
+      SightWordsDraft draft =
+          SightWordsDraft.of(
+              named(edition, name).orElseThrow(() -> EditDesk.missing(name, edition)));
+      Optional<SightWords> now = present().named(name);
+      String seen = SightWordsDraft.mark(now);
+      show(context, draft, draft.wordsInText(), seen, now.isEmpty(), "", Map.of());
+    }
+  }
+
+  private void show(
+      Context context,
+      SightWordsDraft draft,
+      String text,
+      String seen,
+      boolean isNew,
+      String conflict,
+      Map<String, String> errors) {
+    List<SightWordsForm.Holding> holding =
+        holding(present().named(draft.name()).map(SightWords::words).orElse(List.of()));
+    desk.show(
+        context,
+        "curriculum/sightwordsform.jte",
+        new SightWordsForm(
+            desk.token(context),
+            draft,
+            text,
+            seen,
+            isNew,
+            desk.former(context, PATH, draft.name()),
+            conflict,
+            errors,
+            holding));
+  }
+
+  /** In the accent that the bank names first. */
+  private List<SightWordsForm.Holding> holding(List<String> words) {
+    Lexicon lexicon = desk.newest();
+    String accent = lexicon.accents().get(0).accent().tag();
+    return words.stream()
+        .map(word -> holding(word, HeldPhonograms.in(lexicon, word, accent)))
+        .filter(each -> !each.phonograms().isEmpty())
+        .toList();
+  }
+
+  private static SightWordsForm.Holding holding(String word, List<Correspondence> values) {
+    return new SightWordsForm.Holding(
+        word, values.stream().map(Correspondence::label).collect(joining(", ")));
+  }
+
+  void save(Context context) {
+    String text = EditDesk.sent(context, "words");
+    SightWordsDraft draft =
+        new SightWordsDraft(
+            EditDesk.sent(context, "name"),
+            EditDesk.sent(context, "title"),
+            EditDesk.sent(context, "note"),
+            SightWordsDraft.words(text));
+    String seen = EditDesk.sent(context, "seen");
+    boolean isNew = seen.isEmpty();
+    try {
+      int edition =
+          services.saveSightWords().execute(Identity.of(context).actor(), draft, Optional.of(seen));
+      desk.goOn(context, PATH, edition, draft.name());
+    } catch (RefusedException refused) {
+      context.status(400);
+      show(context, draft, text, seen, isNew, "", EditDesk.errors(refused));
+    } catch (ChangedMeanwhileException late) {
+      context.status(412);
+      String now = SightWordsDraft.mark(present().named(draft.name()));
+      String message = String.valueOf(late.getMessage());
+      show(context, draft, text, isNew ? seen : now, isNew, message, Map.of());
+    }
+  }
+
+  void withdraw(Context context) {
+    String name = EditDesk.sent(context, "name");
+    int edition =
+        services
+            .withdrawSightWords()
+            .execute(
+                Identity.of(context).actor(), name, Optional.of(EditDesk.sent(context, "seen")));
+    desk.goOn(context, PATH, edition, name);
+  }
+}

@@ -1,0 +1,81 @@
+package org.hedgerow.web.curriculum;
+
+import com.fasterxml.jackson.databind.ObjectMapper;
+import io.javalin.http.Context;
+import java.util.Optional;
+import org.hedgerow.accounts.Actor;
+import org.hedgerow.lexicon.Editions;
+import org.hedgerow.lexicon.Lexicon;
+import org.hedgerow.reading.SightWords;
+import org.hedgerow.review.SightWordsDraft;
+import org.hedgerow.review.TeachingServices;
+import org.hedgerow.web.JsonBody;
+import org.hedgerow.web.editions.MaterialView;
+import org.hedgerow.web.http.Asked;
+import org.hedgerow.web.people.PeopleBodies;
+import org.hedgerow.web.security.Identity;
+
+/** {@code /sight-words/{name}}: the words that a centre teaches whole. */
+public final class SightWordsHandlers {
+  private final TeachingServices services;
+  private final Editions editions;
+  private final JsonBody bodies;
+  private final SetAnswers answers;
+
+  public SightWordsHandlers(TeachingServices services, Editions editions, ObjectMapper mapper) {
+    this.services = services;
+    this.editions = editions;
+    this.bodies = JsonBody.toKeep(mapper);
+    this.answers = new SetAnswers(mapper);
+  }
+
+  public void save(Context context) {
+    Asked.nothing(context);
+    PeopleBodies.SightWordsEdit sent = bodies.read(context, PeopleBodies.SightWordsEdit.class);
+    SightWordsDraft draft =
+        new SightWordsDraft(name(context), sent.title(), sent.note(), sent.words());
+    PeopleBodies.SightWordsEdit yours =
+        new PeopleBodies.SightWordsEdit(draft.title(), draft.note(), draft.words());
+    SeenEdition seen = SeenEdition.of(context, editions);
+    answers.send(
+        context,
+        () -> services.saveSightWords().execute(actor(context), draft, mark(seen, draft.name())),
+        late -> answers.late(late, Optional.of(yours), now(context)));
+  }
+
+  public void withdraw(Context context) {
+    Asked.nothing(context);
+    String name = name(context);
+    SeenEdition seen = SeenEdition.of(context, editions);
+    answers.send(
+        context,
+        () -> services.withdrawSightWords().execute(actor(context), name, mark(seen, name)),
+        late ->
+            answers.late(
+                late,
+                seen.edition()
+                    .flatMap(edition -> named(edition, name))
+                    .map(MaterialView::sightWords),
+                now(context)));
+  }
+
+  private static Optional<SightWords> named(Lexicon edition, String name) {
+    return edition.plans().sightWords().named(name);
+  }
+
+  private static Optional<String> mark(SeenEdition seen, String name) {
+    return seen.mark(edition -> named(edition, name), SightWordsDraft::mark);
+  }
+
+  private Optional<PeopleBodies.SightWordsEdit> now(Context context) {
+    return named(editions.newest(), name(context)).map(MaterialView::sightWords);
+  }
+
+  private static String name(Context context) {
+    return context.pathParam("name");
+  }
+
+  private static Actor actor(Context context) {
+    return Identity.of(context).actor();
+  }
+}

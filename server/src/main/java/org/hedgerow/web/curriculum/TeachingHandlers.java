@@ -1,0 +1,127 @@
+package org.hedgerow.web.curriculum;
+
+import com.fasterxml.jackson.databind.ObjectMapper;
+import io.javalin.http.Context;
+import java.util.Optional;
+import org.hedgerow.accounts.Actor;
+import org.hedgerow.lexicon.Editions;
+import org.hedgerow.lexicon.Lexicon;
+import org.hedgerow.reading.RuleSet;
+import org.hedgerow.reading.Sequence;
+import org.hedgerow.review.RulesDraft;
+import org.hedgerow.review.SequenceDraft;
+import org.hedgerow.review.TeachingServices;
+import org.hedgerow.web.JsonBody;
+import org.hedgerow.web.editions.MaterialView;
+import org.hedgerow.web.http.Asked;
+import org.hedgerow.web.people.PeopleBodies;
+import org.hedgerow.web.security.Identity;
+
+/** {@code /rules/{name}} and {@code /sequences/{name}}: what a centre chooses from. */
+public final class TeachingHandlers {
+  private static final String NAME = "name";
+
+  private final TeachingServices services;
+  private final Editions editions;
+  private final JsonBody bodies;
+  private final SetAnswers answers;
+
+  public TeachingHandlers(TeachingServices services, Editions editions, ObjectMapper mapper) {
+    this.services = services;
+    this.editions = editions;
+    this.bodies = JsonBody.toKeep(mapper);
+    this.answers = new SetAnswers(mapper);
+  }
+
+  public void saveRules(Context context) {
+    Asked.nothing(context);
+    PeopleBodies.RulesEdit sent = bodies.read(context, PeopleBodies.RulesEdit.class);
+    RulesDraft draft = new RulesDraft(name(context), sent.title(), sent.note(), sent.switches());
+    PeopleBodies.RulesEdit yours =
+        new PeopleBodies.RulesEdit(
+            draft.title(), draft.note(), draft.switches().stream().sorted().toList());
+    SeenEdition seen = SeenEdition.of(context, editions);
+    answers.send(
+        context,
+        () -> services.saveRules().execute(actor(context), draft, rulesMark(seen, draft.name())),
+        late -> answers.late(late, Optional.of(yours), rulesNow(context)));
+  }
+
+  public void withdrawRules(Context context) {
+    Asked.nothing(context);
+    String name = name(context);
+    SeenEdition seen = SeenEdition.of(context, editions);
+    answers.send(
+        context,
+        () -> services.withdrawRules().execute(actor(context), name, rulesMark(seen, name)),
+        late ->
+            answers.late(
+                late,
+                seen.edition().flatMap(edition -> rules(edition, name)).map(MaterialView::rules),
+                rulesNow(context)));
+  }
+
+  private static Optional<RuleSet> rules(Lexicon edition, String name) {
+    return edition.plans().rules().named(name);
+  }
+
+  private static Optional<String> rulesMark(SeenEdition seen, String name) {
+    return seen.mark(edition -> rules(edition, name), RulesDraft::mark);
+  }
+
+  private Optional<PeopleBodies.RulesEdit> rulesNow(Context context) {
+    return rules(editions.newest(), name(context)).map(MaterialView::rules);
+  }
+
+  public void saveSequence(Context context) {
+    Asked.nothing(context);
+    PeopleBodies.SequenceEdit sent = bodies.read(context, PeopleBodies.SequenceEdit.class);
+    SequenceDraft draft = new SequenceDraft(name(context), sent.title(), sent.note(), sent.steps());
+    PeopleBodies.SequenceEdit yours =
+        new PeopleBodies.SequenceEdit(draft.title(), draft.note(), draft.steps());
+    SeenEdition seen = SeenEdition.of(context, editions);
+    answers.send(
+        context,
+        () ->
+            services
+                .saveSequence()
+                .execute(actor(context), draft, sequenceMark(seen, draft.name())),
+        late -> answers.late(late, Optional.of(yours), sequenceNow(context)));
+  }
+
+  public void withdrawSequence(Context context) {
+    Asked.nothing(context);
+    String name = name(context);
+    SeenEdition seen = SeenEdition.of(context, editions);
+    answers.send(
+        context,
+        () -> services.withdrawSequence().execute(actor(context), name, sequenceMark(seen, name)),
+        late ->
+            answers.late(
+                late,
+                seen.edition()
+                    .flatMap(edition -> sequence(edition, name))
+                    .map(MaterialView::sequence),
+                sequenceNow(context)));
+  }
+
+  private static Optional<Sequence> sequence(Lexicon edition, String name) {
+    return edition.plans().written(name);
+  }
+
+  private static Optional<String> sequenceMark(SeenEdition seen, String name) {
+    return seen.mark(edition -> sequence(edition, name), SequenceDraft::mark);
+  }
+
+  private Optional<PeopleBodies.SequenceEdit> sequenceNow(Context context) {
+    return sequence(editions.newest(), name(context)).map(MaterialView::sequence);
+  }
+
+  private static String name(Context context) {
+    return context.pathParam(NAME);
+  }
+
+  private static Actor actor(Context context) {
+    return Identity.of(context).actor();
+  }
+}

@@ -1,0 +1,138 @@
+package org.hedgerow.web.editions;
+
+import com.fasterxml.jackson.annotation.JsonInclude;
+import io.javalin.http.Context;
+import java.util.List;
+import java.util.Optional;
+import org.hedgerow.lexicon.Editions;
+import org.hedgerow.lexicon.Lexicon;
+import org.hedgerow.lexicon.MaterialChanges;
+import org.hedgerow.lexicon.PublishedEdition;
+import org.hedgerow.lexicon.Word;
+import org.hedgerow.lexicon.WordChange;
+import org.hedgerow.web.http.LogHandler;
+import org.hedgerow.web.query.EditionChoice;
+import org.hedgerow.web.query.Parameters;
+import org.hedgerow.web.query.Stretch;
+import org.hedgerow.web.site.ApiRoutes;
+import org.hedgerow.web.words.WordEntryView;
+
+/** {@code GET /editions}, {@code /editions/{edition}} and {@code /editions/{edition}/changes}. */
+public final class EditionReads {
+  public static final String LIST = "/editions";
+  public static final String ONE = LIST + "/{edition}";
+  public static final String CHANGES = ONE + "/changes";
+
+  /** The parameters of those that are lists. */
+  public static final List<String> PARAMETERS = List.of(Stretch.LIMIT, Stretch.AFTER);
+
+  private final Editions editions;
+
+  public EditionReads(Editions editions) {
+    this.editions = editions;
+  }
+
+  /**
+   * @param newest the newest edition's number
+   * @param next what to give as {@code after}; left out at the end
+   */
+  record ListView(
+      int newest,
+      List<EditionView> editions,
+      @JsonInclude(JsonInclude.Include.NON_ABSENT) Optional<String> next) {}
+
+  record OneView(EditionView edition) {}
+
+  /**
+   * @param material what else it changed; only with the first part of a list
+   * @param next what to give as {@code after}; left out at the end
+   */
+  record ChangesView(
+      EditionView edition,
+      List<Change> changes,
+      @JsonInclude(JsonInclude.Include.NON_ABSENT) Optional<MaterialView> material,
+      @JsonInclude(JsonInclude.Include.NON_ABSENT) Optional<String> next) {}
+
+  /**
+   * @param before left out if the word is new
+   * @param after left out if the word is withdrawn
+   */
+  record Change(
+      String word,
+      @JsonInclude(JsonInclude.Include.NON_ABSENT) Optional<WordEntryView.Entry> before,
+      @JsonInclude(JsonInclude.Include.NON_ABSENT) Optional<WordEntryView.Entry> after) {
+
+    static Change of(WordChange change, Lexicon lexicon) {
+      return new Change(
+          change.spelling(),
+          change.before().map(word -> entry(word, lexicon)),
+          change.after().map(word -> entry(word, lexicon)));
+    }
+
+    private static WordEntryView.Entry entry(Word word, Lexicon lexicon) {
+      List<String> accents =
+          lexicon.accents().stream()
+              .map(each -> each.accent().tag())
+              .filter(
+                  tag -> word.pronunciations().stream().anyMatch(said -> said.accent().equals(tag)))
+              .toList();
+      return WordEntryView.Entry.of(word, lexicon.pictures(), accents, List.of());
+    }
+  }
+
+  public LogHandler.Found list(Context context, Parameters parameters) {
+    int limit = Stretch.limit(parameters);
+    int after = Stretch.afterEdition(parameters);
+    parameters.faults().throwIfAny();
+    List<PublishedEdition> found = editions.log().before(after, limit + 1);
+    List<PublishedEdition> shown = found.subList(0, Math.min(limit, found.size()));
+    Optional<String> next =
+        found.size() > limit
+            ? Optional.of(String.valueOf(shown.get(limit - 1).number()))
+            : Optional.empty();
+    return new LogHandler.Found(
+        new ListView(
+            editions.newest().edition(), shown.stream().map(EditionView::of).toList(), next),
+        next.map(number -> next(ApiRoutes.BASE + LIST, number, limit)));
+  }
+
+  public LogHandler.Found one(Context context, Parameters parameters) {
+    return LogHandler.Found.all(new OneView(EditionView.of(edition(context, parameters))));
+  }
+
+  public LogHandler.Found changes(Context context, Parameters parameters) {
+    int limit = Stretch.limit(parameters);
+    String after = Stretch.afterWord(parameters);
+    PublishedEdition edition = edition(context, parameters);
+    Lexicon lexicon = editions.at(edition.number()).orElseGet(editions::newest);
+    List<WordChange> found =
+        editions.log().changes(edition.number()).stream()
+            .filter(change -> change.spelling().compareTo(after) > 0)
+            .limit(limit + 1L)
+            .toList();
+    List<WordChange> shown = found.subList(0, Math.min(limit, found.size()));
+    Optional<String> next =
+        found.size() > limit ? Optional.of(shown.get(limit - 1).spelling()) : Optional.empty();
+    return new LogHandler.Found(
+        new ChangesView(
+            EditionView.of(edition),
+            shown.stream().map(change -> Change.of(change, lexicon)).toList(),
+            after.isEmpty()
+                ? Optional.of(MaterialView.of(MaterialChanges.of(editions, lexicon)))
+                : Optional.empty(),
+            next),
+        next.map(word -> next(context.path(), word, limit)));
+  }
+
+  /** The edition that the path names; what is wrong is thrown at once. */
+  private PublishedEdition edition(Context context, Parameters parameters) {
+    String named = context.pathParam(EditionChoice.PARAMETER);
+    int number = EditionChoice.named(editions, named, parameters.faults()).edition();
+    parameters.faults().throwIfAny();
+    return editions.log().edition(number).orElseThrow(() -> EditionChoice.unrecorded(number));
+  }
+
+  private static String next(String path, String after, int limit) {
+    return "%s?%s=%s&%s=%d".formatted(path, Stretch.AFTER, after, Stretch.LIMIT, limit);
+  }
+}

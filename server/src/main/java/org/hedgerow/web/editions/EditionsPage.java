@@ -1,0 +1,11 @@
+package org.hedgerow.web.editions;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The page of all editions, the newest first.
+ *
+ * @param older the address of those before; empty at the end
+ */
+record EditionsPage(List<EditionLine> editions, Optional<String> older) {}

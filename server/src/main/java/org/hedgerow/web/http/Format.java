@@ -1,0 +1,37 @@
+package org.hedgerow.web.http;
+
+import java.util.Locale;
+
+/** The formats that answers come in. */
+public enum Format {
+  JSON("application/json"),
+  CSV("text/csv;charset=utf-8"),
+  NDJSON("application/x-ndjson"),
+  TEXT("text/plain;charset=utf-8");
+
+  private final String contentType;
+
+  Format(String contentType) {
+    this.contentType = contentType;
+  }
+
+  /** The name in queries, in lower case. */
+  String label() {
+    return name().toLowerCase(Locale.ROOT);
+  }
+
+  /** Whether it is read into a table or a file, and so comes whole. */
+  boolean isTable() {
+    return this != JSON;
+  }
+
+  /** The whole header, with the character set where the type needs one. */
+  public String contentType() {
+    return contentType;
+  }
+
+  /** As in {@code text/csv}. */
+  String mediaType() {
+    return contentType.split(";", 2)[0];
+  }
+}

@@ -1,0 +1,35 @@
+package org.hedgerow.web.page;
+
+import io.javalin.http.Context;
+import java.util.List;
+import java.util.Map;
+import org.hedgerow.lexicon.Lexicon;
+import org.hedgerow.web.query.AccentReader;
+import org.hedgerow.web.query.Parameters;
+
+/** Reads the parameters of pages that are about one accent or several. */
+public final class AccentQuestion {
+
+  private AccentQuestion() {}
+
+  /**
+   * @param others names of the page's other parameters
+   * @throws org.hedgerow.web.query.InvalidQueryException if a parameter is unknown or wrong
+   */
+  public static Parameters read(Context context, List<String> others) {
+    Map<String, List<String>> given = Parameters.withoutEmpty(context.queryParamMap());
+    Parameters parameters = new Parameters(given, others);
+    parameters.faults().throwIfAny();
+    return parameters;
+  }
+
+  /**
+   * @throws org.hedgerow.web.query.InvalidQueryException if there is no such accent
+   */
+  public static ChosenAccents accents(Lexicon lexicon, Parameters parameters, String name) {
+    List<String> tags =
+        new AccentReader(lexicon, parameters.faults()).tags(name, parameters.text(name));
+    parameters.faults().throwIfAny();
+    return ChosenAccents.of(lexicon, tags);
+  }
+}

@@ -1,0 +1,32 @@
+package org.hedgerow.web.page;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.hedgerow.web.words.ChoiceWords;
+
+/** A field of a form in which one of a few things is chosen. */
+public record Field(String name, String label, List<Choice> choices) {
+
+  public Field {
+    choices = List.copyOf(choices);
+  }
+
+  /** Whether something else than the first, the usual, is chosen. */
+  public boolean isChanged() {
+    return !choices.get(0).chosen();
+  }
+
+  /**
+   * @param texts what is chosen from, by value
+   * @param chosen the value chosen, which is added if it is none of them
+   */
+  public static Field of(String name, String label, Map<String, String> texts, String chosen) {
+    List<Choice> choices = new ArrayList<>();
+    texts.forEach((value, text) -> choices.add(new Choice(value, text, value.equals(chosen))));
+    if (!texts.containsKey(chosen)) {
+      choices.add(new Choice(chosen, ChoiceWords.of(name, chosen), true));
+    }
+    return new Field(name, label, choices);
+  }
+}

@@ -1,8 +1,0 @@
-package org.hedgerow.web.pages;
-
-/**
- * A choice that narrows or widens the list.
- *
- * @param address the same list without it
- */
-record Chip(String text, String address) {}

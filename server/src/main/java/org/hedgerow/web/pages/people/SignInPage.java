@@ -1,7 +1,0 @@
-package org.hedgerow.web.pages.people;
-
-/**
- * @param then where to go on
- * @param error what went wrong, or an empty text
- */
-record SignInPage(Form form, String then, String error) {}

@@ -1,0 +1,78 @@
+package org.hedgerow.web.people;
+
+import static org.hedgerow.accounts.Role.ADMINISTRATOR;
+
+import com.fasterxml.jackson.databind.ObjectMapper;
+import org.hedgerow.accounts.AccountServices;
+import org.hedgerow.accounts.KnownCentre;
+import org.hedgerow.lexicon.Editions;
+import org.hedgerow.review.TeachingServices;
+import org.hedgerow.web.JsonBody;
+import org.hedgerow.web.RouteGroup;
+import org.hedgerow.web.Routes;
+import org.hedgerow.web.curriculum.SightWordsHandlers;
+import org.hedgerow.web.curriculum.TeachingHandlers;
+import org.hedgerow.web.http.Cors;
+import org.hedgerow.web.http.Json;
+import org.hedgerow.web.security.Clients;
+import org.hedgerow.web.security.Once;
+
+/** The table of routes by which programs look after a centre. */
+public final class AdministrationRoutes implements RouteGroup {
+  private static final String PEOPLE = "/api/v1/people";
+  private static final String PERSON = PEOPLE + "/{id}";
+  private static final String CENTRE = "/api/v1/centre";
+  private static final String INVITATIONS = "/api/v1/invitations";
+
+  private final Once once;
+  private final PeopleHandlers people;
+  private final InvitationHandlers invitations;
+  private final AuditHandler audit;
+  private final CentreHandlers centre;
+  private final TeachingHandlers teaching;
+  private final SightWordsHandlers sightWords;
+
+  public AdministrationRoutes(
+      AccountServices accounts,
+      KnownCentre centre,
+      TeachingServices teaching,
+      Editions editions,
+      Clients clients,
+      Once once,
+      ObjectMapper mapper) {
+    this.once = once;
+    Json json = new Json(mapper);
+    JsonBody bodies = new JsonBody(mapper);
+    this.people = new PeopleHandlers(accounts, bodies, json);
+    this.invitations = new InvitationHandlers(accounts.invitations(), clients, bodies);
+    this.centre = new CentreHandlers(centre, bodies, json);
+    this.teaching = new TeachingHandlers(teaching, editions, mapper);
+    this.sightWords = new SightWordsHandlers(teaching, editions, mapper);
+    this.audit = new AuditHandler(accounts.audit(), json);
+  }
+
+  @Override
+  public void addTo(Routes routes) {
+    routes.get(PEOPLE, ADMINISTRATOR, people::list);
+    routes.get(PERSON, ADMINISTRATOR, people::show);
+    routes.patch(PERSON, ADMINISTRATOR, people::edit);
+    routes.get(PERSON + "/sessions", ADMINISTRATOR, people::sessions);
+    routes.delete(PERSON + "/sessions", ADMINISTRATOR, people::endSessions);
+    routes.delete(PERSON + "/sessions/{session}", ADMINISTRATOR, people::endSession);
+    routes.get(PERSON + "/tokens", ADMINISTRATOR, people::tokens);
+    routes.delete(PERSON + "/tokens/{token}", ADMINISTRATOR, people::revokeToken);
+    routes.get(INVITATIONS, ADMINISTRATOR, invitations::list);
+    routes.post(INVITATIONS, ADMINISTRATOR, once.handler(invitations::make));
+    routes.delete(INVITATIONS + "/{id}", ADMINISTRATOR, invitations::withdraw);
+    routes.get(CENTRE, centre::show);
+    Cors.allow(routes, CENTRE, "GET");
+    routes.patch(CENTRE, ADMINISTRATOR, centre::change);
+    routes.put("/api/v1/rules/{name}", ADMINISTRATOR, teaching::saveRules);
+    routes.delete("/api/v1/rules/{name}", ADMINISTRATOR, teaching::withdrawRules);
+    routes.put("/api/v1/sequences/{name}", ADMINISTRATOR, teaching::saveSequence);
+    routes.delete("/api/v1/sequences/{name}", ADMINISTRATOR, teaching::withdrawSequence);
+    routes.put("/api/v1/sight-words/{name}", ADMINISTRATOR, sightWords::save);
+    routes.delete("/api/v1/sight-words/{name}", ADMINISTRATOR, sightWords::withdraw);
+    routes.get(AuditHandler.PATH, ADMINISTRATOR, audit);
+  }
+}

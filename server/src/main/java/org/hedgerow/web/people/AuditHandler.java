@@ -1,0 +1,71 @@
+package org.hedgerow.web.people;
+
+import static java.nio.charset.StandardCharsets.UTF_8;
+
+import io.javalin.http.Context;
+import io.javalin.http.Handler;
+import io.javalin.http.Header;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.hedgerow.accounts.AuditReader;
+import org.hedgerow.web.http.Asked;
+import org.hedgerow.web.http.Format;
+import org.hedgerow.web.http.Formats;
+import org.hedgerow.web.http.Json;
+import org.hedgerow.web.query.Parameters;
+import org.hedgerow.web.query.QueryString;
+import org.hedgerow.web.security.Identity;
+
+/** {@code GET /audit}: what was done, by whom and when, the newest first. */
+final class AuditHandler implements Handler {
+  static final String PATH = "/api/v1/audit";
+
+  private static final String CURSOR = "after";
+  private static final List<Format> FORMATS = List.of(Format.JSON, Format.CSV, Format.NDJSON);
+
+  private final AuditReader audit;
+  private final Json json;
+
+  AuditHandler(AuditReader audit, Json json) {
+    this.audit = audit;
+    this.json = json;
+  }
+
+  @Override
+  public void handle(Context context) {
+    Asked asked = Asked.list(context, AuditQueryReader.PARAMETERS, FORMATS);
+    var query = new AuditQueryReader(asked.parameters()).read();
+    asked.parameters().faults().throwIfAny();
+    AuditReader.Slice slice = audit.find(Identity.of(context).actor(), query);
+    slice
+        .next()
+        .ifPresent(
+            next ->
+                context.header(
+                    "Link", "<%s>; rel=\"next\"".formatted(next(asked.parameters(), next))));
+    context
+        .header(Header.CACHE_CONTROL, "no-store")
+        .contentType(asked.format().contentType())
+        .result(bytes(AuditView.of(slice), asked.format()));
+  }
+
+  private byte[] bytes(AuditView view, Format format) {
+    return switch (format) {
+      case JSON -> json.bytes(view);
+      case NDJSON -> json.lines(view.records());
+      case CSV -> new AuditTable(json).of(view.records()).getBytes(UTF_8);
+      case TEXT -> throw new IllegalArgumentException("not among the formats");
+    };
+  }
+
+  private static String next(Parameters parameters, long next) {
+    Map<String, String> query = new LinkedHashMap<>();
+    for (String name : AuditQueryReader.PARAMETERS) {
+      parameters.text(name).ifPresent(text -> query.put(name, text));
+    }
+    parameters.text(Formats.PARAMETER).ifPresent(text -> query.put(Formats.PARAMETER, text));
+    query.put(CURSOR, Long.toString(next));
+    return PATH + "?" + new QueryString(query);
+  }
+}

@@ -1,0 +1,50 @@
+package org.hedgerow.web.people;
+
+import io.javalin.http.Context;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.hedgerow.accounts.Actor;
+import org.hedgerow.accounts.AuditQuery;
+import org.hedgerow.accounts.AuditReader;
+import org.hedgerow.web.query.Parameters;
+import org.hedgerow.web.query.QueryString;
+
+/** The record of what was done, for administrators. */
+final class AuditPages {
+  private static final AuditReader.Slice NOTHING =
+      new AuditReader.Slice(List.of(), Optional.empty());
+
+  private final Desk desk;
+
+  AuditPages(Desk desk) {
+    this.desk = desk;
+  }
+
+  void show(Context context) {
+    Map<String, List<String>> given = Parameters.withoutEmpty(context.queryParamMap());
+    Parameters parameters = new Parameters(given, AuditQueryReader.PARAMETERS);
+    AuditQuery query = new AuditQueryReader(parameters).read();
+    AuditFilter filter = AuditFilter.of(given, parameters.faults().list());
+    if (filter.hasErrors()) {
+      context.status(400);
+      show(context, filter, NOTHING);
+    } else {
+      show(context, filter, desk.accounts().audit().find(desk.actor(context), query));
+    }
+  }
+
+  private void show(Context context, AuditFilter filter, AuditReader.Slice slice) {
+    Actor actor = desk.actor(context);
+    QueryString query = filter.query();
+    desk.show(
+        context,
+        "people/audit.jte",
+        new AuditPage(
+            filter,
+            AuditFilter.options(desk.accounts().audit().actions(actor)),
+            ShownRecords.of(slice.records()),
+            slice.next().map(next -> "/audit?" + query.with("after", "" + next)).orElse(""),
+            "/api/v1/audit?" + query.with("format", "csv").with("limit", "500")));
+  }
+}

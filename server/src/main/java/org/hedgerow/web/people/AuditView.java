@@ -1,0 +1,48 @@
+package org.hedgerow.web.people;
+
+import com.fasterxml.jackson.annotation.JsonInclude;
+import java.time.Instant;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.hedgerow.accounts.AuditReader;
+import org.hedgerow.accounts.AuditRecord;
+
+/** Some of the record of what was done. */
+@JsonInclude(JsonInclude.Include.NON_ABSENT)
+record AuditView(List<Entry> records, Optional<String> next) {
+
+  /**
+   * One thing that was done.
+   *
+   * @param account number of the account of whoever did it
+   */
+  @JsonInclude(JsonInclude.Include.NON_ABSENT)
+  record Entry(
+      long id,
+      Instant at,
+      String actor,
+      Optional<Integer> account,
+      String action,
+      String subject,
+      Map<String, Object> before,
+      Map<String, Object> after) {
+
+    public static Entry of(AuditRecord record) {
+      return new Entry(
+          record.id(),
+          record.at(),
+          record.actor(),
+          record.accountId(),
+          record.action(),
+          record.subject(),
+          record.before(),
+          record.after());
+    }
+  }
+
+  static AuditView of(AuditReader.Slice slice) {
+    return new AuditView(
+        slice.records().stream().map(Entry::of).toList(), slice.next().map(String::valueOf));
+  }
+}

@@ -1,0 +1,60 @@
+package org.hedgerow.web.people;
+
+import io.javalin.http.Context;
+import java.util.Objects;
+import java.util.Optional;
+import org.hedgerow.accounts.Actor;
+import org.hedgerow.accounts.ApiToken;
+import org.hedgerow.accounts.ApiTokens;
+import org.hedgerow.accounts.Role;
+import org.hedgerow.web.JsonBody;
+import org.hedgerow.web.http.Asked;
+import org.hedgerow.web.http.PathNumber;
+import org.hedgerow.web.query.Faults;
+import org.hedgerow.web.security.Identity;
+
+/** {@code /account/tokens}: the tokens of one's own account. */
+final class OwnTokenHandlers {
+  private static final int USUAL_DAYS = 90;
+
+  private final ApiTokens tokens;
+  private final JsonBody bodies;
+
+  OwnTokenHandlers(ApiTokens tokens, JsonBody bodies) {
+    this.tokens = tokens;
+    this.bodies = bodies;
+  }
+
+  void list(Context context) {
+    Asked.nothing(context);
+    Actor actor = actor(context);
+    context.json(TokenView.All.of(tokens.of(actor, actor.requireAccount().id())));
+  }
+
+  void make(Context context) {
+    Asked.nothing(context);
+    PeopleBodies.NewToken wanted = bodies.read(context, PeopleBodies.NewToken.class);
+    Faults faults = Faults.ofBody();
+    Optional<Role> role = PeopleBodies.role(wanted.role(), faults);
+    faults.throwIfAny();
+    ApiTokens.Made made =
+        tokens.make(
+            actor(context),
+            Objects.requireNonNullElse(wanted.label(), ""),
+            role.orElseThrow(),
+            Objects.requireNonNullElse(wanted.days(), USUAL_DAYS),
+            Identity.of(context).token().map(ApiToken::expiresAt));
+    context.status(201).json(TokenView.of(made));
+  }
+
+  void revoke(Context context) {
+    Asked.nothing(context);
+    Actor actor = actor(context);
+    tokens.revoke(actor, actor.requireAccount().id(), PathNumber.of(context, "token"));
+    context.status(204);
+  }
+
+  private static Actor actor(Context context) {
+    return Identity.of(context).actor();
+  }
+}

@@ -1,0 +1,73 @@
+package org.hedgerow.web.people;
+
+import java.util.List;
+import java.util.Optional;
+import org.hedgerow.accounts.Role;
+import org.hedgerow.web.query.Faults;
+import org.hedgerow.web.query.Quoted;
+import org.jspecify.annotations.Nullable;
+
+/** What is sent to look after people. */
+public final class PeopleBodies {
+  private PeopleBodies() {}
+
+  /** What is to change about an account; what is left out stays. */
+  record PersonEdit(@Nullable String role, @Nullable Boolean active) {
+    boolean isEmpty() {
+      return role == null && active == null;
+    }
+  }
+
+  /** What is to change about the centre; what is left out stays. */
+  record CentreChange(@Nullable String name, @Nullable Integer approvals) {
+    boolean isEmpty() {
+      return name == null && approvals == null;
+    }
+  }
+
+  /**
+   * A set of reading rules.
+   *
+   * @param switches labels of those that are on
+   */
+  public record RulesEdit(
+      @Nullable String title, @Nullable String note, @Nullable List<String> switches) {}
+
+  /**
+   * An order of teaching.
+   *
+   * @param steps in each the values that are taught together, as in {@code oo 2}
+   */
+  public record SequenceEdit(
+      @Nullable String title, @Nullable String note, @Nullable List<List<String>> steps) {}
+
+  /** A set of sight words. */
+  public record SightWordsEdit(
+      @Nullable String title, @Nullable String note, @Nullable List<String> words) {}
+
+  /**
+   * An invitation.
+   *
+   * @param days a week if left out
+   */
+  record NewInvitation(@Nullable String role, @Nullable Integer days) {}
+
+  /**
+   * A token for one's own account.
+   *
+   * @param days ninety if left out
+   */
+  record NewToken(@Nullable String label, @Nullable String role, @Nullable Integer days) {}
+
+  /** The role of an account; none, and a fault, if it isn't one. */
+  static Optional<Role> role(@Nullable String text, Faults faults) {
+    Optional<Role> role = Optional.ofNullable(text).flatMap(Role::ofAccount);
+    if (role.isEmpty()) {
+      faults.invalid(
+          "role",
+          "role is contributor, reviewer or administrator%s."
+              .formatted(text == null ? "" : ", not " + Quoted.of(text)));
+    }
+    return role;
+  }
+}

@@ -1,0 +1,134 @@
+package org.hedgerow.web.people;
+
+import io.javalin.http.Context;
+import io.javalin.http.Header;
+import io.javalin.http.NotFoundResponse;
+import java.util.List;
+import java.util.Optional;
+import org.hedgerow.accounts.Account;
+import org.hedgerow.accounts.AccountServices;
+import org.hedgerow.accounts.Actor;
+import org.hedgerow.accounts.Role;
+import org.hedgerow.web.JsonBody;
+import org.hedgerow.web.http.Asked;
+import org.hedgerow.web.http.EntityTag;
+import org.hedgerow.web.http.IfMatch;
+import org.hedgerow.web.http.Json;
+import org.hedgerow.web.http.PathNumber;
+import org.hedgerow.web.query.Faults;
+import org.hedgerow.web.query.Parameters;
+import org.hedgerow.web.security.Identity;
+
+/** {@code /people}: accounts with their sessions and tokens, for administrators. */
+final class PeopleHandlers {
+  private static final String AFTER = "after";
+  private static final String LIMIT = "limit";
+  private static final int USUAL_LIMIT = 50;
+
+  private final AccountServices accounts;
+  private final JsonBody bodies;
+  private final Json json;
+
+  PeopleHandlers(AccountServices accounts, JsonBody bodies, Json json) {
+    this.accounts = accounts;
+    this.bodies = bodies;
+    this.json = json;
+  }
+
+  void list(Context context) {
+    Parameters parameters = Asked.json(context, List.of(AFTER, LIMIT)).parameters();
+    int limit = parameters.text(LIMIT).map(text -> limit(text, parameters)).orElse(USUAL_LIMIT);
+    parameters.faults().throwIfAny();
+    List<Account> all = accounts.people().all(actor(context));
+    context.json(PeopleView.of(all, parameters.text(AFTER), limit));
+  }
+
+  private static int limit(String text, Parameters parameters) {
+    if (text.matches("[1-9][0-9]{0,2}") && Integer.parseInt(text) <= 500) {
+      return Integer.parseInt(text);
+    }
+    parameters.faults().invalid(LIMIT, "limit is a number from 1 to 500.");
+    return USUAL_LIMIT;
+  }
+
+  void show(Context context) {
+    Asked.nothing(context);
+    send(context, account(context));
+  }
+
+  void edit(Context context) {
+    Asked.nothing(context);
+    PeopleBodies.PersonEdit edit = bodies.read(context, PeopleBodies.PersonEdit.class);
+    Faults faults = Faults.ofBody();
+    Optional<Role> role =
+        Optional.ofNullable(edit.role()).flatMap(text -> PeopleBodies.role(text, faults));
+    if (edit.isEmpty()) {
+      faults.invalid("role", "Nothing is to change. Give role, active or both.");
+    }
+    faults.throwIfAny();
+    IfMatch seen = IfMatch.required(context, "the account as you read it");
+    Account changed =
+        accounts
+            .people()
+            .edit(
+                actor(context),
+                PathNumber.of(context, "id"),
+                role,
+                Optional.ofNullable(edit.active()),
+                account -> seen.permits(tag(account)));
+    send(context, changed);
+  }
+
+  private void send(Context context, Account account) {
+    context.header(Header.ETAG, tag(account)).json(PersonView.of(account));
+  }
+
+  private String tag(Account account) {
+    return EntityTag.of(json.bytes(PersonView.of(account)));
+  }
+
+  void sessions(Context context) {
+    Asked.nothing(context);
+    int id = account(context).id();
+    context.json(SessionView.All.of(accounts.sessions().of(actor(context), id)));
+  }
+
+  void endSession(Context context) {
+    Asked.nothing(context);
+    accounts
+        .sessions()
+        .end(actor(context), PathNumber.of(context, "id"), PathNumber.of(context, "session"));
+    context.status(204);
+  }
+
+  void endSessions(Context context) {
+    Asked.nothing(context);
+    accounts.sessions().endAll(actor(context), account(context).id(), Optional.empty());
+    context.status(204);
+  }
+
+  void tokens(Context context) {
+    Asked.nothing(context);
+    int id = account(context).id();
+    context.json(TokenView.All.of(accounts.tokens().of(actor(context), id)));
+  }
+
+  void revokeToken(Context context) {
+    Asked.nothing(context);
+    accounts
+        .tokens()
+        .revoke(actor(context), PathNumber.of(context, "id"), PathNumber.of(context, "token"));
+    context.status(204);
+  }
+
+  private Account account(Context context) {
+    return accounts
+        .people()
+        .find(actor(context), PathNumber.of(context, "id"))
+        .orElseThrow(NotFoundResponse::new);
+  }
+
+  private static Actor actor(Context context) {
+    return Identity.of(context).actor();
+  }
+}

@@ -1,0 +1,28 @@
+package org.hedgerow.web.people;
+
+import com.fasterxml.jackson.annotation.JsonInclude;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.hedgerow.accounts.Account;
+
+/**
+ * Some of the accounts, by name.
+ *
+ * @param next the last name; none at the end of the list
+ */
+@JsonInclude(JsonInclude.Include.NON_ABSENT)
+record PeopleView(List<PersonView> people, Optional<String> next) {
+
+  static PeopleView of(List<Account> accounts, Optional<String> after, int limit) {
+    List<PersonView> rest =
+        accounts.stream()
+            .sorted(Comparator.comparing(Account::name))
+            .filter(account -> after.map(name -> account.name().compareTo(name) > 0).orElse(true))
+            .map(PersonView::of)
+            .toList();
+    return rest.size() <= limit
+        ? new PeopleView(rest, Optional.empty())
+        : new PeopleView(rest.subList(0, limit), Optional.of(rest.get(limit - 1).name()));
+  }
+}

@@ -1,0 +1,19 @@
+package org.hedgerow.web.people;
+
+import java.util.List;
+import org.hedgerow.accounts.Account;
+
+/**
+ * One account, as an administrator sees it.
+ *
+ * @param shown a link that has just been made
+ */
+record PersonPage(Form form, Account account, Shown shown, List<Row> sessions, List<Row> tokens) {
+  String role() {
+    return account.role().label();
+  }
+
+  String since() {
+    return Dates.of(account.since());
+  }
+}

@@ -1,0 +1,67 @@
+package org.hedgerow.web.phonograms;
+
+import java.util.List;
+import java.util.Map;
+import org.hedgerow.lexicon.Lexicon;
+import org.hedgerow.phonics.Accent;
+import org.hedgerow.phonics.Sound;
+import org.hedgerow.web.http.AccentParameter;
+import org.hedgerow.web.http.Json;
+import org.hedgerow.web.http.Question;
+import org.hedgerow.web.http.Read;
+import org.hedgerow.web.problems.Problem;
+import org.hedgerow.web.problems.ProblemException;
+import org.hedgerow.web.problems.ProblemType;
+import org.hedgerow.web.query.Fault;
+import org.hedgerow.web.query.Faults;
+import org.hedgerow.web.query.Parameters;
+import org.hedgerow.web.query.SoundNameReader;
+
+/** {@code GET /sounds/{sound}}: one sound with every spelling. */
+public final class SoundRead implements Read {
+
+  private static final String SOUND = "sound";
+
+  private final Json json;
+  private final SoundFamilies families;
+
+  public SoundRead(Json json, SoundFamilies families) {
+    this.json = json;
+    this.families = families;
+  }
+
+  @Override
+  public List<String> parameters() {
+    return AccentParameter.NAMES;
+  }
+
+  @Override
+  public Question understand(Lexicon lexicon, Map<String, String> path, Parameters parameters) {
+    Accent accent = AccentParameter.one(lexicon, parameters);
+    parameters.faults().throwIfAny();
+    Sound sound = sound(lexicon, accent, path.getOrDefault(SOUND, ""));
+    return Question.json(
+        "sounds/%s?%s".formatted(sound, accent),
+        json,
+        () ->
+            SoundFamilyView.of(
+                lexicon.edition(), accent.tag(), families.of(lexicon, accent.tag(), sound)));
+  }
+
+  private static Sound sound(Lexicon lexicon, Accent accent, String name) {
+    Faults faults = Faults.ofQuery();
+    return new SoundNameReader(lexicon.accent(accent.tag()).orElseThrow(), faults)
+        .one(SOUND, name.strip())
+        .orElseThrow(() -> missing(faults.list()));
+  }
+
+  /** There is nothing at the address of a sound that isn't. */
+  private static ProblemException missing(List<Fault> faults) {
+    return new Problem(
+            ProblemType.UNKNOWN_SOUND,
+            404,
+            faults.get(0).message(),
+            faults.stream().map(Fault::error).toList())
+        .exception();
+  }
+}

@@ -1,0 +1,25 @@
+package org.hedgerow.web.pictures;
+
+import io.javalin.http.Context;
+import org.hedgerow.lexicon.Bytes;
+import org.hedgerow.lexicon.Picture;
+import org.hedgerow.web.edge.SecurityHeaders;
+
+/** How pictures are sent: so that nothing in them can run. */
+public final class PictureAnswer {
+
+  private PictureAnswer() {}
+
+  static void seal(Context context) {
+    context.header(SecurityHeaders.POLICY, SecurityHeaders.PICTURES);
+  }
+
+  public static void send(Context context, String mediaType, Bytes content) {
+    seal(context);
+    context.contentType(contentType(mediaType)).result(content.toArray());
+  }
+
+  static String contentType(String mediaType) {
+    return mediaType.equals(Picture.SVG) ? Picture.SVG + "; charset=utf-8" : mediaType;
+  }
+}

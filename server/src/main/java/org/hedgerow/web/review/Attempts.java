@@ -1,0 +1,89 @@
+package org.hedgerow.web.review;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Supplier;
+import org.hedgerow.accounts.Actor;
+import org.hedgerow.accounts.RefusedException;
+import org.hedgerow.review.ConflictException;
+import org.hedgerow.review.Content;
+import org.hedgerow.review.Contribution;
+import org.hedgerow.review.Decision;
+import org.hedgerow.review.Reviews;
+import org.hedgerow.review.StaleException;
+import org.hedgerow.web.http.Differing;
+import org.hedgerow.web.problems.Problem;
+import org.hedgerow.web.problems.ProblemType;
+
+/** Does something to a contribution; whoever comes too late is shown what has happened. */
+final class Attempts {
+  private final Reviews reviews;
+  private final ProposalJson proposals;
+
+  Attempts(Reviews reviews, ProposalJson proposals) {
+    this.reviews = reviews;
+    this.proposals = proposals;
+  }
+
+  /**
+   * What somebody sends.
+   *
+   * @param revision which they have read
+   * @param content what it should say, where that is to change
+   */
+  record Sent(Actor actor, int revision, Optional<Content> content) {
+    static Sent of(Actor actor, int revision) {
+      return new Sent(actor, revision, Optional.empty());
+    }
+  }
+
+  <R> R at(Sent sent, Supplier<R> verb) {
+    try {
+      return verb.get();
+    } catch (StaleException stale) {
+      throw stale(stale, sent).exception();
+    } catch (ConflictException conflict) {
+      throw conflict(conflict, sent.actor()).exception();
+    } catch (RefusedException refused) {
+      throw ProposalFaults.problem(refused.faults()).exception();
+    }
+  }
+
+  private Problem stale(StaleException stale, Sent sent) {
+    Contribution present = stale.present();
+    List<Differing> changed = new ArrayList<>();
+    changed.add(Differing.revision(sent.revision(), present.revision()));
+    sent.content()
+        .map(yours -> Differing.between(proposals.tree(yours), proposals.tree(present.content())))
+        .ifPresent(changed::addAll);
+    Map<String, Object> members = new LinkedHashMap<>();
+    members.put("present", view(present));
+    members.put("changed", changed);
+    return Problem.of(
+            ProblemType.STALE,
+            stale.getMessage() + ". Look at what has changed, and send yours for that revision.")
+        .with(members);
+  }
+
+  private Problem conflict(ConflictException conflict, Actor actor) {
+    Map<String, Object> members = new LinkedHashMap<>();
+    members.put("present", view(conflict.present()));
+    lastDecision(actor, conflict.present().id())
+        .ifPresent(decision -> members.put("decided", DecisionView.of(decision)));
+    return Problem.of(ProblemType.CONFLICT, conflict.getMessage() + ".").with(members);
+  }
+
+  private Optional<Decision> lastDecision(Actor actor, int id) {
+    List<Decision> decisions = reviews.open(actor, id).decisions();
+    return decisions.isEmpty()
+        ? Optional.empty()
+        : Optional.of(decisions.get(decisions.size() - 1));
+  }
+
+  private ContributionView view(Contribution contribution) {
+    return ContributionView.of(contribution, proposals.tree(contribution.proposal()));
+  }
+}

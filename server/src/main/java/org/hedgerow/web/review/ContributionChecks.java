@@ -1,0 +1,59 @@
+package org.hedgerow.web.review;
+
+import java.util.List;
+import org.hedgerow.review.Content;
+import org.hedgerow.review.Contribution;
+import org.hedgerow.review.Examination;
+import org.hedgerow.review.SubmitMany;
+import org.hedgerow.web.http.StrictHandler.Request;
+import org.hedgerow.web.problems.ParameterError;
+
+/** {@code POST /contribution-checks}: what would become of it? Nothing is kept. */
+final class ContributionChecks {
+  private final SubmitMany submitMany;
+  private final ContentBodyReader contents;
+
+  ContributionChecks(SubmitMany submitMany, ContentBodyReader contents) {
+    this.submitMany = submitMany;
+    this.contents = contents;
+  }
+
+  /**
+   * The answer.
+   *
+   * @param faults because of which it can't be submitted
+   * @param serves the values whose lists would gain by it
+   * @param waiting numbers of contributions about the same that wait for a decision
+   */
+  record View(
+      String verdict,
+      List<ParameterError> faults,
+      List<String> serves,
+      List<RemarkView> findings,
+      List<Integer> waiting) {}
+
+  void check(Request request) {
+    Content content = contents.content(request.context());
+    SubmitMany.Result result = submitMany.judge(request.actor(), List.of(content)).get(0);
+    request
+        .context()
+        .json(
+            new View(
+                verdict(result).label(),
+                ProposalFaults.errors(result.faults()),
+                result.examination().map(Examination::serves).orElse(List.of()),
+                RemarkView.all(result.examination().map(Examination::remarks).orElse(List.of())),
+                result.waiting().stream().map(Contribution::id).toList()));
+  }
+
+  static RowVerdict verdict(SubmitMany.Result result) {
+    if (!result.faults().isEmpty()) {
+      return RowVerdict.REFUSED;
+    }
+    if (!result.waiting().isEmpty()) {
+      return RowVerdict.WAITING;
+    }
+    boolean clean = result.examination().filter(each -> each.remarks().isEmpty()).isPresent();
+    return clean ? RowVerdict.READY : RowVerdict.LOOK;
+  }
+}

@@ -1,0 +1,85 @@
+package org.hedgerow.web.review;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.hedgerow.accounts.Actor;
+import org.hedgerow.accounts.FieldFault;
+import org.hedgerow.accounts.NothingThereException;
+import org.hedgerow.accounts.RefusedException;
+import org.hedgerow.review.ConflictException;
+import org.hedgerow.review.Contribution;
+import org.hedgerow.review.DecisionKind;
+import org.hedgerow.review.NotYoursException;
+import org.hedgerow.review.ReviewServices;
+import org.hedgerow.review.StaleException;
+
+/** Takes decisions as forms ask for them. */
+record DecisionForms(ReviewServices review) {
+
+  /**
+   * @throws RefusedException if there is no such decision
+   */
+  Contribution one(Actor actor, int id, Fields fields) {
+    return one(
+        actor,
+        id,
+        fields.number("revision"),
+        fields.text("decision"),
+        fields.text("comment"),
+        fields.text("finding"));
+  }
+
+  private Contribution one(
+      Actor actor, int id, int revision, String decision, String comment, String finding) {
+    DecisionKind kind =
+        DecisionKind.labelled(decision)
+            .orElseThrow(
+                () ->
+                    new RefusedException(
+                        List.of(new FieldFault("decision", "Say what you decide."))));
+    return switch (kind) {
+      case APPROVE -> review.approve().execute(actor, id, revision, comment);
+      case RETURN -> review.returnIt().execute(actor, id, revision, comment);
+      case DECLINE -> review.decline().execute(actor, id, revision, comment);
+      case OVERRULE -> review.overrule().execute(actor, id, revision, finding, comment);
+      case WITHDRAW -> review.withdraw().execute(actor, id, revision, comment);
+      case REOPEN -> review.reopen().execute(actor, id, revision, comment);
+    };
+  }
+
+  /** On all that were picked, each on its own, so that one that fails keeps no other back. */
+  List<QueuePage.Result> many(Actor actor, Fields fields) {
+    List<QueuePage.Result> results = new ArrayList<>();
+    for (String picked : fields.all("pick")) {
+      String[] parts = picked.split("-", 2);
+      if (parts.length == 2) {
+        int id = Fields.number(parts[0], 0);
+        results.add(result(actor, id, Fields.number(parts[1], 0), fields));
+      }
+    }
+    return results;
+  }
+
+  private QueuePage.Result result(Actor actor, int id, int revision, Fields fields) {
+    try {
+      Contribution decided =
+          one(actor, id, revision, fields.text("decision"), fields.text("comment"), "");
+      return new QueuePage.Result(
+          id, decided.proposal().subject(), true, ReviewWording.ofOthers(decided.state()));
+    } catch (StaleException stale) {
+      return failed(stale.present(), "It has been changed meanwhile. Look at it once more.");
+    } catch (ConflictException conflict) {
+      return failed(conflict.present(), conflict.getMessage() + ".");
+    } catch (NotYoursException own) {
+      return new QueuePage.Result(id, "", false, own.getMessage() + ".");
+    } catch (RefusedException refused) {
+      return new QueuePage.Result(id, "", false, String.valueOf(refused.getMessage()));
+    } catch (NothingThereException gone) {
+      return new QueuePage.Result(id, "", false, "It is no longer there.");
+    }
+  }
+
+  private static QueuePage.Result failed(Contribution present, String message) {
+    return new QueuePage.Result(present.id(), present.proposal().subject(), false, message);
+  }
+}

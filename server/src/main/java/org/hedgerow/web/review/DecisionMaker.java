@@ -1,0 +1,124 @@
+package org.hedgerow.web.review;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.hedgerow.accounts.Actor;
+import org.hedgerow.accounts.FieldFault;
+import org.hedgerow.lexicon.Lexicon;
+import org.hedgerow.lexicon.Word;
+import org.hedgerow.lexicon.WordQuery;
+import org.hedgerow.phonics.Correspondence;
+import org.hedgerow.reading.Standard;
+import org.hedgerow.reading.Verdict;
+import org.hedgerow.review.Contribution;
+import org.hedgerow.review.Decision;
+import org.hedgerow.review.Reviews.Dossier;
+import org.hedgerow.review.State;
+
+/** Puts together all that helps to decide. */
+final class DecisionMaker {
+  private static final int MOST_BESIDE = 12;
+
+  private final ReviewDesk desk;
+  private final Actor actor;
+  private final String token;
+  private final Lexicon lexicon;
+
+  DecisionMaker(ReviewDesk desk, Actor actor, String token) {
+    this.desk = desk;
+    this.actor = actor;
+    this.token = token;
+    this.lexicon = desk.newest().get();
+  }
+
+  DecisionPage page(
+      int id,
+      Neighbours neighbours,
+      Optional<Undo> undo,
+      String news,
+      String problem,
+      String comment) {
+    Dossier dossier = desk.review().reviews().open(actor, id);
+    Contribution contribution = dossier.contribution();
+    Verdict verdict = SideMaker.verdict(contribution.kind(), contribution.remarks());
+    String spelling = FormMaker.spelling(contribution.proposal());
+    Optional<Correspondence> wanted = wanted(contribution);
+    return new DecisionPage(
+        token,
+        id,
+        contribution.revision(),
+        new Describer(lexicon).view(contribution),
+        contribution.state().label(),
+        ReviewWording.ofOthers(contribution.state()),
+        contribution.author().name(),
+        Times.of(contribution.submitted().orElse(contribution.changed())),
+        contribution.edition(),
+        actor.is(contribution.author().accountId()),
+        contribution.submitted().isPresent() && QueueRow.isJudged(contribution.kind())
+            ? verdict.label()
+            : "",
+        new SideMaker(lexicon).headline(contribution.content(), verdict),
+        reasons(dossier, spelling),
+        contribution.serves().stream().map(new Values(lexicon)::words).toList(),
+        changes(dossier),
+        near(spelling),
+        wanted.map(value -> beside(value, spelling)).orElse(List.of()),
+        wanted.map(value -> new Values(lexicon).words(value.label())).orElse(""),
+        dossier.decisions().stream()
+            .map(each -> EventView.of(each, contribution.revision()))
+            .toList(),
+        dossier.others().stream().map(OtherView::of).toList(),
+        dossier.faults().stream().map(FieldFault::message).distinct().toList(),
+        neighbours.place(),
+        neighbours.before(),
+        neighbours.next(),
+        undo,
+        news,
+        problem,
+        comment);
+  }
+
+  private List<ReasonView> reasons(Dossier dossier, String spelling) {
+    Contribution contribution = dossier.contribution();
+    Map<String, String> overruled = new HashMap<>();
+    for (Decision each : dossier.decisions()) {
+      if (each.revision() == contribution.revision()) {
+        each.overruled().ifPresent(code -> overruled.put(code, each.comment()));
+      }
+    }
+    return ReasonView.all(
+        contribution.kind(), contribution.remarks(), spelling, lexicon, overruled);
+  }
+
+  private List<Difference> changes(Dossier dossier) {
+    return dossier.contribution().state() == State.SUBMITTED && dossier.faults().isEmpty()
+        ? new Effect(desk.review().reviews(), lexicon).of(actor, dossier.contribution())
+        : List.of();
+  }
+
+  private List<String> near(String spelling) {
+    return spelling.isEmpty() || lexicon.word(spelling).isPresent()
+        ? List.of()
+        : lexicon.nearby(spelling);
+  }
+
+  private Optional<Correspondence> wanted(Contribution contribution) {
+    return contribution.serves().stream()
+        .flatMap(
+            label ->
+                lexicon.catalogue().correspondences().stream()
+                    .filter(each -> each.isTaught() && each.label().equals(label)))
+        .findFirst();
+  }
+
+  private List<String> beside(Correspondence value, String spelling) {
+    String accent = lexicon.accents().get(0).accent().tag();
+    return lexicon.find(WordQuery.of(accent, Standard.of(value))).stream()
+        .map(Word::spelling)
+        .filter(each -> !each.equals(spelling))
+        .limit(MOST_BESIDE)
+        .toList();
+  }
+}

@@ -1,0 +1,109 @@
+package org.hedgerow.web.review;
+
+import io.javalin.http.Context;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import org.hedgerow.accounts.Actor;
+import org.hedgerow.accounts.FieldFault;
+import org.hedgerow.accounts.RefusedException;
+import org.hedgerow.review.ConflictException;
+import org.hedgerow.review.Contribution;
+import org.hedgerow.review.ContributionQuery;
+import org.hedgerow.review.NotYoursException;
+import org.hedgerow.review.StaleException;
+import org.hedgerow.review.State;
+
+/** Deciding on one contribution, then on the next. */
+final class DecisionPages {
+  private final ReviewDesk desk;
+  private final DecisionForms decisions;
+
+  DecisionPages(ReviewDesk desk, DecisionForms decisions) {
+    this.desk = desk;
+    this.decisions = decisions;
+  }
+
+  void show(Context context) {
+    show(context, "", "");
+  }
+
+  private void show(Context context, String problem, String comment) {
+    int id = ReviewDesk.id(context);
+    Optional<Undo> undo = QueuePages.decided(desk, context);
+    String news = News.of(Optional.ofNullable(context.queryParam("done")).orElse(""));
+    DecisionMaker maker = new DecisionMaker(desk, desk.actor(context), desk.token(context));
+    desk.show(
+        context,
+        "review/decision.jte",
+        maker.page(id, neighbours(context, id), undo, news, problem, comment));
+  }
+
+  private Neighbours neighbours(Context context, int id) {
+    return Neighbours.of(
+        desk.review()
+            .queue()
+            .places(
+                desk.actor(context),
+                ContributionQuery.seenBy(desk.accountId(context), ContributionQuery.MOST)),
+        id);
+  }
+
+  void decide(Context context) {
+    Actor actor = desk.actor(context);
+    int id = ReviewDesk.id(context);
+    Fields fields = Fields.of(context);
+    Neighbours neighbours = neighbours(context, id);
+    try {
+      goOn(context, fields, decisions.one(actor, id, fields), neighbours);
+    } catch (StaleException stale) {
+      context.status(412);
+      show(context, meanwhile(stale.present()), fields.text("comment"));
+    } catch (ConflictException conflict) {
+      context.status(409);
+      show(context, already(actor, conflict), fields.text("comment"));
+    } catch (RefusedException refused) {
+      context.status(400);
+      show(context, messages(refused.faults()), fields.text("comment"));
+    } catch (NotYoursException own) {
+      context.status(403);
+      show(context, own.getMessage() + ".", fields.text("comment"));
+    }
+  }
+
+  private static String meanwhile(Contribution present) {
+    return "%s has changed it meanwhile. You see it as it is now; nothing was decided."
+        .formatted(present.author().name());
+  }
+
+  /** What happened meanwhile, and by whom. */
+  private String already(Actor actor, ConflictException conflict) {
+    Contribution present = conflict.present();
+    return desk.review().reviews().open(actor, present.id()).decisions().stream()
+        .filter(each -> present.state() != State.SUBMITTED)
+        .reduce((first, second) -> second)
+        .map(
+            last ->
+                "%s %s before you. Nothing else was changed."
+                    .formatted(last.by().name(), ReviewWording.of(last.kind())))
+        .orElse(conflict.getMessage() + ". Nothing was changed.");
+  }
+
+  private static String messages(List<FieldFault> faults) {
+    return String.join(" ", faults.stream().map(FieldFault::message).distinct().toList());
+  }
+
+  /** To the next that waits; after an overruling it is still the same one's turn. */
+  private void goOn(Context context, Fields fields, Contribution decided, Neighbours neighbours) {
+    String decision = fields.text("decision");
+    boolean waits = decided.state() == State.SUBMITTED;
+    String done = waits && decision.equals("approve") ? "vote" : decision;
+    if (!Undo.of(decided).isPresent() && !done.equals("vote")) {
+      desk.goOn(context, "/review/%d?done=%s".formatted(decided.id(), done));
+      return;
+    }
+    OptionalInt next = neighbours.next();
+    String place = next.isPresent() ? "/review/" + next.getAsInt() : "/review";
+    desk.goOn(context, "%s?after=%d%s".formatted(place, decided.id(), waits ? "&done=vote" : ""));
+  }
+}

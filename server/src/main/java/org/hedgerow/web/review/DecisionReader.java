@@ -1,0 +1,97 @@
+package org.hedgerow.web.review;
+
+import com.fasterxml.jackson.databind.ObjectMapper;
+import io.javalin.http.Context;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import org.hedgerow.review.DecisionKind;
+import org.hedgerow.web.JsonBody;
+import org.hedgerow.web.query.Faults;
+import org.hedgerow.web.query.Quoted;
+import org.jspecify.annotations.Nullable;
+
+/** Reads decisions, and refuses those that can't be meant. */
+final class DecisionReader {
+  /** As many as a person can have looked at. */
+  private static final int MOST = 200;
+
+  private final JsonBody bodies;
+
+  DecisionReader(ObjectMapper mapper) {
+    this.bodies = JsonBody.toKeep(mapper);
+  }
+
+  Wish one(Context context, int contribution, int revision) {
+    DecisionBody body = bodies.read(context, DecisionBody.class);
+    Faults faults = Faults.ofBody();
+    Optional<DecisionKind> kind = kind("", body.decision(), body.finding(), faults);
+    faults.throwIfAny();
+    return new Wish(
+        contribution, revision, kind.orElseThrow(), text(body.comment()), text(body.finding()));
+  }
+
+  List<Wish> many(Context context) {
+    List<DecisionsBody.Item> items =
+        Optional.ofNullable(bodies.read(context, DecisionsBody.class).decisions())
+            .orElse(List.of());
+    Faults faults = Faults.ofBody();
+    if (items.isEmpty() || items.size() > MOST) {
+      faults.invalid(
+          "decisions",
+          "There are %d decisions. Send from 1 to %d at once.".formatted(items.size(), MOST));
+      faults.throwIfAny();
+    }
+    List<Wish> wishes = new ArrayList<>();
+    for (int i = 0; i < items.size(); i++) {
+      wish("decisions[%d].".formatted(i), items.get(i), faults).ifPresent(wishes::add);
+    }
+    faults.throwIfAny();
+    return List.copyOf(wishes);
+  }
+
+  private static Optional<Wish> wish(String place, DecisionsBody.Item item, Faults faults) {
+    int contribution = number(place + "contribution", item.contribution(), faults);
+    int revision = number(place + "revision", item.revision(), faults);
+    return kind(place, item.decision(), item.finding(), faults)
+        .map(
+            kind ->
+                new Wish(contribution, revision, kind, text(item.comment()), text(item.finding())));
+  }
+
+  private static int number(String field, @Nullable Integer number, Faults faults) {
+    if (number == null || number < 1) {
+      faults.invalid(field, field + " must be a whole number from 1.");
+      return 0;
+    }
+    return number;
+  }
+
+  private static Optional<DecisionKind> kind(
+      String place, @Nullable String label, @Nullable String finding, Faults faults) {
+    Optional<DecisionKind> kind = Optional.ofNullable(label).flatMap(DecisionKind::labelled);
+    if (kind.isEmpty()) {
+      faults.invalid(place + "decision", unknown(label));
+    } else if ((kind.get() == DecisionKind.OVERRULE) != (finding != null)) {
+      faults.invalid(
+          place + "finding",
+          finding == null
+              ? "Say which finding is wrong here, by its code."
+              : "Only to overrule, a finding is named. Leave it out.");
+    }
+    return kind;
+  }
+
+  private static String unknown(@Nullable String label) {
+    String all =
+        String.join(", ", Arrays.stream(DecisionKind.values()).map(DecisionKind::label).toList());
+    return label == null
+        ? "There is no decision. Choose from %s.".formatted(all)
+        : "decision can't be %s. Choose from %s.".formatted(Quoted.of(label), all);
+  }
+
+  private static String text(@Nullable String text) {
+    return Optional.ofNullable(text).orElse("");
+  }
+}

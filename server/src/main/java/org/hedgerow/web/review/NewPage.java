@@ -1,0 +1,45 @@
+package org.hedgerow.web.review;
+
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
+import java.util.List;
+import org.hedgerow.lexicon.Lexicon;
+import org.hedgerow.review.Kind;
+
+/**
+ * What can be contributed.
+ *
+ * @param word that it is about, or an empty text
+ */
+record NewPage(String word, List<Offer> offers) {
+
+  /** One kind of contribution. */
+  record Offer(String name, String help, String address) {}
+
+  static NewPage about(String word, Lexicon lexicon) {
+    boolean known = lexicon.word(word).isPresent();
+    return new NewPage(
+        word,
+        Arrays.stream(Kind.values())
+            .filter(kind -> word.isEmpty() || isPossible(kind, known))
+            .map(kind -> offer(kind, word))
+            .toList());
+  }
+
+  private static boolean isPossible(Kind kind, boolean known) {
+    return switch (kind) {
+      case WORD -> !known;
+      case PRONUNCIATION, ALIGNMENT, TAGS, PICTURE, WITHDRAWAL -> known;
+      case SENTENCE -> false;
+    };
+  }
+
+  private static Offer offer(Kind kind, String word) {
+    String about = word.isEmpty() ? "" : "&word=" + URLEncoder.encode(word, StandardCharsets.UTF_8);
+    return new Offer(
+        ReviewWording.of(kind),
+        ReviewWording.help(kind),
+        "/contributions/new?kind=" + kind.label() + about);
+  }
+}

@@ -1,0 +1,99 @@
+package org.hedgerow.web.review;
+
+import com.fasterxml.jackson.annotation.JsonInclude;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import org.hedgerow.review.ContributionQuery;
+import org.hedgerow.review.Queue;
+import org.hedgerow.review.Queue.Place;
+import org.hedgerow.review.Queue.Waiting;
+import org.hedgerow.web.http.StrictHandler.Request;
+import org.hedgerow.web.problems.ProblemType;
+import org.hedgerow.web.query.Fault;
+import org.hedgerow.web.query.Faults;
+import org.hedgerow.web.query.Quoted;
+
+/** {@code GET /review-queue}: what waits for a decision, the greatest need first. */
+final class ReviewQueue {
+  static final List<String> PARAMETERS =
+      List.of("kind", "author", "serves", "about", "after", "limit");
+
+  /** More than can wait in any centre. */
+  private static final int MOST = 20_000;
+
+  private final Queue queue;
+  private final ContributionAnswer answer;
+
+  ReviewQueue(Queue queue, ContributionAnswer answer) {
+    this.queue = queue;
+    this.answer = answer;
+  }
+
+  /**
+   * Some of what waits.
+   *
+   * @param total how many there are in all
+   * @param next where the list goes on
+   */
+  @JsonInclude(JsonInclude.Include.NON_ABSENT)
+  record View(int total, List<Entry> waiting, Optional<String> next) {}
+
+  /**
+   * Something that waits.
+   *
+   * @param need the most needed of the values that it serves; left out if it serves none
+   * @param rank of the need, from 1, the greatest; left out likewise
+   * @param own whether it is the reviewer's own, who may not decide on it
+   */
+  @JsonInclude(JsonInclude.Include.NON_ABSENT)
+  record Entry(
+      @JsonInclude(JsonInclude.Include.NON_EMPTY) String need,
+      OptionalInt rank,
+      @JsonInclude(JsonInclude.Include.NON_DEFAULT) boolean own,
+      ContributionView contribution) {}
+
+  void list(Request request) {
+    Faults faults = request.parameters().faults();
+    ContributionFilters filters = new ContributionFilters(request.parameters(), request.actor());
+    ContributionQuery query = filters.query(OptionalInt.empty(), MOST);
+    int limit = filters.limit();
+    Optional<QueuePlace> after = after(request.parameters().text("after"), faults);
+    faults.throwIfAny();
+    List<Place> all = queue.places(request.actor(), query);
+    List<Place> rest =
+        all.stream().filter(each -> after.isEmpty() || after.get().isBefore(each)).toList();
+    List<Waiting> shown = queue.at(request.actor(), rest.subList(0, Math.min(limit, rest.size())));
+    request
+        .context()
+        .json(new View(all.size(), shown.stream().map(this::entry).toList(), next(rest, limit)));
+  }
+
+  private static Optional<QueuePlace> after(Optional<String> text, Faults faults) {
+    Optional<QueuePlace> place = text.flatMap(QueuePlace::read);
+    if (text.isPresent() && place.isEmpty()) {
+      faults.add(
+          Fault.of(
+              ProblemType.INVALID_CURSOR,
+              "after",
+              "%s is no place in this list. Take the next of the answer before."
+                  .formatted(Quoted.of(text.get()))));
+    }
+    return place;
+  }
+
+  private Entry entry(Waiting waiting) {
+    Place place = waiting.place();
+    return new Entry(
+        place.value(),
+        place.value().isEmpty() ? OptionalInt.empty() : OptionalInt.of(place.rank() + 1),
+        place.own(),
+        answer.view(waiting.contribution()));
+  }
+
+  private static Optional<String> next(List<Place> rest, int limit) {
+    return rest.size() > limit
+        ? Optional.of(QueuePlace.of(rest.get(limit - 1)).toString())
+        : Optional.empty();
+  }
+}

@@ -1,0 +1,105 @@
+package org.hedgerow.web.words;
+
+import com.fasterxml.jackson.annotation.JsonInclude;
+import java.util.List;
+import java.util.Optional;
+import org.hedgerow.lexicon.Lexicon;
+import org.hedgerow.phonics.AccentCatalogue;
+import org.hedgerow.phonics.Aligner;
+import org.hedgerow.phonics.Pronunciation;
+import org.hedgerow.phonics.Sound;
+import org.hedgerow.reading.Subject;
+import org.hedgerow.web.query.AccentReader;
+import org.hedgerow.web.query.Faults;
+import org.hedgerow.web.query.Quoted;
+import org.hedgerow.web.query.SoundNameReader;
+import org.hedgerow.web.query.SpellingReader;
+import org.jspecify.annotations.Nullable;
+
+/** {@code POST /alignments}: which letters spell which sounds? */
+public final class Alignments {
+
+  private static final int MOST_CHARACTERS = 400;
+  private static final String SOUNDS = "sounds";
+  private static final String GIVEN = "request";
+
+  private Alignments() {}
+
+  /**
+   * The answer.
+   *
+   * @param guessed whether the sounds are a guess
+   * @param margin null where there is no other way
+   * @param obstacle left out if there is none
+   */
+  record View(
+      int edition,
+      String spelling,
+      String accent,
+      String sounds,
+      boolean guessed,
+      boolean aligned,
+      List<SpanView> spans,
+      @Nullable Double margin,
+      @JsonInclude(JsonInclude.Include.NON_EMPTY) String obstacle) {
+
+    static View of(int edition, String spelling, Pronunciation said, boolean guessed) {
+      return new View(
+          edition,
+          spelling,
+          said.accent(),
+          Sound.spaced(said.sounds()),
+          guessed,
+          said.alignment().isPresent(),
+          said.alignment().map(each -> SpanView.of(each, x -> false)).orElse(List.of()),
+          said.alignment().map(Margins::shown).orElse(null),
+          said.obstacle());
+    }
+  }
+
+  /**
+   * @throws org.hedgerow.web.query.InvalidQueryException with all that is wrong
+   */
+  public static View answer(Lexicon lexicon, AlignmentBody body, Faults faults) {
+    String spelling =
+        new SpellingReader(faults)
+            .read("spelling", Optional.ofNullable(body.spelling()).orElse(""))
+            .orElse("");
+    AccentCatalogue accent =
+        new AccentReader(lexicon, faults).one("accent", Optional.ofNullable(body.accent()));
+    Optional<List<Sound>> sounds =
+        Optional.ofNullable(body.sounds()).map(text -> sounds(text, accent, faults));
+    faults.throwIfAny();
+    Aligner aligner = lexicon.aligner(accent.accent().tag());
+    return sounds
+        .map(given -> Pronunciation.aligned(aligner, spelling, given, "", GIVEN, false))
+        .map(said -> View.of(lexicon.edition(), spelling, said, false))
+        .orElseGet(() -> unsaid(lexicon, spelling, accent.accent().tag(), faults));
+  }
+
+  private static List<Sound> sounds(String text, AccentCatalogue accent, Faults faults) {
+    if (text.isBlank()) {
+      faults.invalid(SOUNDS, "sounds is empty. Give the sounds, or leave it out.");
+      return List.of();
+    }
+    if (text.length() > MOST_CHARACTERS) {
+      faults.invalid(
+          SOUNDS, "sounds is too long: %d characters at most.".formatted(MOST_CHARACTERS));
+      return List.of();
+    }
+    return new SoundNameReader(accent, faults).all(SOUNDS, text);
+  }
+
+  private static View unsaid(Lexicon lexicon, String spelling, String accent, Faults faults) {
+    Subject subject = lexicon.subject(spelling);
+    List<Pronunciation> said = subject.saidIn(accent);
+    if (said.isEmpty()) {
+      faults.invalid(
+          SOUNDS,
+          "How %s is said can't be guessed from its letters. Give its sounds."
+              .formatted(Quoted.of(spelling)));
+      faults.throwIfAny();
+    }
+    return View.of(lexicon.edition(), spelling, said.get(0), !subject.known());
+  }
+}

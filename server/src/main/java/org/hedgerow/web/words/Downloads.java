@@ -1,0 +1,104 @@
+package org.hedgerow.web.words;
+
+import io.javalin.http.Context;
+import io.javalin.http.Header;
+import java.io.IOException;
+import java.io.StringWriter;
+import java.io.UncheckedIOException;
+import java.util.List;
+import java.util.stream.Collectors;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVPrinter;
+import org.hedgerow.lexicon.Editions;
+import org.hedgerow.lexicon.Lexicon;
+import org.hedgerow.lexicon.Word;
+import org.hedgerow.phonics.Alignment;
+import org.hedgerow.phonics.Sound;
+import org.hedgerow.phonics.Span;
+import org.hedgerow.web.page.ShownWord;
+
+/** Whole lists as files, for a teacher's own computer; programs have the HTTP interface. */
+public final class Downloads {
+
+  /** Without this mark spreadsheet programs misread the phonetic alphabet. */
+  private static final String BYTE_ORDER_MARK = "\uFEFF";
+
+  private static final CSVFormat TABLE =
+      CSVFormat.RFC4180
+          .builder()
+          .setHeader("word", "phonogram", "letters", "sounds", "syllables", "commonness")
+          .get();
+
+  private final Editions editions;
+
+  public Downloads(Editions editions) {
+    this.editions = editions;
+  }
+
+  public void text(Context context) {
+    PageQuestion question = PageQuestion.of(context.queryParamMap());
+    Lexicon lexicon = question.edition(editions);
+    WordRequest request = new WordQueryReader(lexicon).read(question.list());
+    String lines =
+        WholeList.of(lexicon, request).stream()
+            .map(word -> word.spelling() + "\n")
+            .collect(Collectors.joining());
+    answer(context, "text/plain; charset=utf-8", name(request) + ".txt", lines);
+  }
+
+  public void table(Context context) {
+    PageQuestion question = PageQuestion.of(context.queryParamMap());
+    Lexicon lexicon = question.edition(editions);
+    WordRequest request = new WordQueryReader(lexicon).read(question.list());
+    StringWriter text = new StringWriter();
+    try (CSVPrinter printer = TABLE.print(text)) {
+      for (Word word : WholeList.of(lexicon, request)) {
+        printer.printRecord(cells(word, request));
+      }
+    } catch (IOException impossible) {
+      throw new UncheckedIOException(impossible);
+    }
+    answer(context, "text/csv; charset=utf-8", name(request) + ".csv", BYTE_ORDER_MARK + text);
+  }
+
+  private static List<Object> cells(Word word, WordRequest request) {
+    ShownWord shown = ShownWord.of(word, request.query().accents().get(0));
+    List<Span> spans = shown.alignment().map(Alignment::spans).orElse(List.of());
+    List<Span> targets =
+        spans.stream()
+            .filter(span -> request.query().standard().isTarget(span.correspondence()))
+            .toList();
+    String sounds = shown.alignment().map(each -> Sound.spaced(each.sounds())).orElse("");
+    return List.of(
+        word.spelling(),
+        graphemes(targets),
+        graphemes(spans),
+        sounds,
+        word.syllables(),
+        word.commonness());
+  }
+
+  private static String graphemes(List<Span> spans) {
+    return spans.stream().map(span -> span.grapheme().text()).collect(Collectors.joining(" "));
+  }
+
+  /** As in {@code oo-2-wool}; letters, digits and hyphens only. */
+  private static String name(WordRequest request) {
+    return request
+        .phonogram()
+        .map(
+            value ->
+                "%s-%d-%s"
+                    .formatted(value.grapheme(), value.value().orElseThrow(), value.keyWord()))
+        .or(() -> request.query().shape().map(shape -> shape + "-words"))
+        .orElse("words");
+  }
+
+  private static void answer(Context context, String mediaType, String name, String text) {
+    context
+        .header(Header.CONTENT_DISPOSITION, "attachment; filename=\"%s\"".formatted(name))
+        .header(Header.CACHE_CONTROL, "no-cache")
+        .contentType(mediaType)
+        .result(text);
+  }
+}

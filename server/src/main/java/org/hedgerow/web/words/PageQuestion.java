@@ -1,0 +1,80 @@
+package org.hedgerow.web.words;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import org.hedgerow.lexicon.Editions;
+import org.hedgerow.lexicon.Lexicon;
+import org.hedgerow.web.page.ChosenAccents;
+import org.hedgerow.web.query.EditionChoice;
+import org.hedgerow.web.query.Parameters;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What the first page is asked for.
+ *
+ * @param find what to look for in the chart
+ * @param word the word to look at closely
+ * @param list the parameters of the list; none for the chart
+ */
+public record PageQuestion(
+    Optional<String> find, Optional<String> word, Map<String, List<String>> list) {
+
+  public static final String FIND = "find";
+  static final String WORD = "word";
+
+  /** Parameters of the chart itself. */
+  static final List<String> OF_CHART = List.of(ChosenAccents.PARAMETER, EditionChoice.PARAMETER);
+
+  /**
+   * Parameters left empty count as not given, and several accents as a list of them: that is how
+   * forms send them.
+   */
+  static PageQuestion of(Map<String, List<String>> given) {
+    Map<String, List<String>> list = new LinkedHashMap<>(Parameters.withoutEmpty(given));
+    list.computeIfPresent(ChosenAccents.PARAMETER, (name, tags) -> List.of(String.join(",", tags)));
+    Optional<String> find = first(list.remove(FIND));
+    Optional<String> word = first(list.remove(WORD)).map(PageQuestion::folded);
+    return new PageQuestion(find, word, Map.copyOf(list));
+  }
+
+  private static Optional<String> first(@Nullable List<String> values) {
+    return values == null ? Optional.empty() : values.stream().map(String::strip).findFirst();
+  }
+
+  /** What is no word stays as it was typed. */
+  private static String folded(String word) {
+    return word.matches("[A-Za-z]+") ? word.toLowerCase(Locale.ROOT) : word;
+  }
+
+  /** Whether only accents and an edition are chosen, and nothing that makes a list. */
+  boolean isAboutChart() {
+    return OF_CHART.containsAll(list.keySet());
+  }
+
+  /** The edition that is named, as it stands in addresses. */
+  Optional<String> namedEdition() {
+    return first(list.get(EditionChoice.PARAMETER));
+  }
+
+  /**
+   * The edition that the list is asked of.
+   *
+   * @throws org.hedgerow.web.query.InvalidQueryException if there is no such edition
+   */
+  Lexicon edition(Editions editions) {
+    Parameters parameters = new Parameters(list, WordQueryReader.PARAMETERS);
+    Lexicon chosen = EditionChoice.of(editions, parameters);
+    parameters.faults().throwIfAny();
+    return chosen;
+  }
+
+  /** The parameters of the list without one of them. */
+  Map<String, List<String>> listWithout(String name) {
+    Map<String, List<String>> rest = new LinkedHashMap<>(list);
+    rest.remove(name);
+    return rest;
+  }
+}

@@ -1,0 +1,39 @@
+package org.hedgerow.web.words;
+
+import com.fasterxml.jackson.annotation.JsonInclude;
+import com.fasterxml.jackson.annotation.JsonRawValue;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.hedgerow.lexicon.Pictures;
+
+/**
+ * A list of words with the question it answers.
+ *
+ * @param words as JSON
+ * @param next left out at the end of the list
+ */
+record WordListView(
+    int edition,
+    Map<String, Object> query,
+    int total,
+    @JsonRawValue String words,
+    @JsonInclude(JsonInclude.Include.NON_ABSENT) Optional<String> next) {
+
+  static WordListView of(WordRequest request, WordList list, String words) {
+    return new WordListView(
+        request.edition(), QueryView.of(request), list.total(), words, list.next());
+  }
+
+  static List<WordView> words(WordRequest request, WordList list, Pictures pictures) {
+    return list.words().stream()
+        .map(
+            word ->
+                WordView.of(
+                    word,
+                    pictures,
+                    request.query().accents(),
+                    request.query().standard()::isTarget))
+        .toList();
+  }
+}

@@ -1,0 +1,69 @@
+package org.hedgerow.web.words;
+
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalInt;
+import java.util.function.Supplier;
+import org.hedgerow.lexicon.Lexicon;
+import org.hedgerow.web.http.Format;
+import org.hedgerow.web.http.Json;
+import org.hedgerow.web.http.NextReference;
+import org.hedgerow.web.http.Question;
+import org.hedgerow.web.http.Read;
+import org.hedgerow.web.query.Parameters;
+
+/** {@code GET /words}: a list of words, in every format. */
+public final class WordsRead implements Read {
+
+  static final String PATH = "/api/v1/words";
+
+  private final Json json;
+  private final WrittenWords written;
+
+  public WordsRead(Json json) {
+    this.json = json;
+    this.written = new WrittenWords(json);
+  }
+
+  @Override
+  public List<String> parameters() {
+    return WordQueryReader.PARAMETERS;
+  }
+
+  @Override
+  public List<Format> formats() {
+    return List.of(Format.values());
+  }
+
+  @Override
+  public Question understand(Lexicon lexicon, Map<String, String> path, Parameters parameters) {
+    WordRequest request = new WordQueryReader(lexicon).read(parameters);
+    String key = "words?" + request.resolved() + "&after=" + request.after().orElse("");
+    return new Question(key, format -> answer(key, lexicon, request, format));
+  }
+
+  private Question.Body answer(String key, Lexicon lexicon, WordRequest request, Format format) {
+    WordList list = WordList.find(lexicon, request);
+    Supplier<List<WordView>> views = () -> WordListView.words(request, list, lexicon.pictures());
+    byte[] bytes =
+        switch (format) {
+          case JSON ->
+              json.bytes(WordListView.of(request, list, written.json(key, list.words(), views)));
+          case NDJSON -> json.lines(views.get());
+          case CSV -> WordTable.of(request, list).getBytes(StandardCharsets.UTF_8);
+          case TEXT -> text(list).getBytes(StandardCharsets.UTF_8);
+        };
+    return new Question.Body(
+        bytes,
+        OptionalInt.of(list.total()),
+        NextReference.of(PATH, request.resolved(), list.next(), format));
+  }
+
+  /** One spelling on a line. */
+  private static String text(WordList list) {
+    StringBuilder lines = new StringBuilder();
+    list.words().forEach(word -> lines.append(word.spelling()).append('\n'));
+    return lines.toString();
+  }
+}

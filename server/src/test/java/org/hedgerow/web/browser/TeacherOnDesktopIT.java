@@ -1,0 +1,8 @@
+package org.hedgerow.web.browser;
+
+final class TeacherOnDesktopIT extends TeacherScenarios {
+
+  TeacherOnDesktopIT() {
+    super(Screen.DESKTOP);
+  }
+}

@@ -1,8 +1,0 @@
-package org.hedgerow.web.pages;
-
-final class TeacherOnDesktopIT extends TeacherScenarios {
-
-  TeacherOnDesktopIT() {
-    super(Screen.DESKTOP);
-  }
-}

@@ -1,8 +1,0 @@
-package org.hedgerow.web.pages;
-
-final class TeacherOnPhoneIT extends TeacherScenarios {
-
-  TeacherOnPhoneIT() {
-    super(Screen.PHONE);
-  }
-}

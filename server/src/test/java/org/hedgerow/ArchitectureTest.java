@@ -1,5 +1,8 @@
 package org.hedgerow;
 
+import java.util.TreeSet;
+import com.tngtech.archunit.core.domain.JavaClasses;
+import static org.assertj.core.api.Assertions.assertThat;
 import static com.tngtech.archunit.base.DescribedPredicate.describe;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
@@ -53,6 +56,8 @@ class ArchitectureTest {
     "org.postgresql..",
     "picocli.."
   };
+
+  private static final String WEB = "org.hedgerow.web.";
 
   private static final Set<String> COMPUTING =
       Set.of("compute", "computeIfAbsent", "computeIfPresent", "merge");
@@ -203,6 +208,73 @@ class ArchitectureTest {
           .should()
           .dependOnClassesThat()
           .resideInAnyPackage("io.javalin..", "jakarta.servlet..", "org.eclipse.jetty..");
+
+  /** The rooms of the web layer that users would name. */
+  private static final Set<String> SUBJECTS =
+      Set.of(
+          "words",
+          "phonograms",
+          "sentences",
+          "curriculum",
+          "editions",
+          "needs",
+          "review",
+          "people",
+          "pictures",
+          "docs");
+
+  /** What the subjects share. */
+  private static final Set<String> KIT =
+      Set.of("http", "query", "page", "view", "chart", "edge", "problems", "security");
+
+  /** Which puts the subjects together. */
+  private static final String SITE = "site";
+
+  @ArchTest
+  static void subjectsOfTheWebKnowTheKitAndNotEachOther(JavaClasses classes) {
+    for (String subject : SUBJECTS) {
+      noneKnows(Set.of(subject), others(subject), classes);
+    }
+  }
+
+  @ArchTest
+  static void theKitOfTheWebKnowsNoSubject(JavaClasses classes) {
+    noneKnows(KIT, others(""), classes);
+  }
+
+  @ArchTest
+  static void everyRoomOfTheWebIsASubjectOrPartOfTheKit(JavaClasses classes) {
+    Set<String> rooms = new TreeSet<>(SUBJECTS);
+    rooms.addAll(KIT);
+    rooms.add(SITE);
+    assertThat(
+            classes.stream()
+                .map(JavaClass::getPackageName)
+                .filter(name -> name.startsWith(WEB))
+                .map(name -> name.substring(WEB.length())))
+        .isSubsetOf(rooms);
+  }
+
+  private static Set<String> others(String subject) {
+    Set<String> others = new TreeSet<>(SUBJECTS);
+    others.remove(subject);
+    others.add(SITE);
+    return others;
+  }
+
+  private static void noneKnows(Set<String> rooms, Set<String> unknown, JavaClasses classes) {
+    noClasses()
+        .that()
+        .resideInAnyPackage(packages(rooms))
+        .should()
+        .dependOnClassesThat()
+        .resideInAnyPackage(packages(unknown))
+        .check(classes);
+  }
+
+  private static String[] packages(Set<String> rooms) {
+    return rooms.stream().map(room -> WEB + room + "..").toArray(String[]::new);
+  }
 
   @ArchTest
   static final ArchRule onlyTheAppReadsTheCommandLine =

@@ -28,6 +28,7 @@ import org.hedgerow.web.JsonMapping;
 import org.hedgerow.web.ListeningAddress;
 import org.hedgerow.web.MetricsRoutes;
 import org.hedgerow.web.WebServer;
+import org.hedgerow.web.curriculum.SavingRoutes;
 import org.hedgerow.web.curriculum.TeachingRoutes;
 import org.hedgerow.web.docs.DocsRoutes;
 import org.hedgerow.web.page.Frame;
@@ -126,8 +127,8 @@ final class Wiring {
             new MetricsRoutes(meters, metrics),
             new ApiRoutes(editions, counts, orders, mapper),
             new AccountRoutes(accounts, once, mapper),
-            new AdministrationRoutes(
-                accounts, centre, reviews.teaching(), editions, clients, once, mapper),
+            new AdministrationRoutes(accounts, centre, clients, once, mapper),
+            new SavingRoutes(reviews.teaching(), editions, mapper),
             new ContributionRoutes(
                 reviews, editions::newest, new PictureIntake()::take, paces, once, mapper),
             new DocsRoutes(),

@@ -9,6 +9,10 @@ import org.hedgerow.accounts.Role;
 
 /** Where routes are entered, each with the role that it takes: visitors' where none is said. */
 public final class Routes {
+
+  /** Where the addresses of the interface for programs begin. */
+  public static final String API = "/api/v1";
+
   private final RoutesConfig config;
   private final Guard guard;
   private final List<Route> table = new ArrayList<>();

@@ -10,13 +10,12 @@ import org.hedgerow.reading.SightWords;
 import org.hedgerow.review.SightWordsDraft;
 import org.hedgerow.review.TeachingServices;
 import org.hedgerow.web.JsonBody;
-import org.hedgerow.web.editions.MaterialView;
 import org.hedgerow.web.http.Asked;
-import org.hedgerow.web.people.PeopleBodies;
 import org.hedgerow.web.security.Identity;
+import org.hedgerow.web.view.NamedSetView;
 
 /** {@code /sight-words/{name}}: the words that a centre teaches whole. */
-public final class SightWordsHandlers {
+final class SightWordsHandlers {
   private final TeachingServices services;
   private final Editions editions;
   private final JsonBody bodies;
@@ -31,11 +30,10 @@ public final class SightWordsHandlers {
 
   public void save(Context context) {
     Asked.nothing(context);
-    PeopleBodies.SightWordsEdit sent = bodies.read(context, PeopleBodies.SightWordsEdit.class);
+    NamedSetView.Words sent = bodies.read(context, NamedSetView.Words.class);
     SightWordsDraft draft =
         new SightWordsDraft(name(context), sent.title(), sent.note(), sent.words());
-    PeopleBodies.SightWordsEdit yours =
-        new PeopleBodies.SightWordsEdit(draft.title(), draft.note(), draft.words());
+    NamedSetView.Words yours = new NamedSetView.Words(draft.title(), draft.note(), draft.words());
     SeenEdition seen = SeenEdition.of(context, editions);
     answers.send(
         context,
@@ -53,9 +51,7 @@ public final class SightWordsHandlers {
         late ->
             answers.late(
                 late,
-                seen.edition()
-                    .flatMap(edition -> named(edition, name))
-                    .map(MaterialView::sightWords),
+                seen.edition().flatMap(edition -> named(edition, name)).map(NamedSetView.Words::of),
                 now(context)));
   }
 
@@ -67,8 +63,8 @@ public final class SightWordsHandlers {
     return seen.mark(edition -> named(edition, name), SightWordsDraft::mark);
   }
 
-  private Optional<PeopleBodies.SightWordsEdit> now(Context context) {
-    return named(editions.newest(), name(context)).map(MaterialView::sightWords);
+  private Optional<NamedSetView.Words> now(Context context) {
+    return named(editions.newest(), name(context)).map(NamedSetView.Words::of);
   }
 
   private static String name(Context context) {

@@ -12,13 +12,12 @@ import org.hedgerow.review.RulesDraft;
 import org.hedgerow.review.SequenceDraft;
 import org.hedgerow.review.TeachingServices;
 import org.hedgerow.web.JsonBody;
-import org.hedgerow.web.editions.MaterialView;
 import org.hedgerow.web.http.Asked;
-import org.hedgerow.web.people.PeopleBodies;
 import org.hedgerow.web.security.Identity;
+import org.hedgerow.web.view.NamedSetView;
 
 /** {@code /rules/{name}} and {@code /sequences/{name}}: what a centre chooses from. */
-public final class TeachingHandlers {
+final class TeachingHandlers {
   private static final String NAME = "name";
 
   private final TeachingServices services;
@@ -35,10 +34,10 @@ public final class TeachingHandlers {
 
   public void saveRules(Context context) {
     Asked.nothing(context);
-    PeopleBodies.RulesEdit sent = bodies.read(context, PeopleBodies.RulesEdit.class);
+    NamedSetView.Rules sent = bodies.read(context, NamedSetView.Rules.class);
     RulesDraft draft = new RulesDraft(name(context), sent.title(), sent.note(), sent.switches());
-    PeopleBodies.RulesEdit yours =
-        new PeopleBodies.RulesEdit(
+    NamedSetView.Rules yours =
+        new NamedSetView.Rules(
             draft.title(), draft.note(), draft.switches().stream().sorted().toList());
     SeenEdition seen = SeenEdition.of(context, editions);
     answers.send(
@@ -57,7 +56,7 @@ public final class TeachingHandlers {
         late ->
             answers.late(
                 late,
-                seen.edition().flatMap(edition -> rules(edition, name)).map(MaterialView::rules),
+                seen.edition().flatMap(edition -> rules(edition, name)).map(NamedSetView.Rules::of),
                 rulesNow(context)));
   }
 
@@ -69,16 +68,16 @@ public final class TeachingHandlers {
     return seen.mark(edition -> rules(edition, name), RulesDraft::mark);
   }
 
-  private Optional<PeopleBodies.RulesEdit> rulesNow(Context context) {
-    return rules(editions.newest(), name(context)).map(MaterialView::rules);
+  private Optional<NamedSetView.Rules> rulesNow(Context context) {
+    return rules(editions.newest(), name(context)).map(NamedSetView.Rules::of);
   }
 
   public void saveSequence(Context context) {
     Asked.nothing(context);
-    PeopleBodies.SequenceEdit sent = bodies.read(context, PeopleBodies.SequenceEdit.class);
+    NamedSetView.SequenceSteps sent = bodies.read(context, NamedSetView.SequenceSteps.class);
     SequenceDraft draft = new SequenceDraft(name(context), sent.title(), sent.note(), sent.steps());
-    PeopleBodies.SequenceEdit yours =
-        new PeopleBodies.SequenceEdit(draft.title(), draft.note(), draft.steps());
+    NamedSetView.SequenceSteps yours =
+        new NamedSetView.SequenceSteps(draft.title(), draft.note(), draft.steps());
     SeenEdition seen = SeenEdition.of(context, editions);
     answers.send(
         context,
@@ -101,7 +100,7 @@ public final class TeachingHandlers {
                 late,
                 seen.edition()
                     .flatMap(edition -> sequence(edition, name))
-                    .map(MaterialView::sequence),
+                    .map(NamedSetView.SequenceSteps::of),
                 sequenceNow(context)));
   }
 
@@ -113,8 +112,8 @@ public final class TeachingHandlers {
     return seen.mark(edition -> sequence(edition, name), SequenceDraft::mark);
   }
 
-  private Optional<PeopleBodies.SequenceEdit> sequenceNow(Context context) {
-    return sequence(editions.newest(), name(context)).map(MaterialView::sequence);
+  private Optional<NamedSetView.SequenceSteps> sequenceNow(Context context) {
+    return sequence(editions.newest(), name(context)).map(NamedSetView.SequenceSteps::of);
   }
 
   private static String name(Context context) {

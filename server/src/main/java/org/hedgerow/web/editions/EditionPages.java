@@ -14,6 +14,7 @@ import org.hedgerow.web.page.PageWriter;
 import org.hedgerow.web.query.EditionChoice;
 import org.hedgerow.web.query.Parameters;
 import org.hedgerow.web.query.Stretch;
+import org.hedgerow.web.view.EditionLine;
 
 /** What the editions of the bank changed, at {@code /editions}. */
 public final class EditionPages {

@@ -10,12 +10,13 @@ import org.hedgerow.lexicon.MaterialChanges;
 import org.hedgerow.lexicon.PublishedEdition;
 import org.hedgerow.lexicon.Word;
 import org.hedgerow.lexicon.WordChange;
+import org.hedgerow.web.Routes;
 import org.hedgerow.web.http.LogHandler;
 import org.hedgerow.web.query.EditionChoice;
 import org.hedgerow.web.query.Parameters;
 import org.hedgerow.web.query.Stretch;
-import org.hedgerow.web.site.ApiRoutes;
-import org.hedgerow.web.words.WordEntryView;
+import org.hedgerow.web.view.EditionView;
+import org.hedgerow.web.view.WordEntry;
 
 /** {@code GET /editions}, {@code /editions/{edition}} and {@code /editions/{edition}/changes}. */
 public final class EditionReads {
@@ -59,8 +60,8 @@ public final class EditionReads {
    */
   record Change(
       String word,
-      @JsonInclude(JsonInclude.Include.NON_ABSENT) Optional<WordEntryView.Entry> before,
-      @JsonInclude(JsonInclude.Include.NON_ABSENT) Optional<WordEntryView.Entry> after) {
+      @JsonInclude(JsonInclude.Include.NON_ABSENT) Optional<WordEntry> before,
+      @JsonInclude(JsonInclude.Include.NON_ABSENT) Optional<WordEntry> after) {
 
     static Change of(WordChange change, Lexicon lexicon) {
       return new Change(
@@ -69,14 +70,14 @@ public final class EditionReads {
           change.after().map(word -> entry(word, lexicon)));
     }
 
-    private static WordEntryView.Entry entry(Word word, Lexicon lexicon) {
+    private static WordEntry entry(Word word, Lexicon lexicon) {
       List<String> accents =
           lexicon.accents().stream()
               .map(each -> each.accent().tag())
               .filter(
                   tag -> word.pronunciations().stream().anyMatch(said -> said.accent().equals(tag)))
               .toList();
-      return WordEntryView.Entry.of(word, lexicon.pictures(), accents, List.of());
+      return WordEntry.of(word, lexicon.pictures(), accents, List.of());
     }
   }
 
@@ -93,7 +94,7 @@ public final class EditionReads {
     return new LogHandler.Found(
         new ListView(
             editions.newest().edition(), shown.stream().map(EditionView::of).toList(), next),
-        next.map(number -> next(ApiRoutes.BASE + LIST, number, limit)));
+        next.map(number -> next(Routes.API + LIST, number, limit)));
   }
 
   public LogHandler.Found one(Context context, Parameters parameters) {

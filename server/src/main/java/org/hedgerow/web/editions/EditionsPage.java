@@ -2,6 +2,7 @@ package org.hedgerow.web.editions;
 
 import java.util.List;
 import java.util.Optional;
+import org.hedgerow.web.view.EditionLine;
 
 /**
  * The page of all editions, the newest first.

@@ -8,22 +8,17 @@ import java.util.function.Function;
 import org.hedgerow.lexicon.Changed;
 import org.hedgerow.lexicon.MaterialChanges;
 import org.hedgerow.lexicon.Sentence;
-import org.hedgerow.reading.RuleSet;
-import org.hedgerow.reading.Sequence;
-import org.hedgerow.reading.SightWords;
-import org.hedgerow.review.RulesDraft;
-import org.hedgerow.review.SequenceDraft;
-import org.hedgerow.web.people.PeopleBodies;
-import org.hedgerow.web.pictures.PictureView;
+import org.hedgerow.web.view.NamedSetView;
+import org.hedgerow.web.view.PictureView;
 
 /**
  * What an edition changed beside words: rules, sequences and sight words as they are sent to be
  * changed.
  */
-public record MaterialView(
-    List<Change<PeopleBodies.RulesEdit>> rules,
-    List<Change<PeopleBodies.SequenceEdit>> sequences,
-    List<Change<PeopleBodies.SightWordsEdit>> sightWords,
+record MaterialView(
+    List<Change<NamedSetView.Rules>> rules,
+    List<Change<NamedSetView.SequenceSteps>> sequences,
+    List<Change<NamedSetView.Words>> sightWords,
     List<Change<SentenceView>> sentences,
     List<PictureView> pictures) {
 
@@ -55,9 +50,9 @@ public record MaterialView(
 
   static MaterialView of(MaterialChanges changes) {
     return new MaterialView(
-        all(changes.rules(), MaterialView::rules),
-        all(changes.sequences(), MaterialView::sequence),
-        all(changes.sightWords(), MaterialView::sightWords),
+        all(changes.rules(), NamedSetView.Rules::of),
+        all(changes.sequences(), NamedSetView.SequenceSteps::of),
+        all(changes.sightWords(), NamedSetView.Words::of),
         all(changes.sentences(), SentenceView::of),
         changes.pictures().stream().map(PictureView::of).toList());
   }
@@ -66,19 +61,5 @@ public record MaterialView(
     return changes.stream()
         .map(each -> new Change<>(each.name(), each.before().map(view), each.after().map(view)))
         .toList();
-  }
-
-  public static PeopleBodies.RulesEdit rules(RuleSet set) {
-    RulesDraft draft = RulesDraft.of(set);
-    return new PeopleBodies.RulesEdit(draft.title(), draft.note(), draft.switches());
-  }
-
-  public static PeopleBodies.SightWordsEdit sightWords(SightWords set) {
-    return new PeopleBodies.SightWordsEdit(set.title(), set.note(), set.words());
-  }
-
-  public static PeopleBodies.SequenceEdit sequence(Sequence sequence) {
-    SequenceDraft draft = SequenceDraft.of(sequence);
-    return new PeopleBodies.SequenceEdit(draft.title(), draft.note(), draft.steps());
   }
 }

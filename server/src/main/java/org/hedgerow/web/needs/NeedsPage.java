@@ -17,7 +17,7 @@ import org.hedgerow.web.page.ShownEdition;
  * @param full how many values lack nothing
  * @param rows the greatest need first
  */
-public record NeedsPage(List<Choice> accents, int full, List<Row> rows, ShownEdition edition) {
+record NeedsPage(List<Choice> accents, int full, List<Row> rows, ShownEdition edition) {
 
   private static final int MOST_WORDS = 8;
 

@@ -6,7 +6,7 @@ import java.net.URLDecoder;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.List;
-import org.hedgerow.web.words.PageQuestion;
+import org.hedgerow.web.query.ParameterNames;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -39,7 +39,7 @@ public final class Canonical {
 
   /** Typing in the search field should leave no trace in the browser's history. */
   private static boolean isSearch(String address) {
-    return address.equals("/") || address.startsWith("/?" + PageQuestion.FIND + "=");
+    return address.equals("/") || address.startsWith("/?" + ParameterNames.FIND + "=");
   }
 
   public static void redirect(Context context, String address) {

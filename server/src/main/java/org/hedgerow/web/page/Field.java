@@ -3,7 +3,7 @@ package org.hedgerow.web.page;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import org.hedgerow.web.words.ChoiceWords;
+import java.util.function.UnaryOperator;
 
 /** A field of a form in which one of a few things is chosen. */
 public record Field(String name, String label, List<Choice> choices) {
@@ -20,12 +20,18 @@ public record Field(String name, String label, List<Choice> choices) {
   /**
    * @param texts what is chosen from, by value
    * @param chosen the value chosen, which is added if it is none of them
+   * @param other says such a value in words
    */
-  public static Field of(String name, String label, Map<String, String> texts, String chosen) {
+  public static Field of(
+      String name,
+      String label,
+      Map<String, String> texts,
+      String chosen,
+      UnaryOperator<String> other) {
     List<Choice> choices = new ArrayList<>();
     texts.forEach((value, text) -> choices.add(new Choice(value, text, value.equals(chosen))));
     if (!texts.containsKey(chosen)) {
-      choices.add(new Choice(chosen, ChoiceWords.of(name, chosen), true));
+      choices.add(new Choice(chosen, other.apply(chosen), true));
     }
     return new Field(name, label, choices);
   }

@@ -5,9 +5,8 @@ import java.nio.charset.StandardCharsets;
 import java.util.Map;
 import java.util.Optional;
 import org.hedgerow.phonics.Correspondence;
+import org.hedgerow.web.query.ParameterNames;
 import org.hedgerow.web.query.QueryString;
-import org.hedgerow.web.sentences.SentenceQuestion;
-import org.hedgerow.web.words.PageQuestion;
 
 /** Addresses of pages. */
 public final class ListAddress {
@@ -58,7 +57,7 @@ public final class ListAddress {
 
   /** The sentences of the bank for a value. */
   public static String ofSentences(Correspondence value, String accents) {
-    QueryString query = new QueryString(Map.of(SentenceQuestion.FOR, value.label()));
+    QueryString query = new QueryString(Map.of(ParameterNames.FOR, value.label()));
     return "/sentences?"
         + (accents.isEmpty() ? query : query.with(ChosenAccents.PARAMETER, accents));
   }
@@ -82,7 +81,7 @@ public final class ListAddress {
     return find.isEmpty()
         ? ofChart(accents)
         : "/?"
-            + new QueryString(Map.of(PageQuestion.FIND, find))
+            + new QueryString(Map.of(ParameterNames.FIND, find))
             + (accents.isEmpty() ? "" : "&accent=" + accents);
   }
 }

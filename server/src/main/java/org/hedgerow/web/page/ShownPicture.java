@@ -1,6 +1,7 @@
 package org.hedgerow.web.page;
 
 import org.hedgerow.lexicon.Picture;
+import org.hedgerow.web.view.PictureView;
 
 /**
  * A picture on a page, never without who made it.
@@ -12,7 +13,7 @@ public record ShownPicture(String address, String credit, String licence, String
 
   public static ShownPicture of(Picture picture) {
     return new ShownPicture(
-        "/api/v1/pictures/%s?v=%s".formatted(picture.id(), picture.version()),
+        PictureView.address(picture),
         "%s by %s, %s".formatted(picture.title(), picture.author(), picture.source()),
         picture.licence(),
         picture.licenceHref());

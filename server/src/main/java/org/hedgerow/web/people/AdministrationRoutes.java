@@ -5,13 +5,9 @@ import static org.hedgerow.accounts.Role.ADMINISTRATOR;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import org.hedgerow.accounts.AccountServices;
 import org.hedgerow.accounts.KnownCentre;
-import org.hedgerow.lexicon.Editions;
-import org.hedgerow.review.TeachingServices;
 import org.hedgerow.web.JsonBody;
 import org.hedgerow.web.RouteGroup;
 import org.hedgerow.web.Routes;
-import org.hedgerow.web.curriculum.SightWordsHandlers;
-import org.hedgerow.web.curriculum.TeachingHandlers;
 import org.hedgerow.web.http.Cors;
 import org.hedgerow.web.http.Json;
 import org.hedgerow.web.security.Clients;
@@ -29,14 +25,10 @@ public final class AdministrationRoutes implements RouteGroup {
   private final InvitationHandlers invitations;
   private final AuditHandler audit;
   private final CentreHandlers centre;
-  private final TeachingHandlers teaching;
-  private final SightWordsHandlers sightWords;
 
   public AdministrationRoutes(
       AccountServices accounts,
       KnownCentre centre,
-      TeachingServices teaching,
-      Editions editions,
       Clients clients,
       Once once,
       ObjectMapper mapper) {
@@ -46,8 +38,6 @@ public final class AdministrationRoutes implements RouteGroup {
     this.people = new PeopleHandlers(accounts, bodies, json);
     this.invitations = new InvitationHandlers(accounts.invitations(), clients, bodies);
     this.centre = new CentreHandlers(centre, bodies, json);
-    this.teaching = new TeachingHandlers(teaching, editions, mapper);
-    this.sightWords = new SightWordsHandlers(teaching, editions, mapper);
     this.audit = new AuditHandler(accounts.audit(), json);
   }
 
@@ -67,12 +57,6 @@ public final class AdministrationRoutes implements RouteGroup {
     routes.get(CENTRE, centre::show);
     Cors.allow(routes, CENTRE, "GET");
     routes.patch(CENTRE, ADMINISTRATOR, centre::change);
-    routes.put("/api/v1/rules/{name}", ADMINISTRATOR, teaching::saveRules);
-    routes.delete("/api/v1/rules/{name}", ADMINISTRATOR, teaching::withdrawRules);
-    routes.put("/api/v1/sequences/{name}", ADMINISTRATOR, teaching::saveSequence);
-    routes.delete("/api/v1/sequences/{name}", ADMINISTRATOR, teaching::withdrawSequence);
-    routes.put("/api/v1/sight-words/{name}", ADMINISTRATOR, sightWords::save);
-    routes.delete("/api/v1/sight-words/{name}", ADMINISTRATOR, sightWords::withdraw);
     routes.get(AuditHandler.PATH, ADMINISTRATOR, audit);
   }
 }

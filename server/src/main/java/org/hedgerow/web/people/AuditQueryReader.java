@@ -13,7 +13,7 @@ import org.hedgerow.web.query.Fault;
 import org.hedgerow.web.query.Parameters;
 
 /** Reads which records of what was done are asked for. */
-public final class AuditQueryReader {
+final class AuditQueryReader {
   /** The names of the parameters. */
   public static final List<String> PARAMETERS =
       List.of("actor", "action", "subject", "from", "to", "after", "limit");

@@ -1,6 +1,5 @@
 package org.hedgerow.web.people;
 
-import java.util.List;
 import java.util.Optional;
 import org.hedgerow.accounts.Role;
 import org.hedgerow.web.query.Faults;
@@ -8,7 +7,7 @@ import org.hedgerow.web.query.Quoted;
 import org.jspecify.annotations.Nullable;
 
 /** What is sent to look after people. */
-public final class PeopleBodies {
+final class PeopleBodies {
   private PeopleBodies() {}
 
   /** What is to change about an account; what is left out stays. */
@@ -24,26 +23,6 @@ public final class PeopleBodies {
       return name == null && approvals == null;
     }
   }
-
-  /**
-   * A set of reading rules.
-   *
-   * @param switches labels of those that are on
-   */
-  public record RulesEdit(
-      @Nullable String title, @Nullable String note, @Nullable List<String> switches) {}
-
-  /**
-   * An order of teaching.
-   *
-   * @param steps in each the values that are taught together, as in {@code oo 2}
-   */
-  public record SequenceEdit(
-      @Nullable String title, @Nullable String note, @Nullable List<List<String>> steps) {}
-
-  /** A set of sight words. */
-  public record SightWordsEdit(
-      @Nullable String title, @Nullable String note, @Nullable List<String> words) {}
 
   /**
    * An invitation.

@@ -4,12 +4,16 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.hedgerow.lexicon.Lexicon;
+import org.hedgerow.web.chart.Chart;
+import org.hedgerow.web.chart.ChartGroup;
+import org.hedgerow.web.chart.ChartShape;
+import org.hedgerow.web.chart.ChartValue;
 import org.hedgerow.web.page.AccentForm;
 import org.hedgerow.web.page.Choice;
 import org.hedgerow.web.page.ListAddress;
 import org.hedgerow.web.page.OldEdition;
 import org.hedgerow.web.query.EditionChoice;
-import org.hedgerow.web.words.PageQuestion;
+import org.hedgerow.web.query.ParameterNames;
 
 /**
  * The chart, or the part of it that fits what is looked for.
@@ -66,7 +70,7 @@ public record ChartPage(
   private static AccentForm form(Chart chart, String find, Optional<String> edition) {
     List<Choice> hidden = new ArrayList<>();
     if (!find.isEmpty()) {
-      hidden.add(new Choice(find, PageQuestion.FIND, true));
+      hidden.add(new Choice(find, ParameterNames.FIND, true));
     }
     edition.ifPresent(number -> hidden.add(new Choice(number, EditionChoice.PARAMETER, true)));
     return new AccentForm(

@@ -10,6 +10,9 @@ import org.hedgerow.lexicon.Lexicon;
 import org.hedgerow.lexicon.Word;
 import org.hedgerow.phonics.Correspondence;
 import org.hedgerow.phonics.Pronunciation;
+import org.hedgerow.web.chart.Chart;
+import org.hedgerow.web.chart.ChartShape;
+import org.hedgerow.web.chart.ChartValue;
 import org.hedgerow.web.query.Fault;
 import org.hedgerow.web.query.Faults;
 import org.hedgerow.web.query.PhonogramReader;
@@ -18,18 +21,18 @@ import org.hedgerow.web.query.PhonogramReader;
  * Finds phonograms in the chart: by their letters, by a sound, by their key word, or by any word
  * that holds them.
  */
-final class Finder {
+public final class Finder {
 
   private final Chart chart;
   private final Lexicon lexicon;
 
-  Finder(Chart chart, Lexicon lexicon) {
+  public Finder(Chart chart, Lexicon lexicon) {
     this.chart = chart;
     this.lexicon = lexicon;
   }
 
   /** The part of the chart that fits; perhaps nothing. */
-  Chart find(String text) {
+  public Chart find(String text) {
     String wanted = folded(text);
     List<ChartShape> shapes =
         chart.shapes().stream().filter(shape -> shape.shape().equals(wanted)).toList();
@@ -72,7 +75,7 @@ final class Finder {
   }
 
   /** The values of the phonogram that is perhaps meant. */
-  List<ChartValue> nearest(String text) {
+  public List<ChartValue> nearest(String text) {
     Faults faults = Faults.ofQuery();
     Optional<String> letters = Optional.of(folded(text));
     new PhonogramReader(lexicon.catalogue(), faults).target(letters, Optional.empty());

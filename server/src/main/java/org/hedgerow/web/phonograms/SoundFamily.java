@@ -13,7 +13,7 @@ import org.hedgerow.phonics.Sound;
  * @param keyWord a word that shows the sound
  * @param spellings the commonest first
  */
-public record SoundFamily(Sound sound, String arpabet, String keyWord, List<Spelling> spellings) {
+record SoundFamily(Sound sound, String arpabet, String keyWord, List<Spelling> spellings) {
 
   public SoundFamily {
     spellings = List.copyOf(spellings);

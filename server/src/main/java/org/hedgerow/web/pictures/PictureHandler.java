@@ -7,12 +7,13 @@ import java.util.Optional;
 import java.util.function.Supplier;
 import org.hedgerow.lexicon.Lexicon;
 import org.hedgerow.lexicon.Picture;
+import org.hedgerow.web.http.PictureAnswer;
 import org.hedgerow.web.http.Sending;
 import org.hedgerow.web.problems.Problem;
 import org.hedgerow.web.problems.ProblemException;
 import org.hedgerow.web.problems.ProblemType;
 import org.hedgerow.web.query.Parameters;
-import org.hedgerow.web.site.ApiRoutes;
+import org.hedgerow.web.view.PictureView;
 
 /**
  * {@code GET /pictures/{id}}: a picture. Its address stays; a version in it lets browsers keep the
@@ -23,17 +24,11 @@ public final class PictureHandler implements Handler {
   public static final String PATH = "/pictures/{id}";
 
   private static final String ID = "id";
-  private static final String VERSION = "v";
 
   private final Supplier<Lexicon> current;
 
   public PictureHandler(Supplier<Lexicon> current) {
     this.current = current;
-  }
-
-  static String address(Picture picture) {
-    return "%s/pictures/%s?%s=%s"
-        .formatted(ApiRoutes.BASE, picture.id(), VERSION, picture.version());
   }
 
   @Override
@@ -42,7 +37,7 @@ public final class PictureHandler implements Handler {
     String id = context.pathParam(ID);
     Picture picture = current.get().pictures().picture(id).orElseThrow(PictureHandler::missing);
     String tag = "\"" + picture.version() + "\"";
-    boolean forGood = picture.version().equals(context.queryParam(VERSION));
+    boolean forGood = picture.version().equals(context.queryParam(PictureView.VERSION));
     PictureAnswer.seal(context);
     Sending.file(
         context,
@@ -54,7 +49,7 @@ public final class PictureHandler implements Handler {
 
   private static void requireNothingElse(Context context) {
     String query = Optional.ofNullable(context.queryString()).orElse("");
-    Parameters.parsed(query, List.of(VERSION)).faults().throwIfAny();
+    Parameters.parsed(query, List.of(PictureView.VERSION)).faults().throwIfAny();
   }
 
   private static ProblemException missing() {

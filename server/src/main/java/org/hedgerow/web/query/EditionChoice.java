@@ -7,7 +7,6 @@ import org.hedgerow.lexicon.Lexicon;
 import org.hedgerow.web.problems.Problem;
 import org.hedgerow.web.problems.ProblemException;
 import org.hedgerow.web.problems.ProblemType;
-import org.hedgerow.web.words.WordQueryReader;
 
 /** Chooses the edition that a question is asked of. */
 public final class EditionChoice {
@@ -30,7 +29,7 @@ public final class EditionChoice {
   /** Whether an edition is named, or a list is to go on in the one in which it was begun. */
   public static boolean isPinned(Parameters parameters) {
     return parameters.text(PARAMETER).isPresent()
-        || parameters.text(WordQueryReader.AFTER).isPresent();
+        || parameters.text(ParameterNames.AFTER).isPresent();
   }
 
   /**
@@ -47,7 +46,7 @@ public final class EditionChoice {
 
   private static Optional<Lexicon> begun(Editions editions, Parameters parameters) {
     return parameters
-        .text(WordQueryReader.AFTER)
+        .text(ParameterNames.AFTER)
         .flatMap(Cursor::read)
         .flatMap(cursor -> editions.at(cursor.edition()));
   }

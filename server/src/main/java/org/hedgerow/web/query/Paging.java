@@ -4,7 +4,6 @@ import java.util.Optional;
 import java.util.function.IntFunction;
 import org.hedgerow.lexicon.Range;
 import org.hedgerow.web.problems.ProblemType;
-import org.hedgerow.web.words.WordQueryReader;
 
 /** Which part of a list of an edition somebody asks for, and where they go on. */
 public final class Paging {
@@ -21,7 +20,7 @@ public final class Paging {
   public static int limit(Parameters parameters) {
     Range limits = parameters.isForTable() ? new Range(1, WHOLE) : LIMITS;
     int usual = parameters.isForTable() ? WHOLE : USUAL_LIMIT;
-    return new ChoiceReader(parameters).number(WordQueryReader.LIMIT, limits, usual);
+    return new ChoiceReader(parameters).number(ParameterNames.LIMIT, limits, usual);
   }
 
   private Paging() {}
@@ -32,7 +31,7 @@ public final class Paging {
    * @param parameters to whose faults it adds one if it can't be read
    */
   public static Optional<Cursor> cursor(Parameters parameters) {
-    Optional<String> text = parameters.text(WordQueryReader.AFTER);
+    Optional<String> text = parameters.text(ParameterNames.AFTER);
     Optional<Cursor> cursor = text.flatMap(Cursor::read);
     if (text.isPresent() && cursor.isEmpty()) {
       parameters.faults().add(invalid());
@@ -57,7 +56,7 @@ public final class Paging {
   private static Fault invalid() {
     return Fault.of(
         ProblemType.INVALID_CURSOR,
-        WordQueryReader.AFTER,
+        ParameterNames.AFTER,
         "This isn't a place in this list. Take the next of an answer to the same question,"
             + " or leave after out to begin again.");
   }

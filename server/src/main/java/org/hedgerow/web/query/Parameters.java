@@ -9,7 +9,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.hedgerow.web.problems.ProblemType;
-import org.hedgerow.web.words.WordQueryReader;
 
 /**
  * The query parameters of one request, read strictly: those that nobody knows, that come twice or
@@ -20,11 +19,11 @@ public final class Parameters {
 
   private static final Set<String> LISTS =
       Set.of(
-          WordQueryReader.ACCENT,
-          WordQueryReader.MEANING,
-          WordQueryReader.INCLUDE,
-          WordQueryReader.RULES,
-          WordQueryReader.TAUGHT,
+          ParameterNames.ACCENT,
+          ParameterNames.MEANING,
+          ParameterNames.INCLUDE,
+          ParameterNames.RULES,
+          ParameterNames.TAUGHT,
           "state");
 
   private final Map<String, String> texts = new LinkedHashMap<>();

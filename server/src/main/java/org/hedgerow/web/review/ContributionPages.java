@@ -1,6 +1,7 @@
 package org.hedgerow.web.review;
 
 import io.javalin.http.Context;
+import io.javalin.http.Header;
 import java.util.Optional;
 import org.hedgerow.accounts.Actor;
 import org.hedgerow.accounts.NothingThereException;
@@ -12,6 +13,7 @@ import org.hedgerow.review.NewPicture;
 import org.hedgerow.review.Reviews.Dossier;
 import org.hedgerow.review.StaleException;
 import org.hedgerow.review.Upload;
+import org.hedgerow.web.http.PictureAnswer;
 
 /** One's own contributions, and each of anybody's. */
 final class ContributionPages {
@@ -120,7 +122,8 @@ final class ContributionPages {
         upload(dossier(context).contribution())
             .flatMap(id -> desk.review().reviews().upload(actor, id))
             .orElseThrow(() -> new NothingThereException("The picture"));
-    SafePicture.write(context, upload.picture());
+    context.header(Header.CACHE_CONTROL, "private, max-age=3600");
+    PictureAnswer.send(context, upload.picture().mediaType(), upload.picture().content());
   }
 
   private static Optional<String> upload(Contribution contribution) {

@@ -17,11 +17,10 @@ import org.hedgerow.web.http.StrictHandler;
 import org.hedgerow.web.security.Once;
 import org.hedgerow.web.security.Pace;
 import org.hedgerow.web.security.Paces;
-import org.hedgerow.web.site.ApiRoutes;
 
 /** The table of routes for what people propose and what reviewers decide. */
 public final class ContributionRoutes implements RouteGroup {
-  private static final String ALL = ApiRoutes.BASE + "/contributions";
+  private static final String ALL = Routes.API + "/contributions";
   private static final String ONE = ALL + "/{id}";
 
   private final Paces paces;
@@ -78,23 +77,22 @@ public final class ContributionRoutes implements RouteGroup {
         strict(paced(paces.submissions(), once(submissions::submit))));
     routes.delete(ONE + "/submission", contributor, strict(submissions::takeBack));
     routes.post(ONE + "/decisions", reviewer, strict(once(decisions::one)));
-    routes.post(ApiRoutes.BASE + "/decisions", reviewer, strict(once(decisions::many)));
-    routes.get(
-        ApiRoutes.BASE + "/review-queue", reviewer, strict(queue::list, ReviewQueue.PARAMETERS));
-    routes.post(ApiRoutes.BASE + "/contribution-checks", contributor, strict(checks::check));
+    routes.post(Routes.API + "/decisions", reviewer, strict(once(decisions::many)));
+    routes.get(Routes.API + "/review-queue", reviewer, strict(queue::list, ReviewQueue.PARAMETERS));
+    routes.post(Routes.API + "/contribution-checks", contributor, strict(checks::check));
     routes.post(
-        ApiRoutes.BASE + "/contribution-tables",
+        Routes.API + "/contribution-tables",
         contributor,
         new StrictHandler(
             paced(paces.submissions(), once(ContributionTables::payload, tables::judge)),
             ContributionTables.PARAMETERS,
             List.of(Format.JSON, Format.CSV)));
     routes.post(
-        ApiRoutes.BASE + "/pictures",
+        Routes.API + "/pictures",
         contributor,
         strict(paced(paces.uploads(), once(PictureBody::read, uploads::send))));
     routes.get(
-        ApiRoutes.BASE + "/uploads/{id}",
+        Routes.API + "/uploads/{id}",
         contributor,
         new StrictHandler(uploads::show, List.of(), List.of()));
   }

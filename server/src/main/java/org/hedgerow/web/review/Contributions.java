@@ -11,9 +11,9 @@ import org.hedgerow.review.ContributionQuery;
 import org.hedgerow.review.ReviewServices;
 import org.hedgerow.review.SubmitMany;
 import org.hedgerow.review.Write;
+import org.hedgerow.web.Routes;
 import org.hedgerow.web.http.IfMatch;
 import org.hedgerow.web.http.StrictHandler.Request;
-import org.hedgerow.web.site.ApiRoutes;
 
 /** {@code /contributions}: what people propose. */
 final class Contributions {
@@ -52,7 +52,7 @@ final class Contributions {
     request
         .context()
         .status(kept.repeated() ? 200 : 201)
-        .header(Header.LOCATION, "%s/contributions/%d".formatted(ApiRoutes.BASE, id));
+        .header(Header.LOCATION, "%s/contributions/%d".formatted(Routes.API, id));
     answer.send(request.context(), kept.contribution());
   }
 

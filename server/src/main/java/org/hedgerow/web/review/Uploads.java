@@ -7,11 +7,11 @@ import org.hedgerow.pictures.CleanPicture;
 import org.hedgerow.pictures.UnusablePictureException;
 import org.hedgerow.review.ReviewServices;
 import org.hedgerow.review.Upload;
+import org.hedgerow.web.Routes;
+import org.hedgerow.web.http.PictureAnswer;
 import org.hedgerow.web.http.StrictHandler.Request;
-import org.hedgerow.web.pictures.PictureAnswer;
 import org.hedgerow.web.problems.Problem;
 import org.hedgerow.web.problems.ProblemType;
-import org.hedgerow.web.site.ApiRoutes;
 
 /** {@code POST /pictures} and {@code GET /uploads/{id}}: pictures that people send. */
 final class Uploads {
@@ -42,7 +42,7 @@ final class Uploads {
     }
 
     private static String href(Upload upload) {
-      return "%s/uploads/%s".formatted(ApiRoutes.BASE, upload.id());
+      return "%s/uploads/%s".formatted(Routes.API, upload.id());
     }
   }
 

@@ -9,7 +9,7 @@ import org.hedgerow.review.SubmitMany;
 import org.hedgerow.web.problems.ParameterError;
 
 /** Tables of new words, for whoever doesn't ask over HTTP. */
-public final class WordTables {
+final class WordTables {
   /** The most that is read, in bytes. */
   public static final int MOST_BYTES = 1_000_000;
 

@@ -9,7 +9,7 @@ import org.hedgerow.sentences.SentenceCheck;
 import org.hedgerow.sentences.SentenceFinding;
 import org.hedgerow.sentences.TargetLetters;
 import org.hedgerow.sentences.TokenJudgement;
-import org.hedgerow.web.words.CheckView;
+import org.hedgerow.web.view.CheckView;
 
 /** What can be said of a sentence, word by word. */
 record SentenceCheckView(

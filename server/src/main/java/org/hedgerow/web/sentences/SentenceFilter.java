@@ -16,7 +16,7 @@ import org.hedgerow.phonics.Correspondence;
  * @param word in lower case, which they must hold; empty for any
  * @param longest how many words they may have
  */
-public record SentenceFilter(
+record SentenceFilter(
     Optional<Correspondence> value, List<String> accents, String word, int longest) {
 
   /** In the order of the bank. */

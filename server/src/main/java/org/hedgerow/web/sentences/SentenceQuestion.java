@@ -20,6 +20,7 @@ import org.hedgerow.web.page.Choice;
 import org.hedgerow.web.page.ChosenAccents;
 import org.hedgerow.web.page.TaughtValues;
 import org.hedgerow.web.query.EditionChoice;
+import org.hedgerow.web.query.ParameterNames;
 import org.hedgerow.web.query.Parameters;
 import org.hedgerow.web.query.QueryString;
 import org.hedgerow.web.query.SightWordsReader;
@@ -33,7 +34,7 @@ import org.hedgerow.web.query.TaughtReader;
  * @param sight the words taught whole; empty for none
  * @param longest how many words are not too many
  */
-public record SentenceQuestion(
+record SentenceQuestion(
     Parameters parameters,
     Lexicon lexicon,
     ChosenAccents accents,
@@ -43,7 +44,6 @@ public record SentenceQuestion(
     Optional<SightWords> sight,
     int longest) {
 
-  public static final String FOR = "for";
   static final String TAUGHT = "taught";
   static final String SIGHT_WORDS = "sight-words";
   static final String KEEP = "keep";
@@ -60,7 +60,7 @@ public record SentenceQuestion(
     List<String> names =
         new ArrayList<>(
             List.of(
-                FOR,
+                ParameterNames.FOR,
                 TAUGHT,
                 SIGHT_WORDS,
                 LONGEST,
@@ -103,12 +103,14 @@ public record SentenceQuestion(
   }
 
   private static Optional<Correspondence> value(Lexicon lexicon, Parameters parameters) {
-    Optional<String> label = parameters.text(FOR);
+    Optional<String> label = parameters.text(ParameterNames.FOR);
     Optional<Correspondence> value = label.flatMap(text -> TaughtValues.labelled(lexicon, text));
     if (label.isPresent() && value.isEmpty()) {
       parameters
           .faults()
-          .invalid(FOR, "There is no such value. Choose one from the list, such as “oa 1”.");
+          .invalid(
+              ParameterNames.FOR,
+              "There is no such value. Choose one from the list, such as “oa 1”.");
     }
     return value;
   }
@@ -182,7 +184,8 @@ public record SentenceQuestion(
 
   private Map<String, String> given() {
     Map<String, String> given = new LinkedHashMap<>();
-    for (String name : List.of(FOR, LONGEST, TAUGHT, SIGHT_WORDS, ChosenAccents.PARAMETER)) {
+    for (String name :
+        List.of(ParameterNames.FOR, LONGEST, TAUGHT, SIGHT_WORDS, ChosenAccents.PARAMETER)) {
       parameters.text(name).ifPresent(text -> given.put(name, text));
     }
     return given;

@@ -15,10 +15,10 @@ import org.hedgerow.web.query.ChoiceReader;
 import org.hedgerow.web.query.Cursor;
 import org.hedgerow.web.query.InvalidQueryException;
 import org.hedgerow.web.query.Paging;
+import org.hedgerow.web.query.ParameterNames;
 import org.hedgerow.web.query.Parameters;
 import org.hedgerow.web.query.PhonogramReader;
 import org.hedgerow.web.query.QueryString;
-import org.hedgerow.web.words.WordQueryReader;
 
 /**
  * A question for a list of sentences, with all defaults filled in.
@@ -27,7 +27,7 @@ import org.hedgerow.web.words.WordQueryReader;
  * @param limit how many sentences to give at most
  * @param offset how many sentences of the list come before those asked for
  */
-public record SentenceRequest(int edition, SentenceFilter filter, int limit, int offset) {
+record SentenceRequest(int edition, SentenceFilter filter, int limit, int offset) {
 
   private static final String WORD = "word";
   private static final String LONGEST = "longest";
@@ -36,13 +36,13 @@ public record SentenceRequest(int edition, SentenceFilter filter, int limit, int
   /** In the order in which questions are written. */
   public static final List<String> PARAMETERS =
       List.of(
-          WordQueryReader.PHONOGRAM,
-          WordQueryReader.VALUE,
-          WordQueryReader.ACCENT,
+          ParameterNames.PHONOGRAM,
+          ParameterNames.VALUE,
+          ParameterNames.ACCENT,
           WORD,
           LONGEST,
-          WordQueryReader.LIMIT,
-          WordQueryReader.AFTER);
+          ParameterNames.LIMIT,
+          ParameterNames.AFTER);
 
   /**
    * Sentences that were found.
@@ -62,7 +62,7 @@ public record SentenceRequest(int edition, SentenceFilter filter, int limit, int
         new SentenceFilter(
             value(lexicon, parameters),
             new AccentReader(lexicon, parameters.faults())
-                .tags(WordQueryReader.ACCENT, parameters.text(WordQueryReader.ACCENT)),
+                .tags(ParameterNames.ACCENT, parameters.text(ParameterNames.ACCENT)),
             parameters.text(WORD).orElse("").toLowerCase(Locale.ROOT),
             choices.number(LONGEST, LENGTHS, LENGTHS.most()));
     int limit = Paging.limit(parameters);
@@ -75,7 +75,7 @@ public record SentenceRequest(int edition, SentenceFilter filter, int limit, int
 
   private static Optional<Correspondence> value(Lexicon lexicon, Parameters parameters) {
     return new PhonogramReader(lexicon.catalogue(), parameters.faults())
-        .target(parameters.text(WordQueryReader.PHONOGRAM), parameters.text(WordQueryReader.VALUE));
+        .target(parameters.text(ParameterNames.PHONOGRAM), parameters.text(ParameterNames.VALUE));
   }
 
   private SentenceRequest from(int sentences) {
@@ -90,7 +90,7 @@ public record SentenceRequest(int edition, SentenceFilter filter, int limit, int
   private QueryString list() {
     Map<String, String> parameters = new LinkedHashMap<>();
     filter.value().ifPresent(value -> put(value, parameters));
-    parameters.put(WordQueryReader.ACCENT, String.join(",", filter.accents()));
+    parameters.put(ParameterNames.ACCENT, String.join(",", filter.accents()));
     if (!filter.word().isEmpty()) {
       parameters.put(WORD, filter.word());
     }
@@ -99,14 +99,14 @@ public record SentenceRequest(int edition, SentenceFilter filter, int limit, int
   }
 
   private static void put(Correspondence value, Map<String, String> parameters) {
-    parameters.put(WordQueryReader.PHONOGRAM, value.grapheme().text());
-    parameters.put(WordQueryReader.VALUE, String.valueOf(value.value().orElseThrow()));
+    parameters.put(ParameterNames.PHONOGRAM, value.grapheme().text());
+    parameters.put(ParameterNames.VALUE, String.valueOf(value.value().orElseThrow()));
   }
 
   /** Every parameter with its default, by which the same sentences can be asked for again. */
   public QueryString resolved() {
-    QueryString all = list().with(WordQueryReader.LIMIT, String.valueOf(limit));
-    return offset == 0 ? all : all.with(WordQueryReader.AFTER, place(offset).toString());
+    QueryString all = list().with(ParameterNames.LIMIT, String.valueOf(limit));
+    return offset == 0 ? all : all.with(ParameterNames.AFTER, place(offset).toString());
   }
 
   /** The sentences that are asked for, in the order of the bank. */

@@ -46,8 +46,6 @@ import org.hedgerow.web.words.WordsRead;
 /** The table of routes for programs. */
 public final class ApiRoutes implements RouteGroup {
 
-  public static final String BASE = "/api/v1";
-
   private final Editions editions;
   private final ValueCounts counts;
   private final SoundFamilies families;
@@ -70,7 +68,7 @@ public final class ApiRoutes implements RouteGroup {
 
   @Override
   public void addTo(Routes routes) {
-    Cors.open(routes, BASE);
+    Cors.open(routes, Routes.API);
     rehearse(read(routes, "/phonograms", new PhonogramsRead(json, counts)));
     read(routes, "/words", new WordsRead(json));
     read(routes, "/words/{spelling}", new WordRead(json, editions.log()));
@@ -93,10 +91,10 @@ public final class ApiRoutes implements RouteGroup {
     question(routes, "/sentence-checks", SentenceChecksBody.class, free(SentenceChecks::answer));
     question(routes, "/sentence-drafts", SentenceDraftsBody.class, drafts::answer);
     question(routes, "/alignments", AlignmentBody.class, free(Alignments::answer));
-    routes.get(BASE + PictureHandler.PATH, new PictureHandler(editions::newest));
-    Cors.allow(routes, BASE + PictureHandler.PATH, "GET");
-    routes.get(BASE + "/openapi.yaml", new DocumentHandler());
-    Cors.allow(routes, BASE + "/openapi.yaml", "GET");
+    routes.get(Routes.API + PictureHandler.PATH, new PictureHandler(editions::newest));
+    Cors.allow(routes, Routes.API + PictureHandler.PATH, "GET");
+    routes.get(Routes.API + "/openapi.yaml", new DocumentHandler());
+    Cors.allow(routes, Routes.API + "/openapi.yaml", "GET");
   }
 
   @Override
@@ -111,14 +109,14 @@ public final class ApiRoutes implements RouteGroup {
   private ReadHandler read(Routes routes, String path, Read read) {
     ReadHandler handler = new ReadHandler(editions, cache, read);
     editions.beforeEach(handler::prepare);
-    routes.get(BASE + path, handler);
-    Cors.allow(routes, BASE + path, "GET");
+    routes.get(Routes.API + path, handler);
+    Cors.allow(routes, Routes.API + path, "GET");
     return handler;
   }
 
   private void log(Routes routes, String path, List<String> names, LogHandler.LogRead read) {
-    routes.get(BASE + path, new LogHandler(editions, json, names, read));
-    Cors.allow(routes, BASE + path, "GET");
+    routes.get(Routes.API + path, new LogHandler(editions, json, names, read));
+    Cors.allow(routes, Routes.API + path, "GET");
   }
 
   /** What anybody may ask as often as they like. */
@@ -133,7 +131,7 @@ public final class ApiRoutes implements RouteGroup {
 
   private <T> void question(
       Routes routes, String path, Class<T> type, QuestionHandler.Answerer<T> answerer) {
-    routes.post(BASE + path, new QuestionHandler<>(editions, bodies, type, json, answerer));
-    Cors.allow(routes, BASE + path, "POST");
+    routes.post(Routes.API + path, new QuestionHandler<>(editions, bodies, type, json, answerer));
+    Cors.allow(routes, Routes.API + path, "POST");
   }
 }

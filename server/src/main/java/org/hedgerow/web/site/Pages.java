@@ -4,21 +4,21 @@ import io.javalin.http.Context;
 import org.hedgerow.lexicon.Editions;
 import org.hedgerow.web.RouteGroup;
 import org.hedgerow.web.Routes;
-import org.hedgerow.web.curriculum.PlanPages;
+import org.hedgerow.web.chart.ChartMaker;
+import org.hedgerow.web.curriculum.SequencePages;
 import org.hedgerow.web.curriculum.SightWordsPages;
 import org.hedgerow.web.editions.EditionPages;
+import org.hedgerow.web.needs.NeedsPages;
 import org.hedgerow.web.page.Assets;
 import org.hedgerow.web.page.Frame;
 import org.hedgerow.web.page.PageProblems;
 import org.hedgerow.web.page.PageWriter;
-import org.hedgerow.web.phonograms.ChartMaker;
 import org.hedgerow.web.problems.ProblemWriter;
 import org.hedgerow.web.query.ValueCounts;
 import org.hedgerow.web.sentences.SentenceOrders;
 import org.hedgerow.web.sentences.SentencePages;
 import org.hedgerow.web.words.ComparePages;
 import org.hedgerow.web.words.Downloads;
-import org.hedgerow.web.words.FirstPage;
 import org.hedgerow.web.words.WordPages;
 
 /** The pages for teachers, and the files that pages need. */
@@ -30,7 +30,8 @@ public final class Pages implements RouteGroup {
   private final WordPages wordPages;
   private final Downloads downloads;
   private final ComparePages comparePages;
-  private final PlanPages planPages;
+  private final SequencePages sequencePages;
+  private final NeedsPages needsPages;
   private final SentencePages sentencePages;
   private final SightWordsPages sightWordsPages;
   private final EditionPages editionPages;
@@ -50,7 +51,8 @@ public final class Pages implements RouteGroup {
     this.wordPages = new WordPages(editions, writer);
     this.downloads = new Downloads(editions);
     this.comparePages = new ComparePages(editions, writer);
-    this.planPages = new PlanPages(editions, writer);
+    this.sequencePages = new SequencePages(editions, writer);
+    this.needsPages = new NeedsPages(editions, writer);
     this.sentencePages = new SentencePages(editions, orders, writer);
     this.sightWordsPages = new SightWordsPages(editions, writer);
     this.editionPages = new EditionPages(editions, writer);
@@ -63,9 +65,9 @@ public final class Pages implements RouteGroup {
     routes.get("/words.txt", downloads::text);
     routes.get("/words/{spelling}", wordPages::show);
     routes.get("/compare", comparePages::show);
-    routes.get("/sequences", planPages::sequences);
+    routes.get("/sequences", sequencePages::show);
     routes.get("/sight-words", sightWordsPages::show);
-    routes.get("/needs", planPages::needs);
+    routes.get("/needs", needsPages::show);
     sentencePages.addTo(routes);
     routes.get("/editions", editionPages::all);
     routes.get("/editions/{edition}", editionPages::one);

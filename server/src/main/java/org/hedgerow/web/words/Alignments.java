@@ -14,6 +14,8 @@ import org.hedgerow.web.query.Faults;
 import org.hedgerow.web.query.Quoted;
 import org.hedgerow.web.query.SoundNameReader;
 import org.hedgerow.web.query.SpellingReader;
+import org.hedgerow.web.view.Margins;
+import org.hedgerow.web.view.SpanView;
 import org.jspecify.annotations.Nullable;
 
 /** {@code POST /alignments}: which letters spell which sounds? */

@@ -5,7 +5,7 @@ import java.util.stream.Collectors;
 import org.hedgerow.web.page.MeaningWords;
 
 /** What the parameters of a list ask for, in everyday words. */
-public final class ChoiceWords {
+final class ChoiceWords {
 
   private ChoiceWords() {}
 

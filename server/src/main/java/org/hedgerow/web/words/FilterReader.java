@@ -23,9 +23,9 @@ import org.hedgerow.web.query.ChoiceReader;
 import org.hedgerow.web.query.Fault;
 import org.hedgerow.web.query.Nearest;
 import org.hedgerow.web.query.Paging;
+import org.hedgerow.web.query.ParameterNames;
 import org.hedgerow.web.query.Parameters;
 import org.hedgerow.web.query.Quoted;
-import org.hedgerow.web.query.Resolved;
 
 /** Reads by what a list is narrowed, widened and sorted. */
 final class FilterReader {
@@ -67,18 +67,18 @@ final class FilterReader {
   }
 
   private Optional<String> shape() {
-    Optional<String> shape = small(WordQueryReader.SHAPE);
+    Optional<String> shape = small(ParameterNames.SHAPE);
     Optional<String> known = shape.filter(text -> SHAPE.matcher(text).matches());
     if (known.isEmpty()) {
       shape.map(FilterReader::unknownShape).ifPresent(parameters.faults()::add);
     }
-    return resolved.note(WordQueryReader.SHAPE, known, text -> text);
+    return resolved.note(ParameterNames.SHAPE, known, text -> text);
   }
 
   private static Fault unknownShape(String shape) {
     return Fault.unknown(
         ProblemType.UNKNOWN_SHAPE,
-        WordQueryReader.SHAPE,
+        ParameterNames.SHAPE,
         "There is no shape %s. Write c for each consonant and v for each vowel, 8 at most."
             .formatted(Quoted.of(shape)),
         Nearest.to(shape, SHAPES),
@@ -87,27 +87,27 @@ final class FilterReader {
 
   private Optional<Range> letterCount() {
     Optional<Range> range =
-        small(WordQueryReader.LETTERS)
+        small(ParameterNames.LETTERS)
             .filter(ChoiceReader::looksLikeRange)
-            .flatMap(text -> choices.range(WordQueryReader.LETTERS, text));
-    return resolved.note(WordQueryReader.LETTERS, range, Range::toString);
+            .flatMap(text -> choices.range(ParameterNames.LETTERS, text));
+    return resolved.note(ParameterNames.LETTERS, range, Range::toString);
   }
 
   private Optional<String> onlyLetters() {
     Optional<String> text =
-        small(WordQueryReader.LETTERS).filter(each -> !ChoiceReader.looksLikeRange(each));
+        small(ParameterNames.LETTERS).filter(each -> !ChoiceReader.looksLikeRange(each));
     Optional<String> letters = text.filter(each -> LETTERS.matcher(each).matches());
     if (letters.isEmpty()) {
       text.ifPresent(this::invalidLetters);
     }
-    return resolved.note(WordQueryReader.LETTERS, letters, each -> each);
+    return resolved.note(ParameterNames.LETTERS, letters, each -> each);
   }
 
   private void invalidLetters(String text) {
     parameters
         .faults()
         .invalid(
-            WordQueryReader.LETTERS,
+            ParameterNames.LETTERS,
             "letters must be how many (3 or 3-5) or which (satpin, up to 26 of a to z), not %s."
                 .formatted(Quoted.of(text)));
   }
@@ -115,38 +115,37 @@ final class FilterReader {
   private Optional<Range> syllables() {
     Optional<Range> range =
         parameters
-            .text(WordQueryReader.SYLLABLES)
-            .flatMap(text -> choices.range(WordQueryReader.SYLLABLES, text));
-    return resolved.note(WordQueryReader.SYLLABLES, range, Range::toString);
+            .text(ParameterNames.SYLLABLES)
+            .flatMap(text -> choices.range(ParameterNames.SYLLABLES, text));
+    return resolved.note(ParameterNames.SYLLABLES, range, Range::toString);
   }
 
   private Optional<Position> position() {
-    if (parameters.has(WordQueryReader.POSITION)
-        && !parameters.has(WordQueryReader.PHONOGRAM)
-        && !parameters.has(WordQueryReader.SOUND)) {
+    if (parameters.has(ParameterNames.POSITION)
+        && !parameters.has(ParameterNames.PHONOGRAM)
+        && !parameters.has(ParameterNames.SOUND)) {
       positionOfNothing();
     }
     List<String> labels = Arrays.stream(Position.values()).map(Position::label).toList();
-    Optional<Position> position =
-        choices.name(WordQueryReader.POSITION, labels, Position::labelled);
-    return resolved.note(WordQueryReader.POSITION, position, Position::label);
+    Optional<Position> position = choices.name(ParameterNames.POSITION, labels, Position::labelled);
+    return resolved.note(ParameterNames.POSITION, position, Position::label);
   }
 
   private void positionOfNothing() {
     parameters
         .faults()
         .invalid(
-            WordQueryReader.POSITION,
+            ParameterNames.POSITION,
             "position needs a phonogram or a sound. Say which one, or leave position out.");
   }
 
   private int commonness() {
-    return number(WordQueryReader.COMMONNESS, COMMONNESS, WordQuery.DEFAULT_COMMONNESS);
+    return number(ParameterNames.COMMONNESS, COMMONNESS, WordQuery.DEFAULT_COMMONNESS);
   }
 
   int limit() {
     int limit = Paging.limit(parameters);
-    resolved.note(WordQueryReader.LIMIT, String.valueOf(limit));
+    resolved.note(ParameterNames.LIMIT, String.valueOf(limit));
     return limit;
   }
 
@@ -159,31 +158,31 @@ final class FilterReader {
   private Optional<Status> status() {
     List<String> labels =
         Stream.concat(Stream.of(ANY), Arrays.stream(Status.values()).map(Status::label)).toList();
-    Optional<String> label = choices.name(WordQueryReader.STATUS, labels, Optional::of);
-    resolved.note(WordQueryReader.STATUS, label.orElse(ANY));
+    Optional<String> label = choices.name(ParameterNames.STATUS, labels, Optional::of);
+    resolved.note(ParameterNames.STATUS, label.orElse(ANY));
     return label.flatMap(Status::labelled);
   }
 
   private Set<String> include() {
     EnumSet<Inclusion> include = EnumSet.noneOf(Inclusion.class);
     parameters
-        .text(WordQueryReader.INCLUDE)
+        .text(ParameterNames.INCLUDE)
         .ifPresent(text -> Arrays.stream(text.split(",", -1)).forEach(name -> add(name, include)));
     resolved.note(
-        WordQueryReader.INCLUDE, include.stream().map(Inclusion::label).collect(joining(",")));
+        ParameterNames.INCLUDE, include.stream().map(Inclusion::label).collect(joining(",")));
     return include.stream().map(Inclusion::tag).collect(toUnmodifiableSet());
   }
 
   private void add(String name, Set<Inclusion> include) {
     choices
-        .name(WordQueryReader.INCLUDE, name, Inclusion.LABELS, Inclusion::labelled)
+        .name(ParameterNames.INCLUDE, name, Inclusion.LABELS, Inclusion::labelled)
         .ifPresent(include::add);
   }
 
   private Order order() {
     List<String> labels = Arrays.stream(Order.values()).map(Order::label).toList();
-    Order order = choices.name(WordQueryReader.SORT, labels, Order::labelled).orElse(Order.DEFAULT);
-    resolved.note(WordQueryReader.SORT, order.label());
+    Order order = choices.name(ParameterNames.SORT, labels, Order::labelled).orElse(Order.DEFAULT);
+    resolved.note(ParameterNames.SORT, order.label());
     return order;
   }
 

@@ -26,7 +26,7 @@ import org.hedgerow.web.page.OldEdition;
  * @param chart the address of the chart for these accents
  * @param old where it is a list of an old edition
  */
-record ListPage(
+public record ListPage(
     Topic topic,
     int total,
     int from,

@@ -14,6 +14,10 @@ import org.hedgerow.lexicon.Word;
 import org.hedgerow.reading.ReadingRules;
 import org.hedgerow.reading.RuleSet;
 import org.hedgerow.reading.RuleSets;
+import org.hedgerow.web.chart.Chart;
+import org.hedgerow.web.chart.ChartMaker;
+import org.hedgerow.web.chart.ChartShape;
+import org.hedgerow.web.chart.ChartValue;
 import org.hedgerow.web.page.AccentForm;
 import org.hedgerow.web.page.Choice;
 import org.hedgerow.web.page.ChosenAccents;
@@ -22,15 +26,11 @@ import org.hedgerow.web.page.OldEdition;
 import org.hedgerow.web.page.Says;
 import org.hedgerow.web.page.ShownPicture;
 import org.hedgerow.web.page.ShownWord;
-import org.hedgerow.web.phonograms.Chart;
-import org.hedgerow.web.phonograms.ChartMaker;
-import org.hedgerow.web.phonograms.ChartShape;
-import org.hedgerow.web.phonograms.ChartValue;
 import org.hedgerow.web.query.EditionChoice;
 import org.hedgerow.web.query.QueryString;
 
 /** Makes the page of one list. For one request. */
-final class ListPageMaker {
+public final class ListPageMaker {
 
   /** The most words that one page holds, as in the HTTP interface. */
   private static final int MOST = 500;
@@ -51,7 +51,7 @@ final class ListPageMaker {
    * @param lexicon the edition that the question is asked of
    * @throws org.hedgerow.web.query.InvalidQueryException if something is wrong with the question
    */
-  ListPageMaker(Lexicon lexicon, Lexicon newest, ChartMaker charts, PageQuestion question) {
+  public ListPageMaker(Lexicon lexicon, Lexicon newest, ChartMaker charts, PageQuestion question) {
     this.lexicon = lexicon;
     this.newest = newest;
     this.question = question;
@@ -74,7 +74,7 @@ final class ListPageMaker {
   }
 
   /** The address by which just this page is shown again. */
-  String address() {
+  public String address() {
     return question.word().map(this::lookingAt).orElseGet(() -> ListAddress.ofList(here()));
   }
 
@@ -87,7 +87,7 @@ final class ListPageMaker {
     return ListAddress.ofList(here().with(PageQuestion.WORD, word));
   }
 
-  ListPage page() {
+  public ListPage page() {
     return page(new Narrowing(request, list).taught(), "");
   }
 
@@ -95,7 +95,7 @@ final class ListPageMaker {
    * @param taught what stands in the field for the phonograms that are taught
    * @param taughtError what is wrong with that, or an empty text
    */
-  ListPage page(String taught, String taughtError) {
+  public ListPage page(String taught, String taughtError) {
     WordList found = WordList.find(lexicon, request);
     Narrowing narrowing = new Narrowing(request, list);
     return new ListPage(

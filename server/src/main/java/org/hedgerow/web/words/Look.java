@@ -18,7 +18,7 @@ import org.hedgerow.web.page.Said;
  * @param hidden the parameters of the list, which the form sends again
  * @param close the list without the word
  */
-record Look(
+public record Look(
     String typed, String error, Optional<LookedAt> word, List<Choice> hidden, String close) {
 
   /**

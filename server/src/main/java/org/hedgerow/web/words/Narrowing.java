@@ -5,15 +5,15 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.hedgerow.lexicon.PartOfSpeech;
+import org.hedgerow.web.chart.ChartShape;
 import org.hedgerow.web.page.Choice;
 import org.hedgerow.web.page.Field;
 import org.hedgerow.web.page.ListAddress;
 import org.hedgerow.web.page.MeaningWords;
-import org.hedgerow.web.phonograms.ChartShape;
 import org.hedgerow.web.query.QueryString;
 
 /** The choices that narrow a list, or widen it, in a teacher's words. */
-final class Narrowing {
+public final class Narrowing {
 
   static final String LETTERS = "letters";
   static final String POSITION = "position";
@@ -25,7 +25,7 @@ final class Narrowing {
   static final String PART_OF_SPEECH = "part-of-speech";
   static final String MEANING = "meaning";
   static final String MARK = "mark";
-  static final String TAUGHT = "taught";
+  public static final String TAUGHT = "taught";
   static final String SORT = "sort";
   static final String AFTER = "after";
 
@@ -96,7 +96,8 @@ final class Narrowing {
 
   private Field field(String name, String label, Map<String, String> texts) {
     String usual = texts.keySet().iterator().next();
-    return Field.of(name, label, texts, address.get(name).orElse(usual));
+    return Field.of(
+        name, label, texts, address.get(name).orElse(usual), value -> ChoiceWords.of(name, value));
   }
 
   private static Map<String, String> letters() {

@@ -9,6 +9,7 @@ import org.hedgerow.lexicon.Editions;
 import org.hedgerow.lexicon.Lexicon;
 import org.hedgerow.web.page.ChosenAccents;
 import org.hedgerow.web.query.EditionChoice;
+import org.hedgerow.web.query.ParameterNames;
 import org.hedgerow.web.query.Parameters;
 import org.jspecify.annotations.Nullable;
 
@@ -22,20 +23,20 @@ import org.jspecify.annotations.Nullable;
 public record PageQuestion(
     Optional<String> find, Optional<String> word, Map<String, List<String>> list) {
 
-  public static final String FIND = "find";
   static final String WORD = "word";
 
   /** Parameters of the chart itself. */
-  static final List<String> OF_CHART = List.of(ChosenAccents.PARAMETER, EditionChoice.PARAMETER);
+  public static final List<String> OF_CHART =
+      List.of(ChosenAccents.PARAMETER, EditionChoice.PARAMETER);
 
   /**
    * Parameters left empty count as not given, and several accents as a list of them: that is how
    * forms send them.
    */
-  static PageQuestion of(Map<String, List<String>> given) {
+  public static PageQuestion of(Map<String, List<String>> given) {
     Map<String, List<String>> list = new LinkedHashMap<>(Parameters.withoutEmpty(given));
     list.computeIfPresent(ChosenAccents.PARAMETER, (name, tags) -> List.of(String.join(",", tags)));
-    Optional<String> find = first(list.remove(FIND));
+    Optional<String> find = first(list.remove(ParameterNames.FIND));
     Optional<String> word = first(list.remove(WORD)).map(PageQuestion::folded);
     return new PageQuestion(find, word, Map.copyOf(list));
   }
@@ -50,12 +51,12 @@ public record PageQuestion(
   }
 
   /** Whether only accents and an edition are chosen, and nothing that makes a list. */
-  boolean isAboutChart() {
+  public boolean isAboutChart() {
     return OF_CHART.containsAll(list.keySet());
   }
 
   /** The edition that is named, as it stands in addresses. */
-  Optional<String> namedEdition() {
+  public Optional<String> namedEdition() {
     return first(list.get(EditionChoice.PARAMETER));
   }
 
@@ -64,7 +65,7 @@ public record PageQuestion(
    *
    * @throws org.hedgerow.web.query.InvalidQueryException if there is no such edition
    */
-  Lexicon edition(Editions editions) {
+  public Lexicon edition(Editions editions) {
     Parameters parameters = new Parameters(list, WordQueryReader.PARAMETERS);
     Lexicon chosen = EditionChoice.of(editions, parameters);
     parameters.faults().throwIfAny();
@@ -72,7 +73,7 @@ public record PageQuestion(
   }
 
   /** The parameters of the list without one of them. */
-  Map<String, List<String>> listWithout(String name) {
+  public Map<String, List<String>> listWithout(String name) {
     Map<String, List<String>> rest = new LinkedHashMap<>(list);
     rest.remove(name);
     return rest;

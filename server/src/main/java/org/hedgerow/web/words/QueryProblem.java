@@ -5,28 +5,28 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.hedgerow.web.chart.Chart;
+import org.hedgerow.web.chart.ChartValue;
 import org.hedgerow.web.page.Fit;
 import org.hedgerow.web.page.ProblemPage;
-import org.hedgerow.web.phonograms.Chart;
-import org.hedgerow.web.phonograms.ChartValue;
 import org.hedgerow.web.query.Fault;
 import org.hedgerow.web.query.InvalidQueryException;
 import org.hedgerow.web.query.QueryString;
 
 /** Says what is wrong with a question for a list, and offers the nearest question that isn't. */
-final class QueryProblem {
+public final class QueryProblem {
 
   private static final List<String> TOPIC = List.of("phonogram", "value", "sound");
 
   private final Chart chart;
   private final PageQuestion question;
 
-  QueryProblem(Chart chart, PageQuestion question) {
+  public QueryProblem(Chart chart, PageQuestion question) {
     this.chart = chart;
     this.question = question;
   }
 
-  ProblemPage page(InvalidQueryException invalid) {
+  public ProblemPage page(InvalidQueryException invalid) {
     List<Fit> ways = new ArrayList<>();
     invalid.faults().forEach(fault -> nearest(fault).ifPresent(ways::add));
     withoutFaults(invalid.faults()).ifPresent(ways::add);

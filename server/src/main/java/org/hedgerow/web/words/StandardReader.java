@@ -14,9 +14,9 @@ import org.hedgerow.phonics.Sound;
 import org.hedgerow.reading.ReadingRules;
 import org.hedgerow.reading.Standard;
 import org.hedgerow.web.query.AccentReader;
+import org.hedgerow.web.query.ParameterNames;
 import org.hedgerow.web.query.Parameters;
 import org.hedgerow.web.query.PhonogramReader;
-import org.hedgerow.web.query.Resolved;
 import org.hedgerow.web.query.RulesReader;
 import org.hedgerow.web.query.SoundNameReader;
 import org.hedgerow.web.query.TaughtReader;
@@ -43,24 +43,24 @@ final class StandardReader {
     Optional<Correspondence> found =
         new PhonogramReader(lexicon.catalogue(), parameters.faults())
             .target(
-                parameters.text(WordQueryReader.PHONOGRAM), parameters.text(WordQueryReader.VALUE));
-    resolved.note(WordQueryReader.PHONOGRAM, found, each -> each.grapheme().text());
+                parameters.text(ParameterNames.PHONOGRAM), parameters.text(ParameterNames.VALUE));
+    resolved.note(ParameterNames.PHONOGRAM, found, each -> each.grapheme().text());
     return resolved.note(
-        WordQueryReader.VALUE, found, each -> String.valueOf(each.value().orElseThrow()));
+        ParameterNames.VALUE, found, each -> String.valueOf(each.value().orElseThrow()));
   }
 
   List<AccentCatalogue> accents() {
     List<AccentCatalogue> accents =
         new AccentReader(lexicon, parameters.faults())
-            .list(WordQueryReader.ACCENT, parameters.text(WordQueryReader.ACCENT));
+            .list(ParameterNames.ACCENT, parameters.text(ParameterNames.ACCENT));
     String tags = accents.stream().map(each -> each.accent().tag()).collect(joining(","));
-    resolved.note(WordQueryReader.ACCENT, tags);
+    resolved.note(ParameterNames.ACCENT, tags);
     return accents;
   }
 
   /** The tag of an accent other than those in which the words must pass. */
   Optional<String> differsIn(List<AccentCatalogue> accents) {
-    Optional<String> tag = parameters.text(WordQueryReader.DIFFERS_IN);
+    Optional<String> tag = parameters.text(ParameterNames.DIFFERS_IN);
     if (tag.isPresent() && accents.stream().anyMatch(each -> isTag(tag.get(), each))) {
       differsFromItself();
       return Optional.empty();
@@ -68,10 +68,9 @@ final class StandardReader {
     Optional<AccentCatalogue> other =
         tag.map(
             text ->
-                new AccentReader(lexicon, parameters.faults())
-                    .one(WordQueryReader.DIFFERS_IN, tag));
+                new AccentReader(lexicon, parameters.faults()).one(ParameterNames.DIFFERS_IN, tag));
     return resolved.note(
-        WordQueryReader.DIFFERS_IN, other.map(each -> each.accent().tag()), text -> text);
+        ParameterNames.DIFFERS_IN, other.map(each -> each.accent().tag()), text -> text);
   }
 
   private static boolean isTag(String text, AccentCatalogue accent) {
@@ -82,23 +81,22 @@ final class StandardReader {
     parameters
         .faults()
         .invalid(
-            WordQueryReader.DIFFERS_IN,
+            ParameterNames.DIFFERS_IN,
             "differs-in must be another accent than those in which the words must pass."
                 + " Name another, or leave it out.");
   }
 
   /** A sound that each of the accents must have. */
   Optional<Sound> sound(List<AccentCatalogue> accents) {
-    Optional<String> name = parameters.text(WordQueryReader.SOUND);
+    Optional<String> name = parameters.text(ParameterNames.SOUND);
     Optional<Sound> sound = Optional.empty();
     for (AccentCatalogue accent : accents) {
       sound =
           name.flatMap(
               text ->
-                  new SoundNameReader(accent, parameters.faults())
-                      .one(WordQueryReader.SOUND, text));
+                  new SoundNameReader(accent, parameters.faults()).one(ParameterNames.SOUND, text));
     }
-    return resolved.note(WordQueryReader.SOUND, sound, Sound::ipa);
+    return resolved.note(ParameterNames.SOUND, sound, Sound::ipa);
   }
 
   /** Without a phonogram, a list for a sound is one for all of its spellings. */
@@ -118,8 +116,8 @@ final class StandardReader {
   private ReadingRules rules() {
     ReadingRules rules =
         new RulesReader(lexicon.plans().rules(), parameters.faults())
-            .read(WordQueryReader.RULES, parameters.text(WordQueryReader.RULES));
-    resolved.note(WordQueryReader.RULES, rules.label());
+            .read(ParameterNames.RULES, parameters.text(ParameterNames.RULES));
+    resolved.note(ParameterNames.RULES, rules.label());
     return rules;
   }
 
@@ -128,8 +126,8 @@ final class StandardReader {
     TaughtReader reader =
         new TaughtReader(lexicon, accents.get(0).accent().tag(), parameters.faults());
     Set<Correspondence> taught =
-        reader.read(WordQueryReader.TAUGHT, parameters.text(WordQueryReader.TAUGHT));
-    resolved.note(WordQueryReader.TAUGHT, String.join(",", reader.labels(taught)));
+        reader.read(ParameterNames.TAUGHT, parameters.text(ParameterNames.TAUGHT));
+    resolved.note(ParameterNames.TAUGHT, String.join(",", reader.labels(taught)));
     return taught;
   }
 }

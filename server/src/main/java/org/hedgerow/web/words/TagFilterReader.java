@@ -12,8 +12,8 @@ import org.hedgerow.lexicon.PartOfSpeech;
 import org.hedgerow.lexicon.Range;
 import org.hedgerow.lexicon.TagFilter;
 import org.hedgerow.web.query.ChoiceReader;
+import org.hedgerow.web.query.ParameterNames;
 import org.hedgerow.web.query.Parameters;
-import org.hedgerow.web.query.Resolved;
 
 /** Reads what a list asks of the tags of its words. */
 final class TagFilterReader {
@@ -37,45 +37,45 @@ final class TagFilterReader {
   }
 
   private int picturable() {
-    int least = choices.number(WordQueryReader.PICTURABLE, PICTURABLE, 0);
-    resolved.note(WordQueryReader.PICTURABLE, String.valueOf(least));
+    int least = choices.number(ParameterNames.PICTURABLE, PICTURABLE, 0);
+    resolved.note(ParameterNames.PICTURABLE, String.valueOf(least));
     return least;
   }
 
   private boolean pictured() {
     boolean pictured =
         choices
-            .name(WordQueryReader.PICTURED, YES_OR_NO, Optional::of)
+            .name(ParameterNames.PICTURED, YES_OR_NO, Optional::of)
             .map(Boolean::valueOf)
             .orElse(false);
-    resolved.note(WordQueryReader.PICTURED, String.valueOf(pictured));
+    resolved.note(ParameterNames.PICTURED, String.valueOf(pictured));
     return pictured;
   }
 
   private Optional<PartOfSpeech> partOfSpeech() {
     List<String> labels = Arrays.stream(PartOfSpeech.values()).map(PartOfSpeech::label).toList();
     Optional<PartOfSpeech> part =
-        choices.name(WordQueryReader.PART_OF_SPEECH, labels, PartOfSpeech::labelled);
-    return resolved.note(WordQueryReader.PART_OF_SPEECH, part, PartOfSpeech::label);
+        choices.name(ParameterNames.PART_OF_SPEECH, labels, PartOfSpeech::labelled);
+    return resolved.note(ParameterNames.PART_OF_SPEECH, part, PartOfSpeech::label);
   }
 
   private Set<Meaning> meanings() {
     EnumSet<Meaning> meanings = EnumSet.noneOf(Meaning.class);
     parameters
-        .text(WordQueryReader.MEANING)
+        .text(ParameterNames.MEANING)
         .ifPresent(text -> Arrays.stream(text.split(",", -1)).forEach(name -> add(name, meanings)));
     resolved.note(
-        WordQueryReader.MEANING, meanings.stream().map(Meaning::label).collect(joining(",")));
+        ParameterNames.MEANING, meanings.stream().map(Meaning::label).collect(joining(",")));
     return meanings;
   }
 
   private void add(String name, Set<Meaning> meanings) {
     List<String> labels = Arrays.stream(Meaning.values()).map(Meaning::label).toList();
-    choices.name(WordQueryReader.MEANING, name, labels, Meaning::labelled).ifPresent(meanings::add);
+    choices.name(ParameterNames.MEANING, name, labels, Meaning::labelled).ifPresent(meanings::add);
   }
 
   private boolean starter() {
-    Optional<String> mark = choices.name(WordQueryReader.MARK, List.of(STARTER), Optional::of);
-    return resolved.note(WordQueryReader.MARK, mark, label -> label).isPresent();
+    Optional<String> mark = choices.name(ParameterNames.MARK, List.of(STARTER), Optional::of);
+    return resolved.note(ParameterNames.MARK, mark, label -> label).isPresent();
   }
 }

@@ -2,9 +2,9 @@ package org.hedgerow.web.words;
 
 import java.util.List;
 import java.util.Optional;
+import org.hedgerow.web.chart.ChartShape;
+import org.hedgerow.web.chart.ChartValue;
 import org.hedgerow.web.page.Says;
-import org.hedgerow.web.phonograms.ChartShape;
-import org.hedgerow.web.phonograms.ChartValue;
 
 /**
  * What a list is about: a value, else a sound, else words without a phonogram.

@@ -19,6 +19,7 @@ import org.hedgerow.web.query.Faults;
 import org.hedgerow.web.query.RulesReader;
 import org.hedgerow.web.query.SpellingReader;
 import org.hedgerow.web.query.TaughtReader;
+import org.hedgerow.web.view.CheckView;
 
 /** {@code POST /word-checks}: may these words be used? */
 public final class WordChecks {

@@ -1,73 +1,15 @@
 package org.hedgerow.web.words;
 
-import com.fasterxml.jackson.annotation.JsonInclude;
-import com.fasterxml.jackson.annotation.JsonProperty;
 import java.util.List;
-import java.util.Optional;
-import java.util.OptionalInt;
 import org.hedgerow.lexicon.Lexicon;
-import org.hedgerow.lexicon.Pictures;
 import org.hedgerow.lexicon.PublishedEdition;
-import org.hedgerow.lexicon.Tag;
 import org.hedgerow.lexicon.Word;
 import org.hedgerow.reading.Check;
-import org.hedgerow.web.editions.EditionView;
-import org.hedgerow.web.pictures.PictureView;
+import org.hedgerow.web.view.CheckView;
+import org.hedgerow.web.view.WordEntry;
 
 /** Everything known of a word, and whether a child who knows no phonogram can read it. */
-public record WordEntryView(int edition, Entry word, CheckView check) {
-
-  /**
-   * @param picturable left out if nobody has said
-   * @param picture left out if it has none
-   * @param inflectionOf the word it is a form of; left out if it is none
-   * @param since the edition since which it stands as it does
-   * @param history the editions that changed it, the newest first; left out if none did
-   */
-  public record Entry(
-      String spelling,
-      String status,
-      int commonness,
-      int syllables,
-      @JsonInclude(JsonInclude.Include.NON_ABSENT) OptionalInt picturable,
-      boolean starter,
-      List<String> partsOfSpeech,
-      List<String> meanings,
-      @JsonInclude(JsonInclude.Include.NON_ABSENT) Optional<PictureView> picture,
-      List<PronunciationView> pronunciations,
-      List<TagView> tags,
-      @JsonInclude(JsonInclude.Include.NON_ABSENT) Optional<String> inflectionOf,
-      int since,
-      @JsonInclude(JsonInclude.Include.NON_EMPTY) List<EditionView> history) {
-
-    public static Entry of(
-        Word word, Pictures pictures, List<String> accents, List<PublishedEdition> history) {
-      return new Entry(
-          word.spelling(),
-          word.status().label(),
-          word.commonness(),
-          word.syllables(),
-          word.picturable(),
-          word.isStarter(),
-          word.partsOfSpeech(),
-          word.meanings(),
-          pictures.of(word).map(PictureView::of),
-          accents.stream()
-              .flatMap(accent -> word.pronunciationsIn(accent).stream())
-              .map(PronunciationView::sourced)
-              .toList(),
-          word.tags().stream().map(TagView::of).toList(),
-          word.tag(Tag.INFLECTED).or(() -> word.tag(Tag.BASE)).map(Tag::value),
-          word.since(),
-          history.stream().map(EditionView::of).toList());
-    }
-  }
-
-  record TagView(@JsonProperty("tag") String kind, String value, String reason) {
-    static TagView of(Tag tag) {
-      return new TagView(tag.kind(), tag.value(), tag.reason());
-    }
-  }
+record WordEntryView(int edition, WordEntry word, CheckView check) {
 
   static WordEntryView of(
       Lexicon lexicon,
@@ -77,7 +19,7 @@ public record WordEntryView(int edition, Entry word, CheckView check) {
       Check check) {
     return new WordEntryView(
         lexicon.edition(),
-        Entry.of(word, lexicon.pictures(), accents, history),
+        WordEntry.of(word, lexicon.pictures(), accents, history),
         CheckView.of(check));
   }
 }

@@ -13,7 +13,7 @@ import org.hedgerow.phonics.Sound;
  * @param words those that were asked for
  * @param next the cursor to the words after them, for {@code after}; empty at the end of the list
  */
-public record WordList(int total, List<Word> words, Optional<String> next) {
+record WordList(int total, List<Word> words, Optional<String> next) {
 
   public WordList {
     words = List.copyOf(words);

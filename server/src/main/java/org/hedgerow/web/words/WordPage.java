@@ -2,12 +2,12 @@ package org.hedgerow.web.words;
 
 import java.util.List;
 import java.util.Optional;
-import org.hedgerow.web.editions.EditionLine;
 import org.hedgerow.web.page.Fit;
 import org.hedgerow.web.page.OldEdition;
 import org.hedgerow.web.page.Reason;
 import org.hedgerow.web.page.Said;
 import org.hedgerow.web.page.ShownPicture;
+import org.hedgerow.web.view.EditionLine;
 
 /**
  * The page of a word.

@@ -15,7 +15,6 @@ import org.hedgerow.reading.Check;
 import org.hedgerow.reading.Standard;
 import org.hedgerow.reading.Subject;
 import org.hedgerow.reading.WordChecker;
-import org.hedgerow.web.editions.EditionLine;
 import org.hedgerow.web.page.AccentQuestion;
 import org.hedgerow.web.page.Canonical;
 import org.hedgerow.web.page.ChosenAccents;
@@ -31,6 +30,7 @@ import org.hedgerow.web.query.EditionChoice;
 import org.hedgerow.web.query.Faults;
 import org.hedgerow.web.query.Parameters;
 import org.hedgerow.web.query.SpellingReader;
+import org.hedgerow.web.view.EditionLine;
 
 /** The pages of single words. */
 public final class WordPages {

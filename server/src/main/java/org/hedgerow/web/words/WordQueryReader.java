@@ -8,59 +8,37 @@ import org.hedgerow.web.query.Cursor;
 import org.hedgerow.web.query.EditionChoice;
 import org.hedgerow.web.query.InvalidQueryException;
 import org.hedgerow.web.query.Paging;
+import org.hedgerow.web.query.ParameterNames;
 import org.hedgerow.web.query.Parameters;
 
 /** Turns parameters into a question for a list of words, and says everything that is wrong. */
-public final class WordQueryReader {
-
-  public static final String PHONOGRAM = "phonogram";
-  public static final String VALUE = "value";
-  public static final String ACCENT = "accent";
-  static final String SOUND = "sound";
-  static final String SHAPE = "shape";
-  static final String LETTERS = "letters";
-  static final String SYLLABLES = "syllables";
-  static final String POSITION = "position";
-  static final String COMMONNESS = "commonness";
-  static final String STATUS = "status";
-  static final String PICTURABLE = "picturable";
-  static final String PICTURED = "pictured";
-  static final String PART_OF_SPEECH = "part-of-speech";
-  public static final String MEANING = "meaning";
-  static final String MARK = "mark";
-  static final String DIFFERS_IN = "differs-in";
-  public static final String INCLUDE = "include";
-  public static final String RULES = "rules";
-  public static final String TAUGHT = "taught";
-  static final String SORT = "sort";
-  public static final String LIMIT = "limit";
-  public static final String AFTER = "after";
+final class WordQueryReader {
 
   /** The parameters that make a list, in the order in which questions are written. */
   public static final List<String> PARAMETERS =
       List.of(
-          PHONOGRAM,
-          VALUE,
-          ACCENT,
-          SOUND,
-          SHAPE,
-          LETTERS,
-          SYLLABLES,
-          POSITION,
-          COMMONNESS,
-          STATUS,
-          PICTURABLE,
-          PICTURED,
-          PART_OF_SPEECH,
-          MEANING,
-          MARK,
-          DIFFERS_IN,
-          INCLUDE,
-          RULES,
-          TAUGHT,
-          SORT,
-          LIMIT,
-          AFTER,
+          ParameterNames.PHONOGRAM,
+          ParameterNames.VALUE,
+          ParameterNames.ACCENT,
+          ParameterNames.SOUND,
+          ParameterNames.SHAPE,
+          ParameterNames.LETTERS,
+          ParameterNames.SYLLABLES,
+          ParameterNames.POSITION,
+          ParameterNames.COMMONNESS,
+          ParameterNames.STATUS,
+          ParameterNames.PICTURABLE,
+          ParameterNames.PICTURED,
+          ParameterNames.PART_OF_SPEECH,
+          ParameterNames.MEANING,
+          ParameterNames.MARK,
+          ParameterNames.DIFFERS_IN,
+          ParameterNames.INCLUDE,
+          ParameterNames.RULES,
+          ParameterNames.TAUGHT,
+          ParameterNames.SORT,
+          ParameterNames.LIMIT,
+          ParameterNames.AFTER,
           EditionChoice.PARAMETER);
 
   private final Lexicon lexicon;

@@ -6,6 +6,7 @@ import org.hedgerow.phonics.Correspondence;
 import org.hedgerow.phonics.Sound;
 import org.hedgerow.web.query.Cursor;
 import org.hedgerow.web.query.EditionChoice;
+import org.hedgerow.web.query.ParameterNames;
 import org.hedgerow.web.query.QueryString;
 
 /**
@@ -20,7 +21,7 @@ import org.hedgerow.web.query.QueryString;
  * @param resolved every parameter with its default, by which the same list can be asked for again;
  *     not {@code after}
  */
-public record WordRequest(
+record WordRequest(
     int edition,
     Optional<Correspondence> phonogram,
     Optional<Sound> sound,
@@ -31,7 +32,7 @@ public record WordRequest(
 
   /** The list alone, however many words of it are asked for at once, and however its edition is. */
   QueryString list() {
-    return resolved.without(WordQueryReader.LIMIT).without(EditionChoice.PARAMETER);
+    return resolved.without(ParameterNames.LIMIT).without(EditionChoice.PARAMETER);
   }
 
   /** A place in the list, so many words from its start. */

@@ -9,7 +9,6 @@ import org.hedgerow.phonics.Correspondence;
 import org.hedgerow.phonics.Sound;
 import org.hedgerow.web.query.EditionChoice;
 import org.hedgerow.web.query.Parameters;
-import org.hedgerow.web.query.Resolved;
 
 /** Reads the parts of one question. */
 final class WordRequestParts {

@@ -8,7 +8,8 @@ import java.util.function.Predicate;
 import org.hedgerow.lexicon.Pictures;
 import org.hedgerow.lexicon.Word;
 import org.hedgerow.phonics.Correspondence;
-import org.hedgerow.web.pictures.PictureView;
+import org.hedgerow.web.view.PictureView;
+import org.hedgerow.web.view.PronunciationView;
 
 /**
  * A word as it stands in lists.

@@ -41,6 +41,7 @@ import org.hedgerow.web.SettableHealth;
 import org.hedgerow.web.WebServer;
 import org.hedgerow.web.contract.Exchange;
 import org.hedgerow.web.contract.OpenApiContract;
+import org.hedgerow.web.curriculum.SavingRoutes;
 import org.hedgerow.web.curriculum.TeachingRoutes;
 import org.hedgerow.web.docs.DocsRoutes;
 import org.hedgerow.web.page.Frame;
@@ -113,8 +114,8 @@ public final class PeopleServer implements AutoCloseable {
                         false, Optional.of(new Secret(METRICS_TOKEN)), accounts.tokens())),
                 new ApiRoutes(memory, counts, orders, mapper),
                 new AccountRoutes(accounts, once, mapper),
-                new AdministrationRoutes(
-                    accounts, centre, reviews.teaching(), memory, clients, once, mapper),
+                new AdministrationRoutes(accounts, centre, clients, once, mapper),
+                new SavingRoutes(reviews.teaching(), memory, mapper),
                 new ContributionRoutes(
                     reviews, memory::newest, pictures::take, paces, once, mapper),
                 new DocsRoutes(),

@@ -1,4 +1,4 @@
-package org.hedgerow.web.phonograms;
+package org.hedgerow.web.chart;
 
 import org.hedgerow.web.page.ListAddress;
 

@@ -1,4 +1,4 @@
-package org.hedgerow.web.words;
+package org.hedgerow.web.site;
 
 import io.javalin.http.Context;
 import java.util.List;
@@ -6,6 +6,8 @@ import java.util.Map;
 import java.util.Optional;
 import org.hedgerow.lexicon.Editions;
 import org.hedgerow.lexicon.Lexicon;
+import org.hedgerow.web.chart.Chart;
+import org.hedgerow.web.chart.ChartMaker;
 import org.hedgerow.web.page.AccentQuestion;
 import org.hedgerow.web.page.Canonical;
 import org.hedgerow.web.page.ChosenAccents;
@@ -13,14 +15,17 @@ import org.hedgerow.web.page.ListAddress;
 import org.hedgerow.web.page.OldEdition;
 import org.hedgerow.web.page.PageWriter;
 import org.hedgerow.web.page.ProblemPage;
-import org.hedgerow.web.phonograms.Chart;
-import org.hedgerow.web.phonograms.ChartMaker;
 import org.hedgerow.web.phonograms.ChartPage;
 import org.hedgerow.web.query.InvalidQueryException;
 import org.hedgerow.web.query.Parameters;
+import org.hedgerow.web.words.ListPage;
+import org.hedgerow.web.words.ListPageMaker;
+import org.hedgerow.web.words.Narrowing;
+import org.hedgerow.web.words.PageQuestion;
+import org.hedgerow.web.words.QueryProblem;
 
 /** The chart of all phonograms, and the list for one of them, at {@code /}. */
-public final class FirstPage {
+final class FirstPage {
 
   private final Editions editions;
   private final ChartMaker charts;

@@ -1,14 +1,14 @@
-package org.hedgerow.web.query;
+package org.hedgerow.web.words;
 
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
-import org.hedgerow.web.words.WordQueryReader;
+import org.hedgerow.web.query.QueryString;
 
 /** Notes each parameter of one question as it was understood. For one thread. */
-public final class Resolved {
+final class Resolved {
 
   private final Map<String, String> values = new HashMap<>();
 

@@ -1,4 +1,4 @@
-package org.hedgerow.web.phonograms;
+package org.hedgerow.web.chart;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -14,6 +14,7 @@ import org.hedgerow.reading.Standard;
 import org.hedgerow.seed.SeededLexicon;
 import org.hedgerow.web.page.ChosenAccents;
 import org.hedgerow.web.page.Piece;
+import org.hedgerow.web.phonograms.Finder;
 import org.hedgerow.web.query.ValueCounts;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;

@@ -1,4 +1,4 @@
-package org.hedgerow.web.phonograms;
+package org.hedgerow.web.chart;
 
 import static java.util.stream.Collectors.groupingBy;
 import static java.util.stream.Collectors.toList;
@@ -21,7 +21,7 @@ public final class Chart {
   private final List<ChartValue> shown;
   private final List<ChartGroup> groups;
 
-  Chart(ChosenAccents accents, List<ChartValue> values, List<ChartShape> shapes) {
+  public Chart(ChosenAccents accents, List<ChartValue> values, List<ChartShape> shapes) {
     this.accents = accents;
     this.values = List.copyOf(values);
     this.shapes = List.copyOf(shapes);
@@ -54,16 +54,16 @@ public final class Chart {
             .toList());
   }
 
-  ChosenAccents accents() {
+  public ChosenAccents accents() {
     return accents;
   }
 
   /** The accent whose sounds are shown. */
-  Accent accent() {
+  public Accent accent() {
     return accents.first();
   }
 
-  List<ChartValue> values() {
+  public List<ChartValue> values() {
     return values;
   }
 
@@ -72,12 +72,12 @@ public final class Chart {
   }
 
   /** The values that some of the accents have. */
-  List<ChartValue> shown() {
+  public List<ChartValue> shown() {
     return shown;
   }
 
   /** The sections with something in them, phonograms by alphabet. */
-  List<ChartGroup> groups() {
+  public List<ChartGroup> groups() {
     return groups;
   }
 
@@ -86,7 +86,7 @@ public final class Chart {
     return values.stream().filter(value -> value.grapheme().equals(grapheme)).toList();
   }
 
-  boolean isEmpty() {
+  public boolean isEmpty() {
     return values.isEmpty() && shapes.isEmpty();
   }
 }

@@ -1,4 +1,4 @@
-package org.hedgerow.web.words;
+package org.hedgerow.web.view;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
 import com.fasterxml.jackson.annotation.JsonProperty;
@@ -16,7 +16,7 @@ import org.hedgerow.phonics.Span;
  * @param sound in IPA, several with spaces; empty when silent
  * @param target whether it is what was asked for; left out if not
  */
-record SpanView(
+public record SpanView(
     List<Integer> letters,
     String grapheme,
     String sound,
@@ -24,7 +24,7 @@ record SpanView(
     @JsonInclude(JsonInclude.Include.NON_ABSENT) OptionalInt value,
     @JsonInclude(JsonInclude.Include.NON_DEFAULT) boolean target) {
 
-  static List<SpanView> of(Alignment alignment, Predicate<Correspondence> target) {
+  public static List<SpanView> of(Alignment alignment, Predicate<Correspondence> target) {
     return alignment.spans().stream().map(span -> of(span, target)).toList();
   }
 

@@ -1,14 +1,14 @@
-package org.hedgerow.web.phonograms;
+package org.hedgerow.web.chart;
 
 import java.util.List;
 
 /** A phonogram in a section of the chart, with its values there. */
-record ChartEntry(String grapheme, List<ChartValue> values) {
+public record ChartEntry(String grapheme, List<ChartValue> values) {
 
   /** A picture box takes eight words or more (common practice, no source). */
   private static final int ENOUGH = 8;
 
-  ChartEntry {
+  public ChartEntry {
     values = List.copyOf(values);
   }
 

@@ -1,4 +1,4 @@
-package org.hedgerow.web.phonograms;
+package org.hedgerow.web.chart;
 
 import java.util.Comparator;
 import java.util.List;
@@ -10,7 +10,7 @@ import java.util.stream.Stream;
  * @param common phonograms with words enough for material, those with most words first
  * @param rare phonograms with few words or none, by alphabet
  */
-record ChartGroup(ChartSection section, List<ChartEntry> common, List<ChartEntry> rare) {
+public record ChartGroup(ChartSection section, List<ChartEntry> common, List<ChartEntry> rare) {
 
   private static final Comparator<ChartEntry> MOST_WORDS_FIRST =
       Comparator.comparing(ChartEntry::words).reversed();
@@ -27,7 +27,7 @@ record ChartGroup(ChartSection section, List<ChartEntry> common, List<ChartEntry
   }
 
   /** All of them, the common ones first. */
-  List<ChartEntry> entries() {
+  public List<ChartEntry> entries() {
     return Stream.concat(common.stream(), rare.stream()).toList();
   }
 }

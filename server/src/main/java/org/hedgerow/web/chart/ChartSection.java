@@ -1,4 +1,4 @@
-package org.hedgerow.web.phonograms;
+package org.hedgerow.web.chart;
 
 import java.util.List;
 import java.util.Locale;
@@ -8,7 +8,7 @@ import org.hedgerow.phonics.CorrespondenceClass;
 import org.hedgerow.phonics.Sound;
 
 /** Where a value stands in the chart: by its letters and the kind of its sound. */
-enum ChartSection {
+public enum ChartSection {
   CONSONANTS("Consonants", "Letters that together say one consonant sound"),
   VOWELS("Vowels", "Letters that together say one vowel sound"),
   SPLIT("Split vowels", "A vowel and an e, with a consonant between them"),
@@ -24,16 +24,16 @@ enum ChartSection {
     this.meaning = meaning;
   }
 
-  String title() {
+  public String title() {
     return title;
   }
 
-  String meaning() {
+  public String meaning() {
     return meaning;
   }
 
   /** The name in addresses, in lower case with hyphens. */
-  String id() {
+  public String id() {
     return name().toLowerCase(Locale.ROOT).replace('_', '-');
   }
 

@@ -1,4 +1,4 @@
-package org.hedgerow.web.editions;
+package org.hedgerow.web.view;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
 import java.time.Instant;

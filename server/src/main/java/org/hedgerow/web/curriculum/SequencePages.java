@@ -5,33 +5,30 @@ import java.util.List;
 import java.util.Map;
 import org.hedgerow.lexicon.Editions;
 import org.hedgerow.lexicon.Lexicon;
-import org.hedgerow.lexicon.Needs;
 import org.hedgerow.lexicon.StepFigures;
 import org.hedgerow.reading.Sequence;
-import org.hedgerow.web.needs.NeedsPage;
 import org.hedgerow.web.page.AccentQuestion;
 import org.hedgerow.web.page.ChosenAccents;
-import org.hedgerow.web.page.ListAddress;
 import org.hedgerow.web.page.OldEdition;
 import org.hedgerow.web.page.PageWriter;
 import org.hedgerow.web.page.ShownEdition;
 import org.hedgerow.web.query.EditionChoice;
 import org.hedgerow.web.query.Parameters;
 
-/** What helps to plan: the order of teaching, and what material is still to be made. */
-public final class PlanPages {
+/** The sequences, step by step, at {@code /sequences}. */
+public final class SequencePages {
 
   private static final String SEQUENCE = "sequence";
 
   private final Editions editions;
   private final PageWriter writer;
 
-  public PlanPages(Editions editions, PageWriter writer) {
+  public SequencePages(Editions editions, PageWriter writer) {
     this.editions = editions;
     this.writer = writer;
   }
 
-  public void sequences(Context context) {
+  public void show(Context context) {
     Parameters parameters =
         AccentQuestion.read(
             context, List.of(ChosenAccents.PARAMETER, SEQUENCE, EditionChoice.PARAMETER));
@@ -75,17 +72,5 @@ public final class PlanPages {
         .invalid(SEQUENCE, "There is no such sequence. There are %s.".formatted(names));
     parameters.faults().throwIfAny();
     return all.get(0);
-  }
-
-  public void needs(Context context) {
-    Parameters parameters =
-        AccentQuestion.read(context, List.of(ChosenAccents.PARAMETER, EditionChoice.PARAMETER));
-    Lexicon lexicon = edition(parameters);
-    ChosenAccents accents = AccentQuestion.accents(lexicon, parameters, ChosenAccents.PARAMETER);
-    String now = ListAddress.ofPlan("/needs", accents.parameter());
-    NeedsPage page =
-        NeedsPage.of(
-            Needs.in(lexicon, accents.first().tag()), accents, shown(parameters, lexicon, now));
-    writer.write(context, "needs/needs.jte", Map.of("page", page));
   }
 }

@@ -1,4 +1,4 @@
-package org.hedgerow.web.words;
+package org.hedgerow.web.view;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
 import java.util.List;
@@ -18,7 +18,7 @@ import org.jspecify.annotations.Nullable;
  * @param source left out in lists
  * @param weak left out in lists
  */
-record PronunciationView(
+public record PronunciationView(
     String accent,
     String sounds,
     @JsonInclude(JsonInclude.Include.NON_EMPTY) String arpabet,
@@ -29,7 +29,8 @@ record PronunciationView(
     @JsonInclude(JsonInclude.Include.NON_ABSENT) Optional<Boolean> weak) {
 
   /** As it stands in lists. */
-  static PronunciationView of(Pronunciation pronunciation, Predicate<Correspondence> target) {
+  public static PronunciationView of(
+      Pronunciation pronunciation, Predicate<Correspondence> target) {
     return of(pronunciation, target, Optional.empty(), Optional.empty());
   }
 

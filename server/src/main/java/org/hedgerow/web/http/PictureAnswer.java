@@ -1,4 +1,4 @@
-package org.hedgerow.web.pictures;
+package org.hedgerow.web.http;
 
 import io.javalin.http.Context;
 import org.hedgerow.lexicon.Bytes;
@@ -10,7 +10,7 @@ public final class PictureAnswer {
 
   private PictureAnswer() {}
 
-  static void seal(Context context) {
+  public static void seal(Context context) {
     context.header(SecurityHeaders.POLICY, SecurityHeaders.PICTURES);
   }
 
@@ -19,7 +19,7 @@ public final class PictureAnswer {
     context.contentType(contentType(mediaType)).result(content.toArray());
   }
 
-  static String contentType(String mediaType) {
+  public static String contentType(String mediaType) {
     return mediaType.equals(Picture.SVG) ? Picture.SVG + "; charset=utf-8" : mediaType;
   }
 }

@@ -1,4 +1,4 @@
-package org.hedgerow.web.words;
+package org.hedgerow.web.view;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
 import java.util.List;
@@ -31,7 +31,7 @@ public record CheckView(
     }
   }
 
-  static CheckView of(Check check) {
+  public static CheckView of(Check check) {
     return new CheckView(
         check.word(),
         check.verdict().label(),

@@ -1,4 +1,4 @@
-package org.hedgerow.web.editions;
+package org.hedgerow.web.view;
 
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
@@ -29,7 +29,7 @@ public record EditionLine(int number, String at, String by, String summary, int 
     return "/editions/" + number;
   }
 
-  String count() {
+  public String count() {
     return words == 1 ? "1 word changed" : words + " words changed";
   }
 }

@@ -89,19 +89,31 @@
     }
   };
 
+  const topOf = (element) => element.getBoundingClientRect().top;
+
   let narrowOpen = false;
+  let narrowTop = 0;
 
   document.addEventListener("htmx:beforeSwap", () => {
     const fold = byId("narrow");
     narrowOpen = Boolean(fold && fold.open);
+    narrowTop = fold ? topOf(fold) : 0;
+  });
+
+  // The choices stay where they were on the screen: a browser that sees the page under them
+  // replaced would scroll to whatever it still knows, which is the foot.
+  document.addEventListener("htmx:afterSwap", (event) => {
+    const fold = byId("narrow");
+    if (fold && narrowOpen) {
+      fold.open = true;
+      if (event.detail.requestConfig && event.detail.requestConfig.elt.matches("#narrow-form")) {
+        window.scrollBy({ top: topOf(fold) - narrowTop, behavior: "instant" });
+      }
+    }
   });
 
   document.addEventListener("htmx:afterSettle", (event) => {
     enliven();
-    const fold = byId("narrow");
-    if (fold && narrowOpen) {
-      fold.open = true;
-    }
     const told = document.querySelector("[data-news]");
     const pressed = event.detail.requestConfig && event.detail.requestConfig.elt;
     if (pressed) {

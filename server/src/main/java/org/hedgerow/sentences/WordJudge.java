@@ -18,7 +18,8 @@ import org.hedgerow.reading.WordChecker;
  * Judges the words of sentences for one phonogram value. A word is a target if it passes as one;
  * else phonetic, or taught, if it passes with no phonogram wanted; else a sight word, unless it
  * holds the letters of the phonogram with another value, for values are never mixed; else blocked.
- * It remembers what it judged; safe for use by several threads.
+ * A word that nobody knows how to say, such as a letter by itself, is no target. It remembers what
+ * it judged; safe for use by several threads.
  */
 public final class WordJudge {
 
@@ -69,7 +70,7 @@ public final class WordJudge {
   private JudgedWord judge(Subject subject) {
     boolean wanted = !standard.standard().targets().isEmpty();
     Check asTarget = check(subject, standard.standard());
-    if (wanted && asTarget.verdict() != Verdict.FAIL) {
+    if (wanted && !subject.pronunciations().isEmpty() && asTarget.verdict() != Verdict.FAIL) {
       return judged(asTarget, TokenJudgement.TARGET);
     }
     Check asOther = wanted ? check(subject, standard.withoutTarget()) : asTarget;

@@ -227,4 +227,11 @@ class SentenceCheckerTest {
     assertThat(check.targets()).isEqualTo(10_000);
     assertThat(codes(check)).contains("too-long");
   }
+
+  @Test
+  void aLetterByItselfIsNoTarget() {
+    SentenceCheck check = check("sh", 1, "Plan B is a ship and a shop.");
+    assertThat(check.targets()).isEqualTo(2);
+    assertThat(judgement(check, "B")).isNotEqualTo(TokenJudgement.TARGET);
+  }
 }

@@ -2,7 +2,6 @@ package org.hedgerow.web.page;
 
 import io.javalin.http.Context;
 import java.util.List;
-import java.util.Map;
 import org.hedgerow.lexicon.Lexicon;
 import org.hedgerow.web.query.AccentReader;
 import org.hedgerow.web.query.Parameters;
@@ -14,11 +13,10 @@ public final class AccentQuestion {
 
   /**
    * @param others names of the page's other parameters
-   * @throws org.hedgerow.web.query.InvalidQueryException if a parameter is unknown or wrong
+   * @throws org.hedgerow.web.query.InvalidQueryException if a parameter is wrong
    */
   public static Parameters read(Context context, List<String> others) {
-    Map<String, List<String>> given = Parameters.withoutEmpty(context.queryParamMap());
-    Parameters parameters = new Parameters(given, others);
+    Parameters parameters = Parameters.ofPage(context.queryParamMap(), others);
     parameters.faults().throwIfAny();
     return parameters;
   }

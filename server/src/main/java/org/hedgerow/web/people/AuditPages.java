@@ -23,7 +23,7 @@ final class AuditPages {
 
   void show(Context context) {
     Map<String, List<String>> given = Parameters.withoutEmpty(context.queryParamMap());
-    Parameters parameters = new Parameters(given, AuditQueryReader.PARAMETERS);
+    Parameters parameters = Parameters.ofPage(given, AuditQueryReader.PARAMETERS);
     AuditQuery query = new AuditQueryReader(parameters).read();
     AuditFilter filter = AuditFilter.of(given, parameters.faults().list());
     if (filter.hasErrors()) {

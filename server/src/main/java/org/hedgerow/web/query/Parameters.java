@@ -119,6 +119,16 @@ public final class Parameters {
     return faults;
   }
 
+  /**
+   * As pages are asked for: what a form left empty isn't there, and names that nobody knows are
+   * passed over, for other sites add theirs to links ({@code utm_source}, {@code fbclid}).
+   */
+  public static Parameters ofPage(Map<String, List<String>> given, List<String> known) {
+    Map<String, List<String>> kept = withoutEmpty(given);
+    kept.keySet().retainAll(known);
+    return new Parameters(kept, known);
+  }
+
   /** As a form without scripts sends them: what was left empty isn't there. */
   public static Map<String, List<String>> withoutEmpty(Map<String, List<String>> given) {
     Map<String, List<String>> filled = new LinkedHashMap<>();

@@ -73,7 +73,10 @@ final class ContributionPages {
             dossier.decisions().stream()
                 .map(each -> EventView.of(each, contribution.revision()))
                 .toList(),
-            contribution.serves().stream().map(new Values(lexicon)::words).toList(),
+            new Values(lexicon)
+                .fitted(
+                    contribution.serves(),
+                    SideMaker.verdict(contribution.kind(), contribution.remarks())),
             mine,
             !mine && desk.actor(context).role().allows(Role.REVIEWER),
             news,

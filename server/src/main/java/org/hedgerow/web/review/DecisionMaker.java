@@ -61,7 +61,7 @@ final class DecisionMaker {
             : "",
         new SideMaker(lexicon).headline(contribution.content(), verdict),
         reasons(dossier, spelling),
-        contribution.serves().stream().map(new Values(lexicon)::words).toList(),
+        new Values(lexicon).fitted(contribution.serves(), verdict),
         changes(dossier),
         near(spelling),
         wanted.map(value -> beside(value, spelling)).orElse(List.of()),

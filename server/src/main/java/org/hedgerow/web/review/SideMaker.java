@@ -49,10 +49,12 @@ record SideMaker(Lexicon lexicon) {
         isJudged ? headline(content, verdict) : "",
         ReasonView.all(kind, remarks, content.proposal().subject(), lexicon, Map.of()),
         notes.missing(),
-        examination.map(Examination::serves).orElse(List.of()).stream()
-            .filter(each -> !each.equals(content.wantedFor()))
-            .map(new Values(lexicon)::words)
-            .toList(),
+        new Values(lexicon)
+            .fitted(
+                examination.map(Examination::serves).orElse(List.of()).stream()
+                    .filter(each -> !each.equals(content.wantedFor()))
+                    .toList(),
+                verdict),
         notes.others());
   }
 

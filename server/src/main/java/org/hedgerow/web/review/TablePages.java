@@ -123,7 +123,9 @@ final class TablePages {
         sent ? "Sent" : row.good() ? "Can be sent" : "Not as it is",
         row.sounds().isEmpty() ? "" : "/" + row.sounds() + "/" + (row.guessed() ? ", a guess" : ""),
         row.remarks(),
-        String.join(", ", row.serves().stream().map(new Values(lexicon)::words).toList()),
+        row.good()
+            ? String.join(", ", row.serves().stream().map(new Values(lexicon)::words).toList())
+            : "",
         row.contribution().orElse(0));
   }
 }

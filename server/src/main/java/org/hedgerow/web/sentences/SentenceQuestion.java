@@ -54,7 +54,7 @@ record SentenceQuestion(
 
   /**
    * @param others names of the page's own parameters
-   * @throws org.hedgerow.web.query.InvalidQueryException if a parameter is unknown or wrong
+   * @throws org.hedgerow.web.query.InvalidQueryException if a parameter is wrong
    */
   static SentenceQuestion read(Context context, Editions editions, List<String> others) {
     List<String> names =
@@ -67,7 +67,7 @@ record SentenceQuestion(
                 ChosenAccents.PARAMETER,
                 EditionChoice.PARAMETER));
     names.addAll(others);
-    Parameters parameters = new Parameters(sent(context), names);
+    Parameters parameters = Parameters.ofPage(sent(context), names);
     parameters.faults().throwIfAny();
     Lexicon lexicon = EditionChoice.of(editions, parameters);
     ChosenAccents accents = AccentQuestion.accents(lexicon, parameters, ChosenAccents.PARAMETER);

@@ -31,13 +31,14 @@ public record PageQuestion(
 
   /**
    * Parameters left empty count as not given, and several accents as a list of them: that is how
-   * forms send them.
+   * forms send them. Names that nobody knows are passed over.
    */
   public static PageQuestion of(Map<String, List<String>> given) {
     Map<String, List<String>> list = new LinkedHashMap<>(Parameters.withoutEmpty(given));
     list.computeIfPresent(ChosenAccents.PARAMETER, (name, tags) -> List.of(String.join(",", tags)));
     Optional<String> find = first(list.remove(ParameterNames.FIND));
     Optional<String> word = first(list.remove(WORD)).map(PageQuestion::folded);
+    list.keySet().retainAll(WordQueryReader.PARAMETERS);
     return new PageQuestion(find, word, Map.copyOf(list));
   }
 

@@ -157,6 +157,26 @@ final class Browser implements AutoCloseable {
     await(browser -> browser.address().equals(address));
   }
 
+  /** How far below the top of the window an element begins, in CSS pixels. */
+  double top(String selector) {
+    return edge(selector, "top");
+  }
+
+  /** How far below the top of the window an element ends, in CSS pixels. */
+  double bottom(String selector) {
+    return edge(selector, "bottom");
+  }
+
+  /** How far from the left of the window an element begins, in CSS pixels. */
+  double left(String selector) {
+    return edge(selector, "left");
+  }
+
+  private double edge(String selector, String name) {
+    String script = "return arguments[0].getBoundingClientRect()[arguments[1]]";
+    return ((Number) requireNonNull(script(script, one(selector), name))).doubleValue();
+  }
+
   /** Waits until something has the focus. */
   void awaitFocus(String selector) {
     await(browser -> browser.isFocused(selector));

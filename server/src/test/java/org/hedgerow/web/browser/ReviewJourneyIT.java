@@ -2,6 +2,7 @@ package org.hedgerow.web.browser;
 
 import static java.util.Objects.requireNonNull;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.awt.Color;
 import java.awt.Graphics2D;
@@ -264,6 +265,26 @@ class ReviewJourneyIT {
       browser.one("button[name=do][value='say-0-z']").click();
       browser.awaitAddress("/contributions/1");
       assertThat(requireNonNull(browser.one("#sounds-0").getDomProperty("value"))).endsWith("m z");
+    }
+  }
+
+  /**
+   * The title of the accent, its pieces and the choices stand under each other, none over another.
+   */
+  @ParameterizedTest
+  @EnumSource
+  void aCorrectionOfLettersAndSounds(Screen screen) {
+    try (PeopleServer server = PeopleServer.start();
+        Browser browser = Browser.open(server.origin(), screen)) {
+      server.person("nour", "Nour", Role.CONTRIBUTOR);
+      signIn(browser, "nour");
+      browser.go("/contributions/new?kind=alignment&word=bread");
+      browser.await(page -> page.has("#pieces-0 .piece"));
+      PageChecks.check(browser, "alignment");
+      assertThat(browser.bottom(".saying > legend")).isLessThanOrEqualTo(browser.top("#pieces-0"));
+      assertThat(browser.left("#pieces-0 .piece"))
+          .isCloseTo(browser.left("#pieces-0"), within(1.0));
+      assertThat(browser.bottom("#pieces-0")).isLessThanOrEqualTo(browser.top("#letters-fold-0"));
     }
   }
 

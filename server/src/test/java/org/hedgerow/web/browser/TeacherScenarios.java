@@ -107,6 +107,19 @@ abstract class TeacherScenarios {
   }
 
   @Test
+  void theChoiceJustMadeStaysWhereItWasOnTheScreen() {
+    browser.go("/?phonogram=oa&value=1&limit=500");
+    unfold();
+    double before = browser.top("#narrow-letters");
+
+    choose("#narrow-letters", "6 letters");
+    browser.awaitAddress("/?phonogram=oa&value=1&letters=6&limit=500");
+    browser.await(page -> page.has(".chips"));
+
+    browser.await(page -> Math.abs(page.top("#narrow-letters") - before) < 2);
+  }
+
+  @Test
   void countsInWhatIsTaught() {
     browser.go("/?phonogram=sh&value=1&letters=5");
 

@@ -263,4 +263,20 @@ class ReviewPagesTest {
     assertThat(answer.statusCode()).isEqualTo(403);
     assertThat(state(waiting)).isEqualTo(State.SUBMITTED);
   }
+
+  @Test
+  void whatFailsIsNotSaidToFit() throws Exception {
+    Contribution fits = draft(nour, "broam", "b ɹ oʊ m");
+    assertThat(asNour.get("/contributions/" + submit(fits)).body()).contains("It fits: oa");
+    Content meantForSh =
+        new Content(draft(nour, "ploam", "p l oʊ m").content().proposal(), "sh 1", "");
+    Contribution fails = server.reviews().write().execute(nour, meantForSh);
+    int id = submit(fails);
+    assertThat(asNour.get("/contributions/" + id).body()).doesNotContain("It fits");
+    assertThat(asRosa.get("/review/" + id).body()).doesNotContain("It serves");
+  }
+
+  private int submit(Contribution draft) {
+    return server.reviews().submit().execute(nour, draft.id(), draft.revision()).id();
+  }
 }

@@ -111,11 +111,9 @@ class AccentPagesTest {
         "/?accent=qq                       | en-US",
         "/compare?phonogram=oa&with=qq     | en-US",
         "/compare?phonogram=ao             | There is no phonogram",
-        "/compare?colour=red               | There is no parameter",
         "/sequences?sequence=%3Cscript%3E  | pairs, single, sounds, ours",
         "/needs?accent=%00                 | en-US",
         "/sight-words?accent=qq            | en-US",
-        "/sight-words?set=dolch            | There is no parameter",
         "/?phonogram=oa&taught=ours:9999   | has no step"
       })
   void badInputIsToldInWords(String address, String words) throws Exception {

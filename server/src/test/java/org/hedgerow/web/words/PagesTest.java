@@ -77,7 +77,6 @@ class PagesTest {
     "/?shape=cvx,                         shape",
     "/?phonogram=oa&letters=0,            letters",
     "/?phonogram=oa&position=top,         start",
-    "/?phonogram=oa&colour=red,           There is no parameter “colour”",
     "/?phonogram=oa&phonogram=sh,         more than once",
     "/?phonogram=oa&after=nowhere,        begin again",
     "/?phonogram=%3Cscript%3E,            There is no phonogram “&lt;script&gt;”",
@@ -96,10 +95,28 @@ class PagesTest {
         .doesNotContain("<script>", "Exception", "org.hedgerow");
   }
 
+  /** Other sites add parameters to links, and people send such links on. */
+  @ParameterizedTest
+  @CsvSource({
+    "/,                      /?utm_source=letter",
+    "/?phonogram=oa&value=1, /?phonogram=oa&value=1&fbclid=IwAR0",
+    "/needs,                 /needs?utm_source=letter&utm_medium=email",
+    "/sentences?for=oa+1,    /sentences?for=oa+1&gclid=x",
+    "/compare?phonogram=oa,  /compare?phonogram=oa&gclid=x",
+    "/sight-words,           /sight-words?fbclid=IwAR0",
+    "/words/goat,            /words/goat?fbclid=IwAR0"
+  })
+  void parametersThatNobodyKnowsArePassedOver(String page, String address) throws Exception {
+    HttpResponse<String> response = server.get(address);
+    String shown = response.headers().firstValue("Location").orElse(address);
+    assertThat(server.get(shown).statusCode()).isEqualTo(200);
+    assertThat(server.get(shown).body()).isEqualTo(server.get(page).body());
+  }
+
   @ParameterizedTest
   @CsvSource({
     "/editions/x,         edition must be a whole number",
-    "/needs?colour=red,   There is no parameter “colour”",
+    "/needs?edition=x,    edition must be a whole number",
     "/sight-words?edition=1&edition=1,   more than once"
   })
   void aMistypedAddressIsNoTalkOfParameters(String address, String words) throws Exception {

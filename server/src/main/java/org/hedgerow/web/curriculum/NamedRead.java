@@ -20,7 +20,7 @@ import org.hedgerow.web.query.Quoted;
  * {@code GET /rules/{name}}, {@code /sequences/{name}} and {@code /sight-words/{name}}: one of the
  * sets that a centre chooses from, as the list of all has it.
  */
-public final class NamedRead<T> implements Read {
+final class NamedRead<T> implements Read {
   private static final String NAME = "name";
 
   private final Json json;

@@ -12,11 +12,11 @@ import org.hedgerow.web.http.Read;
 import org.hedgerow.web.query.Parameters;
 
 /** {@code GET /rules}: the named reading rules, and what each switch in them means. */
-public final class RulesRead implements Read {
+final class RulesRead implements Read {
 
   private final Json json;
 
-  public RulesRead(Json json) {
+  RulesRead(Json json) {
     this.json = json;
   }
 

@@ -10,11 +10,11 @@ import org.hedgerow.web.http.Read;
 import org.hedgerow.web.query.Parameters;
 
 /** {@code GET /sequences}: the orders in which phonograms are taught, step by step. */
-public final class SequencesRead implements Read {
+final class SequencesRead implements Read {
 
   private final Json json;
 
-  public SequencesRead(Json json) {
+  SequencesRead(Json json) {
     this.json = json;
   }
 

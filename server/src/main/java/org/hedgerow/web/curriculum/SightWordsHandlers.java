@@ -10,7 +10,7 @@ import org.hedgerow.reading.SightWords;
 import org.hedgerow.review.SightWordsDraft;
 import org.hedgerow.review.TeachingServices;
 import org.hedgerow.web.JsonBody;
-import org.hedgerow.web.http.Asked;
+import org.hedgerow.web.http.ApiRequest;
 import org.hedgerow.web.security.Identity;
 import org.hedgerow.web.view.NamedSetView;
 
@@ -29,7 +29,7 @@ final class SightWordsHandlers {
   }
 
   public void save(Context context) {
-    Asked.nothing(context);
+    ApiRequest.requireNoParameters(context);
     NamedSetView.Words sent = bodies.read(context, NamedSetView.Words.class);
     SightWordsDraft draft =
         new SightWordsDraft(name(context), sent.title(), sent.note(), sent.words());
@@ -42,7 +42,7 @@ final class SightWordsHandlers {
   }
 
   public void withdraw(Context context) {
-    Asked.nothing(context);
+    ApiRequest.requireNoParameters(context);
     String name = name(context);
     SeenEdition seen = SeenEdition.of(context, editions);
     answers.send(

@@ -10,11 +10,11 @@ import org.hedgerow.web.http.Read;
 import org.hedgerow.web.query.Parameters;
 
 /** {@code GET /sight-words}: the named sets of words that children learn whole. */
-public final class SightWordsRead implements Read {
+final class SightWordsRead implements Read {
 
   private final Json json;
 
-  public SightWordsRead(Json json) {
+  SightWordsRead(Json json) {
     this.json = json;
   }
 

@@ -12,7 +12,7 @@ import org.hedgerow.review.RulesDraft;
 import org.hedgerow.review.SequenceDraft;
 import org.hedgerow.review.TeachingServices;
 import org.hedgerow.web.JsonBody;
-import org.hedgerow.web.http.Asked;
+import org.hedgerow.web.http.ApiRequest;
 import org.hedgerow.web.security.Identity;
 import org.hedgerow.web.view.NamedSetView;
 
@@ -33,7 +33,7 @@ final class TeachingHandlers {
   }
 
   public void saveRules(Context context) {
-    Asked.nothing(context);
+    ApiRequest.requireNoParameters(context);
     NamedSetView.Rules sent = bodies.read(context, NamedSetView.Rules.class);
     RulesDraft draft = new RulesDraft(name(context), sent.title(), sent.note(), sent.switches());
     NamedSetView.Rules yours =
@@ -47,7 +47,7 @@ final class TeachingHandlers {
   }
 
   public void withdrawRules(Context context) {
-    Asked.nothing(context);
+    ApiRequest.requireNoParameters(context);
     String name = name(context);
     SeenEdition seen = SeenEdition.of(context, editions);
     answers.send(
@@ -73,7 +73,7 @@ final class TeachingHandlers {
   }
 
   public void saveSequence(Context context) {
-    Asked.nothing(context);
+    ApiRequest.requireNoParameters(context);
     NamedSetView.SequenceSteps sent = bodies.read(context, NamedSetView.SequenceSteps.class);
     SequenceDraft draft = new SequenceDraft(name(context), sent.title(), sent.note(), sent.steps());
     NamedSetView.SequenceSteps yours =
@@ -89,7 +89,7 @@ final class TeachingHandlers {
   }
 
   public void withdrawSequence(Context context) {
-    Asked.nothing(context);
+    ApiRequest.requireNoParameters(context);
     String name = name(context);
     SeenEdition seen = SeenEdition.of(context, editions);
     answers.send(

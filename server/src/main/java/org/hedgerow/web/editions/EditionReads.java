@@ -11,7 +11,7 @@ import org.hedgerow.lexicon.PublishedEdition;
 import org.hedgerow.lexicon.Word;
 import org.hedgerow.lexicon.WordChange;
 import org.hedgerow.web.Routes;
-import org.hedgerow.web.http.LogHandler;
+import org.hedgerow.web.http.Endpoints;
 import org.hedgerow.web.query.EditionChoice;
 import org.hedgerow.web.query.Parameters;
 import org.hedgerow.web.query.Stretch;
@@ -19,17 +19,17 @@ import org.hedgerow.web.view.EditionView;
 import org.hedgerow.web.view.WordEntry;
 
 /** {@code GET /editions}, {@code /editions/{edition}} and {@code /editions/{edition}/changes}. */
-public final class EditionReads {
-  public static final String LIST = "/editions";
-  public static final String ONE = LIST + "/{edition}";
-  public static final String CHANGES = ONE + "/changes";
+final class EditionReads {
+  static final String LIST = "/editions";
+  static final String ONE = LIST + "/{edition}";
+  static final String CHANGES = ONE + "/changes";
 
   /** The parameters of those that are lists. */
-  public static final List<String> PARAMETERS = List.of(Stretch.LIMIT, Stretch.AFTER);
+  static final List<String> PARAMETERS = List.of(Stretch.LIMIT, Stretch.AFTER);
 
   private final Editions editions;
 
-  public EditionReads(Editions editions) {
+  EditionReads(Editions editions) {
     this.editions = editions;
   }
 
@@ -81,7 +81,7 @@ public final class EditionReads {
     }
   }
 
-  public LogHandler.Found list(Context context, Parameters parameters) {
+  Endpoints.Found list(Context context, Parameters parameters) {
     int limit = Stretch.limit(parameters);
     int after = Stretch.afterEdition(parameters);
     parameters.faults().throwIfAny();
@@ -91,17 +91,17 @@ public final class EditionReads {
         found.size() > limit
             ? Optional.of(String.valueOf(shown.get(limit - 1).number()))
             : Optional.empty();
-    return new LogHandler.Found(
+    return new Endpoints.Found(
         new ListView(
             editions.newest().edition(), shown.stream().map(EditionView::of).toList(), next),
         next.map(number -> next(Routes.API + LIST, number, limit)));
   }
 
-  public LogHandler.Found one(Context context, Parameters parameters) {
-    return LogHandler.Found.all(new OneView(EditionView.of(edition(context, parameters))));
+  Endpoints.Found one(Context context, Parameters parameters) {
+    return Endpoints.Found.all(new OneView(EditionView.of(edition(context, parameters))));
   }
 
-  public LogHandler.Found changes(Context context, Parameters parameters) {
+  Endpoints.Found changes(Context context, Parameters parameters) {
     int limit = Stretch.limit(parameters);
     String after = Stretch.afterWord(parameters);
     PublishedEdition edition = edition(context, parameters);
@@ -114,7 +114,7 @@ public final class EditionReads {
     List<WordChange> shown = found.subList(0, Math.min(limit, found.size()));
     Optional<String> next =
         found.size() > limit ? Optional.of(shown.get(limit - 1).spelling()) : Optional.empty();
-    return new LogHandler.Found(
+    return new Endpoints.Found(
         new ChangesView(
             EditionView.of(edition),
             shown.stream().map(change -> Change.of(change, lexicon)).toList(),

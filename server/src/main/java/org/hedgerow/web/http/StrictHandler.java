@@ -2,14 +2,8 @@ package org.hedgerow.web.http;
 
 import io.javalin.http.Context;
 import io.javalin.http.Handler;
-import io.javalin.http.Header;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
-import org.hedgerow.accounts.Actor;
 import org.hedgerow.web.problems.ProblemException;
-import org.hedgerow.web.query.Parameters;
-import org.hedgerow.web.security.Identity;
 import org.hedgerow.web.security.Refusals;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -17,19 +11,11 @@ import org.slf4j.LoggerFactory;
 /** Refuses parameters that nobody knows and formats that don't come, before anything is done. */
 public final class StrictHandler implements Handler {
 
-  /** What a request does. */
+  /** What a request does; throws the faults of the parameters, if it has any parameters. */
   @FunctionalInterface
   public interface Step {
-    void take(Request request);
+    void take(ApiRequest request);
   }
-
-  /**
-   * A request that may be looked at.
-   *
-   * @param parameters whose faults the step throws, if it has any parameters
-   * @param format in which the answer should come
-   */
-  public record Request(Context context, Actor actor, Parameters parameters, Format format) {}
 
   private static final Logger LOG = LoggerFactory.getLogger(StrictHandler.class);
 
@@ -43,52 +29,42 @@ public final class StrictHandler implements Handler {
    */
   public StrictHandler(Step step, List<String> parameters, List<Format> formats) {
     this.step = step;
-    this.parameters = withFormat(parameters, formats);
+    this.parameters = List.copyOf(parameters);
     this.formats = List.copyOf(formats);
-  }
-
-  /** Only where there is a choice, a parameter can make it. */
-  private static List<String> withFormat(List<String> parameters, List<Format> formats) {
-    List<String> all = new ArrayList<>(parameters);
-    if (formats.size() > 1) {
-      all.add(Formats.PARAMETER);
-    }
-    return List.copyOf(all);
   }
 
   @Override
   public void handle(Context context) {
-    String query = Optional.ofNullable(context.queryString()).orElse("");
-    Parameters read = Parameters.parsed(query, parameters);
-    Format format = format(context, read);
-    if (parameters.isEmpty()) {
-      read.faults().throwIfAny();
+    ApiRequest request = request(context);
+    if (parameters.isEmpty() && formats.size() < 2) {
+      request.parameters().faults().throwIfAny();
     }
-    Actor actor = Identity.of(context).actor();
     try {
-      step.take(new Request(context, actor, read, format));
+      step.take(request);
     } catch (RuntimeException thrown) {
-      log(thrown, context, actor);
+      log(thrown, request);
       throw thrown;
     }
   }
 
+  /** Only where there is a choice of formats, a parameter can make it. */
+  private ApiRequest request(Context context) {
+    return switch (formats.size()) {
+      case 0 -> ApiRequest.ofAnyType(context, parameters);
+      case 1 -> ApiRequest.json(context, parameters);
+      default -> ApiRequest.list(context, parameters, formats);
+    };
+  }
+
   /** Without what was sent, which is nobody's business. */
-  private static void log(RuntimeException thrown, Context context, Actor actor) {
+  private static void log(RuntimeException thrown, ApiRequest request) {
     if (Refusals.problem(thrown).orElse(thrown) instanceof ProblemException refused) {
       LOG.info(
           "Refused: {} at {} {} from {}",
           refused.problem().type().slug(),
-          context.method().name(),
-          context.path(),
-          actor.name());
+          request.context().method().name(),
+          request.context().path(),
+          request.actor().name());
     }
-  }
-
-  private Format format(Context context, Parameters read) {
-    String accept = Optional.ofNullable(context.header(Header.ACCEPT)).orElse("");
-    return formats.isEmpty()
-        ? Format.JSON
-        : new Formats(formats).choose(read.text(Formats.PARAMETER), accept, read.faults());
   }
 }

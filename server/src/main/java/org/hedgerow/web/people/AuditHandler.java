@@ -9,7 +9,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.hedgerow.accounts.AuditReader;
-import org.hedgerow.web.http.Asked;
+import org.hedgerow.web.http.ApiRequest;
 import org.hedgerow.web.http.Format;
 import org.hedgerow.web.http.Formats;
 import org.hedgerow.web.http.Json;
@@ -34,20 +34,20 @@ final class AuditHandler implements Handler {
 
   @Override
   public void handle(Context context) {
-    Asked asked = Asked.list(context, AuditQueryReader.PARAMETERS, FORMATS);
-    var query = new AuditQueryReader(asked.parameters()).read();
-    asked.parameters().faults().throwIfAny();
+    ApiRequest request = ApiRequest.list(context, AuditQueryReader.PARAMETERS, FORMATS);
+    var query = new AuditQueryReader(request.parameters()).read();
+    request.parameters().faults().throwIfAny();
     AuditReader.Slice slice = audit.find(Identity.of(context).actor(), query);
     slice
         .next()
         .ifPresent(
             next ->
                 context.header(
-                    "Link", "<%s>; rel=\"next\"".formatted(next(asked.parameters(), next))));
+                    "Link", "<%s>; rel=\"next\"".formatted(next(request.parameters(), next))));
     context
         .header(Header.CACHE_CONTROL, "no-store")
-        .contentType(asked.format().contentType())
-        .result(bytes(AuditView.of(slice), asked.format()));
+        .contentType(request.format().contentType())
+        .result(bytes(AuditView.of(slice), request.format()));
   }
 
   private byte[] bytes(AuditView view, Format format) {

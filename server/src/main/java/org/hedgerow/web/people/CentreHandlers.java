@@ -8,7 +8,7 @@ import org.hedgerow.accounts.Centre;
 import org.hedgerow.accounts.CentreEdit;
 import org.hedgerow.accounts.KnownCentre;
 import org.hedgerow.web.JsonBody;
-import org.hedgerow.web.http.Asked;
+import org.hedgerow.web.http.ApiRequest;
 import org.hedgerow.web.http.Format;
 import org.hedgerow.web.http.IfMatch;
 import org.hedgerow.web.http.Json;
@@ -38,7 +38,7 @@ final class CentreHandlers {
 
   /** From memory: whoever reads needs no database. */
   void show(Context context) {
-    Asked.nothing(context);
+    ApiRequest.requireNoParameters(context);
     Centre centre = known.get();
     Sending.file(
         context,
@@ -49,7 +49,7 @@ final class CentreHandlers {
   }
 
   void change(Context context) {
-    Asked.nothing(context);
+    ApiRequest.requireNoParameters(context);
     PeopleBodies.CentreChange wanted = bodies.read(context, PeopleBodies.CentreChange.class);
     Faults faults = Faults.ofBody();
     if (wanted.isEmpty()) {

@@ -7,7 +7,7 @@ import org.hedgerow.accounts.Actor;
 import org.hedgerow.accounts.Invitations;
 import org.hedgerow.accounts.Role;
 import org.hedgerow.web.JsonBody;
-import org.hedgerow.web.http.Asked;
+import org.hedgerow.web.http.ApiRequest;
 import org.hedgerow.web.http.PathNumber;
 import org.hedgerow.web.query.Faults;
 import org.hedgerow.web.security.Clients;
@@ -28,12 +28,12 @@ final class InvitationHandlers {
   }
 
   void list(Context context) {
-    Asked.nothing(context);
+    ApiRequest.requireNoParameters(context);
     context.json(LinkView.All.of(invitations.open(actor(context))));
   }
 
   void make(Context context) {
-    Asked.nothing(context);
+    ApiRequest.requireNoParameters(context);
     PeopleBodies.NewInvitation wanted = bodies.read(context, PeopleBodies.NewInvitation.class);
     Faults faults = Faults.ofBody();
     Optional<Role> role = PeopleBodies.role(wanted.role(), faults);
@@ -48,7 +48,7 @@ final class InvitationHandlers {
   }
 
   void withdraw(Context context) {
-    Asked.nothing(context);
+    ApiRequest.requireNoParameters(context);
     invitations.withdraw(actor(context), PathNumber.of(context, "id"));
     context.status(204);
   }

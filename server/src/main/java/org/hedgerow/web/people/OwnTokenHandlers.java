@@ -8,7 +8,7 @@ import org.hedgerow.accounts.ApiToken;
 import org.hedgerow.accounts.ApiTokens;
 import org.hedgerow.accounts.Role;
 import org.hedgerow.web.JsonBody;
-import org.hedgerow.web.http.Asked;
+import org.hedgerow.web.http.ApiRequest;
 import org.hedgerow.web.http.PathNumber;
 import org.hedgerow.web.query.Faults;
 import org.hedgerow.web.security.Identity;
@@ -26,13 +26,13 @@ final class OwnTokenHandlers {
   }
 
   void list(Context context) {
-    Asked.nothing(context);
+    ApiRequest.requireNoParameters(context);
     Actor actor = actor(context);
     context.json(TokenView.All.of(tokens.of(actor, actor.requireAccount().id())));
   }
 
   void make(Context context) {
-    Asked.nothing(context);
+    ApiRequest.requireNoParameters(context);
     PeopleBodies.NewToken wanted = bodies.read(context, PeopleBodies.NewToken.class);
     Faults faults = Faults.ofBody();
     Optional<Role> role = PeopleBodies.role(wanted.role(), faults);
@@ -48,7 +48,7 @@ final class OwnTokenHandlers {
   }
 
   void revoke(Context context) {
-    Asked.nothing(context);
+    ApiRequest.requireNoParameters(context);
     Actor actor = actor(context);
     tokens.revoke(actor, actor.requireAccount().id(), PathNumber.of(context, "token"));
     context.status(204);

@@ -10,7 +10,7 @@ import org.hedgerow.accounts.AccountServices;
 import org.hedgerow.accounts.Actor;
 import org.hedgerow.accounts.Role;
 import org.hedgerow.web.JsonBody;
-import org.hedgerow.web.http.Asked;
+import org.hedgerow.web.http.ApiRequest;
 import org.hedgerow.web.http.EntityTag;
 import org.hedgerow.web.http.IfMatch;
 import org.hedgerow.web.http.Json;
@@ -36,7 +36,7 @@ final class PeopleHandlers {
   }
 
   void list(Context context) {
-    Parameters parameters = Asked.json(context, List.of(AFTER, LIMIT)).parameters();
+    Parameters parameters = ApiRequest.json(context, List.of(AFTER, LIMIT)).parameters();
     int limit = parameters.text(LIMIT).map(text -> limit(text, parameters)).orElse(USUAL_LIMIT);
     parameters.faults().throwIfAny();
     List<Account> all = accounts.people().all(actor(context));
@@ -52,12 +52,12 @@ final class PeopleHandlers {
   }
 
   void show(Context context) {
-    Asked.nothing(context);
+    ApiRequest.requireNoParameters(context);
     send(context, account(context));
   }
 
   void edit(Context context) {
-    Asked.nothing(context);
+    ApiRequest.requireNoParameters(context);
     PeopleBodies.PersonEdit edit = bodies.read(context, PeopleBodies.PersonEdit.class);
     Faults faults = Faults.ofBody();
     Optional<Role> role =
@@ -88,13 +88,13 @@ final class PeopleHandlers {
   }
 
   void sessions(Context context) {
-    Asked.nothing(context);
+    ApiRequest.requireNoParameters(context);
     int id = account(context).id();
     context.json(SessionView.All.of(accounts.sessions().of(actor(context), id)));
   }
 
   void endSession(Context context) {
-    Asked.nothing(context);
+    ApiRequest.requireNoParameters(context);
     accounts
         .sessions()
         .end(actor(context), PathNumber.of(context, "id"), PathNumber.of(context, "session"));
@@ -102,19 +102,19 @@ final class PeopleHandlers {
   }
 
   void endSessions(Context context) {
-    Asked.nothing(context);
+    ApiRequest.requireNoParameters(context);
     accounts.sessions().endAll(actor(context), account(context).id(), Optional.empty());
     context.status(204);
   }
 
   void tokens(Context context) {
-    Asked.nothing(context);
+    ApiRequest.requireNoParameters(context);
     int id = account(context).id();
     context.json(TokenView.All.of(accounts.tokens().of(actor(context), id)));
   }
 
   void revokeToken(Context context) {
-    Asked.nothing(context);
+    ApiRequest.requireNoParameters(context);
     accounts
         .tokens()
         .revoke(actor(context), PathNumber.of(context, "id"), PathNumber.of(context, "token"));

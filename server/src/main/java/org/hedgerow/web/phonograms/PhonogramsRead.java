@@ -15,12 +15,12 @@ import org.hedgerow.web.query.Parameters;
 import org.hedgerow.web.query.ValueCounts;
 
 /** {@code GET /phonograms}: all phonograms, with how many words each value has. */
-public final class PhonogramsRead implements Read {
+final class PhonogramsRead implements Read {
 
   private final Json json;
   private final ValueCounts counts;
 
-  public PhonogramsRead(Json json, ValueCounts counts) {
+  PhonogramsRead(Json json, ValueCounts counts) {
     this.json = json;
     this.counts = counts;
   }

@@ -13,7 +13,7 @@ import org.hedgerow.web.query.ValueCounts;
  * The sounds of an accent, each with its spellings. An edition never changes, so all are put
  * together once. Thread-safe.
  */
-public final class SoundFamilies {
+final class SoundFamilies {
 
   private static final int ACCENTS_AT_ONCE = 20;
 
@@ -22,7 +22,7 @@ public final class SoundFamilies {
 
   private record Key(int edition, String accent) {}
 
-  public SoundFamilies(ValueCounts counts) {
+  SoundFamilies(ValueCounts counts) {
     this.counts = counts;
   }
 

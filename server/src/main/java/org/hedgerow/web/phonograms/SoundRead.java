@@ -18,14 +18,14 @@ import org.hedgerow.web.query.Parameters;
 import org.hedgerow.web.query.SoundNameReader;
 
 /** {@code GET /sounds/{sound}}: one sound with every spelling. */
-public final class SoundRead implements Read {
+final class SoundRead implements Read {
 
   private static final String SOUND = "sound";
 
   private final Json json;
   private final SoundFamilies families;
 
-  public SoundRead(Json json, SoundFamilies families) {
+  SoundRead(Json json, SoundFamilies families) {
     this.json = json;
     this.families = families;
   }

@@ -13,12 +13,12 @@ import org.hedgerow.web.http.Read;
 import org.hedgerow.web.query.Parameters;
 
 /** {@code GET /sounds}: the inventory of an accent. */
-public final class SoundsRead implements Read {
+final class SoundsRead implements Read {
 
   private final Json json;
   private final SoundFamilies families;
 
-  public SoundsRead(Json json, SoundFamilies families) {
+  SoundsRead(Json json, SoundFamilies families) {
     this.json = json;
     this.families = families;
   }

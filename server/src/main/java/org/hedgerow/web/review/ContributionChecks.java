@@ -5,7 +5,7 @@ import org.hedgerow.review.Content;
 import org.hedgerow.review.Contribution;
 import org.hedgerow.review.Examination;
 import org.hedgerow.review.SubmitMany;
-import org.hedgerow.web.http.StrictHandler.Request;
+import org.hedgerow.web.http.ApiRequest;
 import org.hedgerow.web.problems.ParameterError;
 
 /** {@code POST /contribution-checks}: what would become of it? Nothing is kept. */
@@ -32,7 +32,7 @@ final class ContributionChecks {
       List<RemarkView> findings,
       List<Integer> waiting) {}
 
-  void check(Request request) {
+  void check(ApiRequest request) {
     Content content = contents.content(request.context());
     SubmitMany.Result result = submitMany.judge(request.actor(), List.of(content)).get(0);
     request

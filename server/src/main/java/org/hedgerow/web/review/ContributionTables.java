@@ -11,7 +11,7 @@ import org.hedgerow.lexicon.Lexicon;
 import org.hedgerow.review.SubmitMany;
 import org.hedgerow.web.http.Format;
 import org.hedgerow.web.http.LimitedBody;
-import org.hedgerow.web.http.StrictHandler.Request;
+import org.hedgerow.web.http.ApiRequest;
 import org.hedgerow.web.problems.Problem;
 import org.hedgerow.web.problems.ProblemType;
 import org.hedgerow.web.query.Parameters;
@@ -55,7 +55,7 @@ final class ContributionTables {
     return BODY.read(context);
   }
 
-  void judge(Request request) {
+  void judge(ApiRequest request) {
     boolean submit = submit(request.parameters());
     request.parameters().faults().throwIfAny();
     requireCsv(request);
@@ -81,7 +81,7 @@ final class ContributionTables {
     return text.filter("true"::equals).isPresent();
   }
 
-  private static void requireCsv(Request request) {
+  private static void requireCsv(ApiRequest request) {
     String type = String.valueOf(request.context().contentType()).split(";", 2)[0].strip();
     if (!type.toLowerCase(Locale.ROOT).equals(CSV)) {
       throw Problem.of(

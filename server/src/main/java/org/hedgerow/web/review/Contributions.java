@@ -13,7 +13,7 @@ import org.hedgerow.review.SubmitMany;
 import org.hedgerow.review.Write;
 import org.hedgerow.web.Routes;
 import org.hedgerow.web.http.IfMatch;
-import org.hedgerow.web.http.StrictHandler.Request;
+import org.hedgerow.web.http.ApiRequest;
 
 /** {@code /contributions}: what people propose. */
 final class Contributions {
@@ -33,7 +33,7 @@ final class Contributions {
     this.attempts = attempts;
   }
 
-  void list(Request request) {
+  void list(ApiRequest request) {
     ContributionFilters filters = new ContributionFilters(request.parameters(), request.actor());
     ContributionQuery query = filters.query();
     request.parameters().faults().throwIfAny();
@@ -42,7 +42,7 @@ final class Contributions {
     request.context().json(view);
   }
 
-  void add(Request request) {
+  void add(ApiRequest request) {
     ContentBodyReader.Fresh fresh = contents.fresh(request.context());
     Write.Kept kept =
         fresh.submit()
@@ -65,11 +65,11 @@ final class Contributions {
         .orElseThrow(() -> ProposalFaults.problem(result.faults()).exception());
   }
 
-  void open(Request request) {
+  void open(ApiRequest request) {
     answer.send(request.context(), request.actor(), ContributionId.of(request.context()));
   }
 
-  void change(Request request) {
+  void change(ApiRequest request) {
     Context context = request.context();
     int id = ContributionId.of(context);
     int revision = IfMatch.revision(context);
@@ -81,7 +81,7 @@ final class Contributions {
     answer.send(context, changed);
   }
 
-  void discard(Request request) {
+  void discard(ApiRequest request) {
     int id = ContributionId.of(request.context());
     int revision = IfMatch.revision(request.context());
     attempts.at(

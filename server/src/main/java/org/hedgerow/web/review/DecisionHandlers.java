@@ -6,7 +6,7 @@ import org.hedgerow.accounts.Actor;
 import org.hedgerow.review.Contribution;
 import org.hedgerow.review.ReviewServices;
 import org.hedgerow.web.http.IfMatch;
-import org.hedgerow.web.http.StrictHandler.Request;
+import org.hedgerow.web.http.ApiRequest;
 import org.hedgerow.web.problems.ProblemException;
 import org.hedgerow.web.security.Refusals;
 
@@ -28,7 +28,7 @@ final class DecisionHandlers {
     this.attempts = attempts;
   }
 
-  void one(Request request) {
+  void one(ApiRequest request) {
     int id = ContributionId.of(request.context());
     Wish wish = reader.one(request.context(), id, IfMatch.revision(request.context()));
     answer.send(request.context(), decide(request.actor(), wish));
@@ -40,7 +40,7 @@ final class DecisionHandlers {
   }
 
   /** Each by itself: what can't be decided doesn't hold up the others. */
-  void many(Request request) {
+  void many(ApiRequest request) {
     List<DecisionsView.Result> results = new ArrayList<>();
     for (Wish wish : reader.many(request.context())) {
       results.add(result(request.actor(), wish));

@@ -8,7 +8,7 @@ import org.hedgerow.review.ContributionQuery;
 import org.hedgerow.review.Queue;
 import org.hedgerow.review.Queue.Place;
 import org.hedgerow.review.Queue.Waiting;
-import org.hedgerow.web.http.StrictHandler.Request;
+import org.hedgerow.web.http.ApiRequest;
 import org.hedgerow.web.problems.ProblemType;
 import org.hedgerow.web.query.Fault;
 import org.hedgerow.web.query.Faults;
@@ -53,7 +53,7 @@ final class ReviewQueue {
       @JsonInclude(JsonInclude.Include.NON_DEFAULT) boolean own,
       ContributionView contribution) {}
 
-  void list(Request request) {
+  void list(ApiRequest request) {
     Faults faults = request.parameters().faults();
     ContributionFilters filters = new ContributionFilters(request.parameters(), request.actor());
     ContributionQuery query = filters.query(OptionalInt.empty(), MOST);

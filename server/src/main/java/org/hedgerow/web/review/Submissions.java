@@ -2,7 +2,7 @@ package org.hedgerow.web.review;
 
 import org.hedgerow.review.ReviewServices;
 import org.hedgerow.web.http.IfMatch;
-import org.hedgerow.web.http.StrictHandler.Request;
+import org.hedgerow.web.http.ApiRequest;
 
 /** {@code /contributions/{id}/submission}: whether it waits for a decision. */
 final class Submissions {
@@ -16,7 +16,7 @@ final class Submissions {
     this.attempts = attempts;
   }
 
-  void submit(Request request) {
+  void submit(ApiRequest request) {
     int id = ContributionId.of(request.context());
     int revision = IfMatch.revision(request.context());
     answer.send(
@@ -26,7 +26,7 @@ final class Submissions {
             () -> services.submit().execute(request.actor(), id, revision)));
   }
 
-  void takeBack(Request request) {
+  void takeBack(ApiRequest request) {
     int id = ContributionId.of(request.context());
     int revision = IfMatch.revision(request.context());
     answer.send(

@@ -9,7 +9,7 @@ import org.hedgerow.review.ReviewServices;
 import org.hedgerow.review.Upload;
 import org.hedgerow.web.Routes;
 import org.hedgerow.web.http.PictureAnswer;
-import org.hedgerow.web.http.StrictHandler.Request;
+import org.hedgerow.web.http.ApiRequest;
 import org.hedgerow.web.problems.Problem;
 import org.hedgerow.web.problems.ProblemType;
 
@@ -46,7 +46,7 @@ final class Uploads {
     }
   }
 
-  void send(Request request) {
+  void send(ApiRequest request) {
     byte[] sent = PictureBody.read(request.context());
     Upload upload = services.sendPicture().execute(request.actor(), cleaned(sent));
     View view = View.of(upload);
@@ -62,7 +62,7 @@ final class Uploads {
     }
   }
 
-  void show(Request request) {
+  void show(ApiRequest request) {
     Context context = request.context();
     Upload upload =
         services

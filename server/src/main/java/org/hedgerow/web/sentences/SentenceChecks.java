@@ -11,7 +11,7 @@ import org.hedgerow.web.query.Fault;
 import org.hedgerow.web.query.Faults;
 
 /** {@code POST /sentence-checks}: may this sentence be put before a child? */
-public final class SentenceChecks {
+final class SentenceChecks {
 
   private static final int MOST_LETTERS = 2000;
 
@@ -24,7 +24,7 @@ public final class SentenceChecks {
   /**
    * @throws org.hedgerow.web.query.InvalidQueryException with all that is wrong
    */
-  public static View answer(Lexicon lexicon, SentenceChecksBody body, Faults faults) {
+  static View answer(Lexicon lexicon, SentenceChecksBody body, Faults faults) {
     SentenceStandardBody.Read read = body.standard().read(lexicon, faults);
     String text = text(body, faults);
     faults.throwIfAny();

@@ -5,7 +5,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /** What is sent to {@code POST /sentence-checks}. */
-public record SentenceChecksBody(
+record SentenceChecksBody(
     @Nullable String text,
     @Nullable String phonogram,
     @Nullable Integer value,

@@ -21,7 +21,7 @@ import org.hedgerow.web.query.Faults;
 import org.hedgerow.web.query.SpellingReader;
 
 /** {@code POST /sentence-drafts}: sentences for a phonogram value, made anew. */
-public final class SentenceDrafts {
+final class SentenceDrafts {
 
   private static final int USUAL_COUNT = 10;
   private static final int MOST_SENTENCES = 50;
@@ -29,7 +29,7 @@ public final class SentenceDrafts {
 
   private final SentenceOrders orders;
 
-  public SentenceDrafts(SentenceOrders orders) {
+  SentenceDrafts(SentenceOrders orders) {
     this.orders = orders;
   }
 
@@ -63,7 +63,7 @@ public final class SentenceDrafts {
   /**
    * @throws org.hedgerow.web.query.InvalidQueryException with all that is wrong
    */
-  public View answer(Context context, Lexicon lexicon, SentenceDraftsBody body, Faults faults) {
+  View answer(Context context, Lexicon lexicon, SentenceDraftsBody body, Faults faults) {
     SentenceStandardBody.Read read = body.standard().read(lexicon, faults);
     if (body.phonogram() == null) {
       faults.invalid("phonogram", "Say which phonogram the sentences are for.");

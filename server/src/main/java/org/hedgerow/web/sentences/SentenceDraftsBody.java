@@ -5,7 +5,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /** What is sent to {@code POST /sentence-drafts}. */
-public record SentenceDraftsBody(
+record SentenceDraftsBody(
     @Nullable String phonogram,
     @Nullable Integer value,
     @JsonFormat(with = JsonFormat.Feature.ACCEPT_SINGLE_VALUE_AS_ARRAY)

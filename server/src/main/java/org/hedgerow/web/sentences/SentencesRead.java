@@ -15,13 +15,13 @@ import org.hedgerow.web.http.Read;
 import org.hedgerow.web.query.Parameters;
 
 /** {@code GET /sentences}: the sentences of the bank. */
-public final class SentencesRead implements Read {
+final class SentencesRead implements Read {
 
   private static final String PATH = "/api/v1/sentences";
 
   private final Json json;
 
-  public SentencesRead(Json json) {
+  SentencesRead(Json json) {
     this.json = json;
   }
 

@@ -3,5 +3,5 @@ package org.hedgerow.web.words;
 import org.jspecify.annotations.Nullable;
 
 /** What is sent to {@code POST /alignments}. */
-public record AlignmentBody(
+record AlignmentBody(
     @Nullable String spelling, @Nullable String sounds, @Nullable String accent) {}

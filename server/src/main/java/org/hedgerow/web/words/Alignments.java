@@ -19,7 +19,7 @@ import org.hedgerow.web.view.SpanView;
 import org.jspecify.annotations.Nullable;
 
 /** {@code POST /alignments}: which letters spell which sounds? */
-public final class Alignments {
+final class Alignments {
 
   private static final int MOST_CHARACTERS = 400;
   private static final String SOUNDS = "sounds";
@@ -62,7 +62,7 @@ public final class Alignments {
   /**
    * @throws org.hedgerow.web.query.InvalidQueryException with all that is wrong
    */
-  public static View answer(Lexicon lexicon, AlignmentBody body, Faults faults) {
+  static View answer(Lexicon lexicon, AlignmentBody body, Faults faults) {
     String spelling =
         new SpellingReader(faults)
             .read("spelling", Optional.ofNullable(body.spelling()).orElse(""))

@@ -22,7 +22,7 @@ import org.hedgerow.web.query.TaughtReader;
 import org.hedgerow.web.view.CheckView;
 
 /** {@code POST /word-checks}: may these words be used? */
-public final class WordChecks {
+final class WordChecks {
 
   private static final int MOST_WORDS = 500;
 
@@ -49,7 +49,7 @@ public final class WordChecks {
   /**
    * @throws org.hedgerow.web.query.InvalidQueryException with all that is wrong
    */
-  public static View answer(Lexicon lexicon, WordChecksBody body, Faults faults) {
+  static View answer(Lexicon lexicon, WordChecksBody body, Faults faults) {
     Optional<Correspondence> target =
         BodyParts.target(lexicon, body.phonogram(), body.value(), faults);
     List<String> accents = BodyParts.accents(lexicon, body.accent(), body.accents(), faults);

@@ -5,7 +5,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /** What is sent to {@code POST /word-checks}. */
-public record WordChecksBody(
+record WordChecksBody(
     @Nullable List<String> words,
     @Nullable String phonogram,
     @Nullable Integer value,

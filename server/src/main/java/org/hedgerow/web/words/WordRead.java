@@ -21,14 +21,14 @@ import org.hedgerow.web.query.Quoted;
 import org.hedgerow.web.query.SpellingReader;
 
 /** {@code GET /words/{spelling}}: everything known of one word. */
-public final class WordRead implements Read {
+final class WordRead implements Read {
 
   private static final String SPELLING = "spelling";
 
   private final Json json;
   private final EditionLog log;
 
-  public WordRead(Json json, EditionLog log) {
+  WordRead(Json json, EditionLog log) {
     this.json = json;
     this.log = log;
   }

@@ -14,14 +14,14 @@ import org.hedgerow.web.http.Read;
 import org.hedgerow.web.query.Parameters;
 
 /** {@code GET /words}: a list of words, in every format. */
-public final class WordsRead implements Read {
+final class WordsRead implements Read {
 
   static final String PATH = "/api/v1/words";
 
   private final Json json;
   private final WrittenWords written;
 
-  public WordsRead(Json json) {
+  WordsRead(Json json) {
     this.json = json;
     this.written = new WrittenWords(json);
   }

@@ -1,4 +1,4 @@
-package org.hedgerow.web.http;
+package org.hedgerow.web.words;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -19,10 +19,14 @@ import org.hedgerow.lexicon.MemoryEditions;
 import org.hedgerow.web.JsonMapping;
 import org.hedgerow.web.ListeningAddress;
 import org.hedgerow.web.WebServer;
+import org.hedgerow.web.http.AnswerCache;
+import org.hedgerow.web.http.Json;
+import org.hedgerow.web.http.Question;
+import org.hedgerow.web.http.Read;
+import org.hedgerow.web.http.ReadHandler;
 import org.hedgerow.web.problems.ErrorMapping;
 import org.hedgerow.web.problems.JsonProblems;
 import org.hedgerow.web.query.Parameters;
-import org.hedgerow.web.words.WordRead;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;

@@ -13,7 +13,7 @@ public final class Enough {
   public static final int SENTENCES = 3;
 
   /** Where these figures come from. */
-  public static final String REASON = "common practice, no source";
+  public static final String REASON = "based on common practice";
 
   private Enough() {}
 

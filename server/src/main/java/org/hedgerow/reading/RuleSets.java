@@ -8,7 +8,7 @@ public record RuleSets(List<RuleSet> all) {
 
   private static final RuleSet USUAL =
       new RuleSet(
-          "usual", "The usual rules", ReadingRules.DEFAULT, "What counts where nothing is chosen.");
+          "usual", "The usual rules", ReadingRules.DEFAULT, "Used by default.");
 
   /** Where nobody has named any others. */
   public static final RuleSets USUAL_ONLY = new RuleSets(List.of(USUAL));

@@ -25,7 +25,7 @@ record HandAlignment(String spelling, List<Sound> said, AccentCatalogue catalogu
   List<FieldFault> faults(String field, List<Piece> pieces) {
     List<FieldFault> faults = new ArrayList<>();
     if (!coversEveryLetterOnce(pieces)) {
-      faults.add(new FieldFault(field, "Every letter must stand in exactly one piece."));
+      faults.add(new FieldFault(field, "Each letter must belong to one group."));
       return faults;
     }
     for (Piece piece : inOrder(pieces)) {

@@ -37,7 +37,7 @@ public record NewPronunciation(String spelling, Saying saying, boolean instead)
       faults.add(
           new FieldFault(
               "saying",
-              "The bank has this pronunciation already. To cut it up otherwise, propose an alignment."));
+              "The bank has this pronunciation already. To split it differently, suggest a correction."));
     }
     return faults;
   }

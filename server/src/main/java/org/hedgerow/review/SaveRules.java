@@ -47,7 +47,7 @@ public final class SaveRules {
           List.of(
               new FieldFault(
                   "name",
-                  "The usual rules stay as they are: they count where nothing is chosen. Make a set with another name.")));
+                  "The usual rules are used by default and stay as they are. Make a set with another name.")));
     }
   }
 

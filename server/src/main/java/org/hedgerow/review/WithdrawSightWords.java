@@ -50,7 +50,7 @@ public final class WithdrawSightWords {
           List.of(
               new FieldFault(
                   "name",
-                  "These words count where nothing is chosen and can't be withdrawn. Change them instead.")));
+                  "These words are used by default and can't be withdrawn. Change them instead.")));
     }
   }
 }

@@ -70,14 +70,16 @@ final class SentenceRules {
       return Optional.empty();
     }
     String message =
-        "The phonogram comes up %s; %d are wanted. Put %d more %s with it."
+        "The phonogram %s; %d times are needed. Add %d more %s with it."
             .formatted(
-                times(count), wanted, wanted - count, wanted - count == 1 ? "word" : "words");
+                appears(count), wanted, wanted - count, wanted - count == 1 ? "word" : "words");
     return Optional.of(whole(Code.TOO_FEW_TARGETS, message));
   }
 
-  private static String times(int count) {
-    return count == 0 ? "never" : count == 1 ? "once" : count + " times";
+  private static String appears(int count) {
+    return count == 0
+        ? "doesn't appear"
+        : count == 1 ? "appears once" : "appears %d times".formatted(count);
   }
 
   private Optional<SentenceFinding> length(List<Token> words) {

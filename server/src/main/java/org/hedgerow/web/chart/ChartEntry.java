@@ -5,7 +5,7 @@ import java.util.List;
 /** A phonogram in a section of the chart, with its values there. */
 public record ChartEntry(String grapheme, List<ChartValue> values) {
 
-  /** A picture box takes eight words or more (common practice, no source). */
+  /** A picture box takes eight words or more (based on common practice). */
   private static final int ENOUGH = 8;
 
   public ChartEntry {

@@ -52,7 +52,7 @@ final class RulesPages {
         set.title(),
         set.note(),
         RulesDraft.mark(Optional.of(set)),
-        usual ? "They count where nothing is chosen, and stay as they are." : "");
+        usual ? "Used by default; they can’t be changed." : "");
   }
 
   void edit(Context context) {

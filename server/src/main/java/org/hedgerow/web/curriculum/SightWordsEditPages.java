@@ -54,7 +54,7 @@ final class SightWordsEditPages {
         set.title(),
         set.note(),
         SightWordsDraft.mark(Optional.of(set)),
-        usual ? "Can be changed, but stays: it counts where nothing is chosen." : "");
+        usual ? "Used by default: it can be changed, but not withdrawn." : "");
   }
 
   void edit(Context context) {

@@ -55,7 +55,7 @@ public final class PageProblems implements ProblemWriter {
   private static String title(ProblemType type) {
     return switch (type) {
       case INVALID_PARAMETER, UNKNOWN_PARAMETER, REPEATED_PARAMETER ->
-          "This address can’t be understood";
+          "Something in this address is wrong";
       default -> type.title();
     };
   }

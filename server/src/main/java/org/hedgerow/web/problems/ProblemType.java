@@ -18,7 +18,7 @@ public enum ProblemType {
   INVALID_PARAMETER(400, "A parameter has a value that isn't allowed"),
   REPEATED_PARAMETER(400, "A parameter is given more than once"),
   INVALID_CURSOR(400, "This isn't a place in this list"),
-  INVALID_WORD(400, "This is no word that can be read here"),
+  INVALID_WORD(400, "Not a word we can read"),
   TOO_MANY_WORDS(400, "These are too many words at once"),
   INVALID_JSON(400, "The body is no JSON"),
   INVALID_BODY(400, "The JSON in the body isn't what is expected"),

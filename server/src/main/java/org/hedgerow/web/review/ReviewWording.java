@@ -12,8 +12,8 @@ final class ReviewWording {
     return switch (kind) {
       case WORD -> "A new word";
       case PRONUNCIATION -> "Another way to say a word";
-      case ALIGNMENT -> "Letters and sounds, put right";
-      case TAGS -> "What else is known of a word";
+      case ALIGNMENT -> "Correct letters and sounds";
+      case TAGS -> "Other details";
       case PICTURE -> "A picture";
       case SENTENCE -> "A sentence";
       case WITHDRAWAL -> "Something to take out";

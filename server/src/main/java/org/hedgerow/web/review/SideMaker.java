@@ -68,7 +68,7 @@ record SideMaker(Lexicon lexicon) {
     String target = target(content);
     if (target.isEmpty()) {
       return switch (verdict) {
-        case PASS -> "Nothing speaks against it";
+        case PASS -> "No problems found";
         case LOOK -> "A person should look at this";
         case FAIL -> "It can be in the bank, but in no list by the usual rules";
       };

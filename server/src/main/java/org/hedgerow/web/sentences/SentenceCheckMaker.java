@@ -53,7 +53,7 @@ final class SentenceCheckMaker {
     String count =
         question.value().isEmpty()
             ? ""
-            : " The phonogram comes up %s.".formatted(times(check.targets()));
+            : " The phonogram %s.".formatted(appears(check.targets()));
     return switch (check.verdict()) {
       case PASS -> "You can use it." + count;
       case LOOK -> "Look at it once more." + count;
@@ -61,8 +61,13 @@ final class SentenceCheckMaker {
     };
   }
 
-  private static String times(int count) {
-    return count == 0 ? "never" : count == 1 ? "once" : count == 2 ? "twice" : count + " times";
+  private static String appears(int count) {
+    return switch (count) {
+      case 0 -> "doesn’t appear";
+      case 1 -> "appears once";
+      case 2 -> "appears twice";
+      default -> "appears %d times".formatted(count);
+    };
   }
 
   private static boolean isTrouble(JudgedToken token) {
@@ -73,7 +78,7 @@ final class SentenceCheckMaker {
     return new SentenceCheckPage.Trouble(
         token.token().text(),
         reasons(token.word().map(JudgedWord::findings).orElse(List.of())),
-        token.isGuessed() ? "Did you mean:" : "Put instead:",
+        token.isGuessed() ? "Did you mean:" : "Try instead:",
         token.replacements().stream().map(word -> instead(text, token, word)).toList());
   }
 

@@ -39,7 +39,7 @@ class AdministrationJourneyIT {
       assertThat(ada.text(".centre")).startsWith("Hawthorn Training Centre");
       PageChecks.check(ada, "centre-changed");
 
-      ada.link("What was done").click();
+      ada.link("Activity log").click();
       ada.awaitAddress("/audit");
       assertThat(ada.texts(".records h3")).startsWith("Centre changed", "Session started");
       assertThat(ada.text(".records li table")).contains("approvals", "1", "2", "Hawthorn");
@@ -56,7 +56,7 @@ class AdministrationJourneyIT {
       ada.await(page -> page.text("h1").equals("روزا الحسن"));
 
       ada.go("/audit?actor=nobody");
-      assertThat(ada.text(".empty")).contains("Nothing that was done fits");
+      assertThat(ada.text(".empty")).contains("No activity matches");
       PageChecks.check(ada, "audit-empty");
       ada.go("/audit?from=yesterday");
       PageChecks.check(ada, "audit-wrong");

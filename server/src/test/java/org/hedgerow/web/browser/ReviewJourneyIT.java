@@ -247,7 +247,7 @@ class ReviewJourneyIT {
       browser.one("#letters-fold-0 > summary").click();
       browser.all(".tap-letter").get(2).click();
       browser.all(".tap-sounds .key").get(2).click();
-      browser.await(page -> page.text("#beside").contains("Every letter must stand"));
+      browser.await(page -> page.text("#beside").contains("Each letter must belong"));
       browser.all(".tap-letter").get(3).click();
       browser.one(".tap-sounds .key:last-child").click();
       browser.await(page -> page.texts(".piece-letters").equals(List.of("b", "r", "o", "a", "m")));

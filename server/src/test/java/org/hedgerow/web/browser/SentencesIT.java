@@ -35,7 +35,7 @@ class SentencesIT {
     browser.one("#text").sendKeys("The goat and the toad sat in a tree.");
 
     browser.await(page -> page.has(".verdict"));
-    browser.await(page -> page.text(".verdict").equals("Not yet. The phonogram comes up twice."));
+    browser.await(page -> page.text(".verdict").equals("Not yet. The phonogram appears twice."));
     assertThat(browser.texts(".captioned .blocked .caption")).containsExactly("not yet");
     assertThat(browser.texts(".captioned .target b.p")).containsExactly("oa", "oa");
   }

@@ -110,6 +110,8 @@ abstract class TeacherScenarios {
   void theChoiceJustMadeStaysWhereItWasOnTheScreen() {
     browser.go("/?phonogram=oa&value=1&limit=500");
     unfold();
+    browser.script(
+        "arguments[0].scrollIntoView({ block: 'center' })", browser.one("#narrow-letters"));
     double before = browser.top("#narrow-letters");
 
     choose("#narrow-letters", "6 letters");

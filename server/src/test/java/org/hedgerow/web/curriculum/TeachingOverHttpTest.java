@@ -51,7 +51,7 @@ class TeachingOverHttpTest {
     assertThat(program.send("DELETE", path, "", "If-Match", "*").statusCode()).isEqualTo(200);
     assertThat(program.delete(path).statusCode()).isEqualTo(404);
     assertThat(program.send("DELETE", "/api/v1/sight-words/dolch", "", "If-Match", "*").body())
-        .contains("count where nothing is chosen");
+        .contains("are used by default and can't be withdrawn");
   }
 
   @Test
@@ -70,7 +70,7 @@ class TeachingOverHttpTest {
                     "If-Match",
                     "*")
                 .body())
-        .contains("The usual rules stay as they are");
+        .contains("The usual rules are used by default and stay as they are");
     assertThat(
             program
                 .send("PUT", "/api/v1/sequences/brief", "{\"title\": \"B\", \"steps\": [[\"qq\"]]}")

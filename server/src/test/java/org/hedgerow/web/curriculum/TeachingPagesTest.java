@@ -160,11 +160,11 @@ class TeachingPagesTest {
 
   @Test
   void aChangeIsPutBackByTheFormFilledInAsItWas() throws Exception {
-    assertThat(listAfter(saveSightWords("ours", "the said", ""))).doesNotContain("Put it back");
+    assertThat(listAfter(saveSightWords("ours", "the said", ""))).doesNotContain("Restore it");
     String mark = mark(ada.get("/centre/sight-words").body(), "ours");
     String before = "/centre/sight-words/edit?name=ours&edition=2";
     assertThat(listAfter(saveSightWords("ours", "was", mark)))
-        .contains("href=\"%s\">Put it back".formatted(before.replace("&", "&amp;")));
+        .contains("href=\"%s\">Restore it".formatted(before.replace("&", "&amp;")));
 
     String form = ada.get(before).body();
     assertThat(form).contains("This is how it was in edition 2", "the said</textarea>");
@@ -227,7 +227,7 @@ class TeachingPagesTest {
     assertThat(form).contains("<bdi>look</bdi>: oo 2", "of them hold phonograms");
     assertThat(form).doesNotContain("<bdi>big</bdi>", "<bdi>it</bdi>");
     assertThat(ada.get("/centre/sight-words").body())
-        .contains("it counts where nothing is chosen")
+        .contains("Used by default")
         .doesNotContain("Withdraw Dolch");
   }
 }

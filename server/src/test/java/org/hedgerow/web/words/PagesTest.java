@@ -123,7 +123,7 @@ class PagesTest {
     HttpResponse<String> response = server.get(address);
 
     assertThat(response.statusCode()).isEqualTo(400);
-    assertThat(response.body()).contains("<title>This address can’t be understood", words);
+    assertThat(response.body()).contains("<title>Something in this address is wrong", words);
   }
 
   @ParameterizedTest

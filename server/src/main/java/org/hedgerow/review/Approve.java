@@ -11,29 +11,15 @@ import org.hedgerow.accounts.RefusedException;
  * Puts a contribution into the bank, in an edition of its own; where the centre wants two reviewers
  * to agree, the first only votes. A vote counts for the revision that it was given to.
  */
-public final class Approve {
+final class Approve implements DecisionStep {
   private final Workroom room;
-  private final Deciding deciding;
 
   Approve(Workroom room) {
     this.room = room;
-    this.deciding = new Deciding(room);
   }
 
-  /**
-   * @throws RefusedException if it doesn't fit the bank any more, with what is wrong
-   */
-  public Contribution execute(Actor actor, int id, int revision, String comment) {
-    return deciding.decide(
-        actor,
-        id,
-        revision,
-        DecisionKind.APPROVE,
-        comment,
-        (page, present) -> approve(page, present, actor));
-  }
-
-  private Deciding.Outcome approve(ReviewPage page, Contribution present, Actor actor) {
+  @Override
+  public Outcome take(ReviewPage page, Contribution present, Actor actor, DecisionRequest request) {
     Set<Integer> voters = voters(page.decisions().on(present.id()), present.revision());
     int voter = actor.account().map(Account::id).orElseThrow();
     boolean again = !voters.add(voter);
@@ -62,12 +48,12 @@ public final class Approve {
   }
 
   /** A vote is for something that could be published now. */
-  private Deciding.Outcome vote(ReviewPage page, Contribution present) {
+  private Outcome vote(ReviewPage page, Contribution present) {
     RefusedException.throwIfAny(present.content().faults(room.basis(page)));
-    return Deciding.Outcome.of(present);
+    return Outcome.of(present);
   }
 
-  private Deciding.Outcome publish(ReviewPage page, Contribution present, Actor actor) {
+  private Outcome publish(ReviewPage page, Contribution present, Actor actor) {
     page.bank().lock();
     Basis basis = room.basis(page);
     Proposal proposal = present.proposal();
@@ -76,6 +62,6 @@ public final class Approve {
         Overruled.of(page.decisions().on(present.id()), present.revision())
             .on(proposal.change(basis, present.name()));
     int edition = page.bank().publish(change, proposal.summary(), actor, present.id(), room.now());
-    return Deciding.Outcome.published(present.publishedIn(edition, room.now()), edition);
+    return Outcome.published(present.publishedIn(edition, room.now()), edition);
   }
 }

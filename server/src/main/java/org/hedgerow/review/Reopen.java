@@ -4,29 +4,20 @@ import java.util.List;
 import org.hedgerow.accounts.Actor;
 
 /** Looks once more at what was returned or declined. */
-public final class Reopen {
+final class Reopen implements DecisionStep {
   private final Workroom room;
-  private final Deciding deciding;
 
   Reopen(Workroom room) {
     this.room = room;
-    this.deciding = new Deciding(room);
   }
 
   /**
    * @throws ConflictException if its author has changed it since
    */
-  public Contribution execute(Actor actor, int id, int revision, String comment) {
-    return deciding.decide(
-        actor,
-        id,
-        revision,
-        DecisionKind.REOPEN,
-        comment,
-        (page, present) -> {
-          requireUnchanged(page, present);
-          return Deciding.Outcome.of(present.in(State.SUBMITTED, room.now()));
-        });
+  @Override
+  public Outcome take(ReviewPage page, Contribution present, Actor actor, DecisionRequest request) {
+    requireUnchanged(page, present);
+    return Outcome.of(present.in(State.SUBMITTED, room.now()));
   }
 
   /** What its author is still writing must first be submitted. */

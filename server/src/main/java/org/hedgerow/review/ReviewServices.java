@@ -17,12 +17,7 @@ public record ReviewServices(
     TakeBack takeBack,
     Discard discard,
     SendPicture sendPicture,
-    Approve approve,
-    ReturnIt returnIt,
-    Decline decline,
-    Overrule overrule,
-    WithdrawIt withdraw,
-    Reopen reopen,
+    Decide decide,
     TeachingServices teaching) {
 
   /**
@@ -47,12 +42,7 @@ public record ReviewServices(
         new TakeBack(room),
         new Discard(room),
         new SendPicture(room),
-        new Approve(room),
-        new ReturnIt(room),
-        new Decline(room),
-        new Overrule(room),
-        new WithdrawIt(room),
-        new Reopen(room),
+        new Decide(room),
         TeachingServices.of(room));
   }
 }

@@ -21,7 +21,12 @@ public abstract class ApprovingContract extends ReviewContract {
   }
 
   private Contribution undo(Contribution approved) {
-    return services.withdraw().execute(otto, approved.id(), approved.revision(), "A mistake.");
+    return services
+        .decide()
+        .execute(
+            otto,
+            DecisionRequest.of(
+                DecisionKind.WITHDRAW, approved.id(), approved.revision(), "A mistake."));
   }
 
   @Test
@@ -92,7 +97,12 @@ public abstract class ApprovingContract extends ReviewContract {
     NewWord rude = new NewWord(plain.spelling(), plain.pronunciations(), Proposals.rude());
     Contribution seen = submitted(nora, rude);
     assertThat(seen.remarks()).extracting(Remark::code).contains("not-for-children");
-    services.overrule().execute(mei, seen.id(), 1, "not-for-children", "It is the name of a cake.");
+    services
+        .decide()
+        .execute(
+            mei,
+            DecisionRequest.overrule(
+                seen.id(), 1, "not-for-children", "It is the name of a cake."));
     assertThat(present(seen).state()).isEqualTo(State.SUBMITTED);
     assertThat(records.newestEdition()).isEqualTo(1);
     approve(mei, seen);
@@ -116,13 +126,20 @@ public abstract class ApprovingContract extends ReviewContract {
   void onlyFindingsThatAreThereAndRestOnAGuessAreOverruled() {
     Contribution seen = submitted(nora, newWord());
     refusedAt(
-        () -> services.overrule().execute(mei, seen.id(), 1, "name", "It is no name."), "finding");
+        () ->
+            services
+                .decide()
+                .execute(mei, DecisionRequest.overrule(seen.id(), 1, "name", "It is no name.")),
+        "finding");
     Content wanted = new Content(Proposals.word(50), "ee 1", "");
     Contribution draft = services.write().execute(nora, wanted);
     Contribution other = services.submit().execute(nora, draft.id(), 1);
     assertThat(other.remarks()).extracting(Remark::code).contains("no-target");
     refusedAt(
-        () -> services.overrule().execute(mei, other.id(), 1, "no-target", "I hear it."),
+        () ->
+            services
+                .decide()
+                .execute(mei, DecisionRequest.overrule(other.id(), 1, "no-target", "I hear it.")),
         "finding");
   }
 

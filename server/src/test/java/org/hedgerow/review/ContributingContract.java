@@ -67,7 +67,12 @@ public abstract class ContributingContract extends ReviewContract {
           NotYoursException.class,
           () -> services.takeBack().execute(other, submitted.id(), submitted.revision()));
     }
-    services.returnIt().execute(mei, submitted.id(), 1, "Another spelling, please.");
+    services
+        .decide()
+        .execute(
+            mei,
+            DecisionRequest.of(
+                DecisionKind.RETURN, submitted.id(), 1, "Another spelling, please."));
     refused(
         NotYoursException.class,
         () -> services.revise().execute(ivan, submitted.id(), 1, Content.of(newWord())));
@@ -138,7 +143,9 @@ public abstract class ContributingContract extends ReviewContract {
   @Test
   void whatReviewersDecidedOnIsNotDiscarded() {
     Contribution seen = submitted(nora, Proposals.word(0, Proposals.rude()));
-    services.overrule().execute(mei, seen.id(), 1, "not-for-children", "It isn’t rude.");
+    services
+        .decide()
+        .execute(mei, DecisionRequest.overrule(seen.id(), 1, "not-for-children", "It isn’t rude."));
     services.takeBack().execute(nora, seen.id(), 1);
     refused(
         ConflictException.class,
@@ -152,7 +159,9 @@ public abstract class ContributingContract extends ReviewContract {
   void whatWasSubmittedStaysInTheRecord() {
     NewWord first = newWord();
     Contribution seen = submitted(nora, first);
-    services.returnIt().execute(mei, seen.id(), 1, "Another, please.");
+    services
+        .decide()
+        .execute(mei, DecisionRequest.of(DecisionKind.RETURN, seen.id(), 1, "Another, please."));
     services.revise().execute(nora, seen.id(), 1, Content.of(newWord()));
     assertThat(records.auditInFull()).contains(first.spelling()).contains("Another, please.");
   }
@@ -169,7 +178,7 @@ public abstract class ContributingContract extends ReviewContract {
   void whatPeopleSayIsKeptInAnyScript(String said) {
     Contribution draft = services.write().execute(nora, new Content(newWord(), "oa 1", said));
     services.submit().execute(nora, draft.id(), 1);
-    services.returnIt().execute(mei, draft.id(), 1, said);
+    services.decide().execute(mei, DecisionRequest.of(DecisionKind.RETURN, draft.id(), 1, said));
     Reviews.Dossier dossier = services.reviews().open(ivan, draft.id());
     assertThat(dossier.contribution().content().note()).isEqualTo(said);
     assertThat(dossier.contribution().author().name()).isEqualTo("Нора Ильина");
@@ -183,7 +192,7 @@ public abstract class ContributingContract extends ReviewContract {
     Contribution draft = services.write().execute(nora, new Content(newWord(), "oa 1", odd));
     assertThat(present(draft).content().note()).isEqualTo("abcd");
     services.submit().execute(nora, draft.id(), 1);
-    services.decline().execute(mei, draft.id(), 1, odd);
+    services.decide().execute(mei, DecisionRequest.of(DecisionKind.DECLINE, draft.id(), 1, odd));
     assertThat(decisions(draft).get(0).comment()).isEqualTo("abcd");
     assertThat(services.reviews().find(nora, ContributionQuery.seenBy(1, 10).about("x\u0000")))
         .isEmpty();

@@ -44,11 +44,13 @@ public abstract class DecidingContract extends ReviewContract {
     return switch (state) {
       case DRAFT, SUBMITTED -> sent;
       case APPROVED -> approve(mei, sent);
-      case RETURNED -> services.returnIt().execute(mei, id, 1, WHY);
-      case DECLINED -> services.decline().execute(mei, id, 1, WHY);
+      case RETURNED ->
+          services.decide().execute(mei, DecisionRequest.of(DecisionKind.RETURN, id, 1, WHY));
+      case DECLINED ->
+          services.decide().execute(mei, DecisionRequest.of(DecisionKind.DECLINE, id, 1, WHY));
       case WITHDRAWN -> {
         approve(mei, sent);
-        yield services.withdraw().execute(mei, id, 1, WHY);
+        yield services.decide().execute(mei, DecisionRequest.of(DecisionKind.WITHDRAW, id, 1, WHY));
       }
     };
   }
@@ -69,11 +71,16 @@ public abstract class DecidingContract extends ReviewContract {
         yield id;
       }
       case APPROVE -> approve(otto, on);
-      case RETURN -> services.returnIt().execute(otto, id, 1, WHY);
-      case DECLINE -> services.decline().execute(otto, id, 1, WHY);
-      case OVERRULE -> services.overrule().execute(otto, id, 1, "not-for-children", WHY);
-      case WITHDRAW -> services.withdraw().execute(otto, id, 1, WHY);
-      case REOPEN -> services.reopen().execute(otto, id, 1, WHY);
+      case RETURN ->
+          services.decide().execute(otto, DecisionRequest.of(DecisionKind.RETURN, id, 1, WHY));
+      case DECLINE ->
+          services.decide().execute(otto, DecisionRequest.of(DecisionKind.DECLINE, id, 1, WHY));
+      case OVERRULE ->
+          services.decide().execute(otto, DecisionRequest.overrule(id, 1, "not-for-children", WHY));
+      case WITHDRAW ->
+          services.decide().execute(otto, DecisionRequest.of(DecisionKind.WITHDRAW, id, 1, WHY));
+      case REOPEN ->
+          services.decide().execute(otto, DecisionRequest.of(DecisionKind.REOPEN, id, 1, WHY));
     };
   }
 
@@ -146,12 +153,29 @@ public abstract class DecidingContract extends ReviewContract {
   void reasonsAreGivenWhereTheyAreNeeded() {
     Contribution seen = submitted(nora, rudeWord());
     int id = seen.id();
-    refusedAt(() -> services.returnIt().execute(mei, id, 1, " "), "comment");
-    refusedAt(() -> services.decline().execute(mei, id, 1, "\u0000"), "comment");
-    refusedAt(() -> services.overrule().execute(mei, id, 1, "not-for-children", ""), "comment");
-    refusedAt(() -> services.decline().execute(mei, id, 1, "x".repeat(2001)), "comment");
+    refusedAt(
+        () -> services.decide().execute(mei, DecisionRequest.of(DecisionKind.RETURN, id, 1, " ")),
+        "comment");
+    refusedAt(
+        () ->
+            services
+                .decide()
+                .execute(mei, DecisionRequest.of(DecisionKind.DECLINE, id, 1, "\u0000")),
+        "comment");
+    refusedAt(
+        () ->
+            services.decide().execute(mei, DecisionRequest.overrule(id, 1, "not-for-children", "")),
+        "comment");
+    refusedAt(
+        () ->
+            services
+                .decide()
+                .execute(mei, DecisionRequest.of(DecisionKind.DECLINE, id, 1, "x".repeat(2001))),
+        "comment");
     approve(mei, seen);
-    refusedAt(() -> services.withdraw().execute(mei, id, 1, ""), "comment");
+    refusedAt(
+        () -> services.decide().execute(mei, DecisionRequest.of(DecisionKind.WITHDRAW, id, 1, "")),
+        "comment");
   }
 
   @Test
@@ -168,22 +192,31 @@ public abstract class DecidingContract extends ReviewContract {
   @Test
   void whatItsAuthorIsChangingIsNotReopened() {
     Contribution seen = submitted(nora, newWord());
-    services.returnIt().execute(mei, seen.id(), 1, WHY);
+    services.decide().execute(mei, DecisionRequest.of(DecisionKind.RETURN, seen.id(), 1, WHY));
     services
         .revise()
         .execute(nora, seen.id(), 1, Content.of(new NewWord("", List.of(), Labels.NONE)));
-    refused(ConflictException.class, () -> services.reopen().execute(mei, seen.id(), 2, ""));
+    refused(
+        ConflictException.class,
+        () ->
+            services
+                .decide()
+                .execute(mei, DecisionRequest.of(DecisionKind.REOPEN, seen.id(), 2, "")));
   }
 
   @Test
   void everyDecisionIsRecorded() {
     Contribution seen = submitted(nora, rudeWord());
     int id = seen.id();
-    services.decline().execute(mei, id, 1, "Not now.");
-    services.reopen().execute(otto, id, 1, "");
-    services.overrule().execute(mei, id, 1, "not-for-children", "Not rude at all.");
+    services.decide().execute(mei, DecisionRequest.of(DecisionKind.DECLINE, id, 1, "Not now."));
+    services.decide().execute(otto, DecisionRequest.of(DecisionKind.REOPEN, id, 1, ""));
+    services
+        .decide()
+        .execute(mei, DecisionRequest.overrule(id, 1, "not-for-children", "Not rude at all."));
     approve(mei, seen);
-    services.withdraw().execute(otto, id, 1, "Rude after all.");
+    services
+        .decide()
+        .execute(otto, DecisionRequest.of(DecisionKind.WITHDRAW, id, 1, "Rude after all."));
     assertThat(records.audit())
         .containsExactly(
             "nora contribution.begun",

@@ -134,19 +134,25 @@ public abstract class LifeContract extends ReviewContract {
     Contribution draft = draft(nora, life.first());
     int id = draft.id();
     services.submit().execute(nora, id, 1);
-    services.returnIt().execute(mei, id, 1, "Better so.");
+    services.decide().execute(mei, DecisionRequest.of(DecisionKind.RETURN, id, 1, "Better so."));
     services.revise().execute(nora, id, 1, new Content(life.better(), "", "Better now?"));
     int revision = services.submit().execute(nora, id, present(draft).revision()).revision();
     assertThat(holds(life.done())).isFalse();
 
-    Contribution approved = services.approve().execute(mei, id, revision, "Good.");
+    Contribution approved =
+        services
+            .decide()
+            .execute(mei, DecisionRequest.of(DecisionKind.APPROVE, id, revision, "Good."));
     assertThat(approved.state()).isEqualTo(State.APPROVED);
     assertThat(approved.edition()).hasValue(2);
     assertThat(present(draft).proposal()).isEqualTo(life.better());
     assertThat(records.newestEdition()).isEqualTo(2);
     assertThat(holds(life.done())).isTrue();
 
-    Contribution undone = services.withdraw().execute(otto, id, revision, "A mistake.");
+    Contribution undone =
+        services
+            .decide()
+            .execute(otto, DecisionRequest.of(DecisionKind.WITHDRAW, id, revision, "A mistake."));
     assertThat(undone.state()).isEqualTo(State.WITHDRAWN);
     assertThat(records.newestEdition()).isEqualTo(3);
     assertThat(published).containsExactly(2, 3);

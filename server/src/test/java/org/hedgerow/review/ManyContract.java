@@ -118,7 +118,10 @@ public abstract class ManyContract extends ReviewContract {
     services.submitMany().execute(nora, words(5));
     List<Queue.Place> places = services.queue().places(mei, ContributionQuery.seenBy(0, 100));
     Queue.Waiting first = services.queue().at(mei, places).get(0);
-    services.decline().execute(mei, first.contribution().id(), 1, "No.");
+    services
+        .decide()
+        .execute(
+            mei, DecisionRequest.of(DecisionKind.DECLINE, first.contribution().id(), 1, "No."));
     assertThat(services.queue().at(mei, places))
         .extracting(Queue.Waiting::place)
         .isEqualTo(places.subList(1, 5));

@@ -78,7 +78,13 @@ public abstract class RaceContract extends ReviewContract {
         atOnce(
             List.of(
                 () -> approve(mei, seen),
-                () -> services.decline().execute(otto, seen.id(), 1, "Not needed.")));
+                () ->
+                    services
+                        .decide()
+                        .execute(
+                            otto,
+                            DecisionRequest.of(
+                                DecisionKind.DECLINE, seen.id(), 1, "Not needed."))));
     Contribution winner = only(results, Contribution.class);
     assertThat(only(results, ConflictException.class).present().state()).isEqualTo(winner.state());
     assertThat(word(seen.proposal().subject()).isPresent())

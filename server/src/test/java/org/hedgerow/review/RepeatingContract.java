@@ -52,7 +52,12 @@ public abstract class RepeatingContract extends ReviewContract {
   void whatWasDecidedCanBeSentAgain() {
     NewWord word = newWord();
     Contribution first = submitted(nora, word);
-    services.decline().execute(mei, first.id(), first.revision(), "Nobody says that.");
+    services
+        .decide()
+        .execute(
+            mei,
+            DecisionRequest.of(
+                DecisionKind.DECLINE, first.id(), first.revision(), "Nobody says that."));
     assertThat(id(submit(nora, word))).isPresent().isNotEqualTo(Optional.of(first.id()));
   }
 
@@ -78,9 +83,19 @@ public abstract class RepeatingContract extends ReviewContract {
     approve(mei, first);
     refusedAt(() -> approve(mei, second), "spelling");
     Contribution declined =
-        services.decline().execute(mei, second.id(), second.revision(), "It is there already.");
+        services
+            .decide()
+            .execute(
+                mei,
+                DecisionRequest.of(
+                    DecisionKind.DECLINE, second.id(), second.revision(), "It is there already."));
     Contribution returned =
-        services.returnIt().execute(mei, third.id(), third.revision(), "It is there already.");
+        services
+            .decide()
+            .execute(
+                mei,
+                DecisionRequest.of(
+                    DecisionKind.RETURN, third.id(), third.revision(), "It is there already."));
     assertThat(Stream.of(declined, returned).map(Contribution::state))
         .containsExactly(State.DECLINED, State.RETURNED);
   }

@@ -59,7 +59,10 @@ public abstract class ReviewContract {
   }
 
   Contribution approve(Actor reviewer, Contribution seen) {
-    return services.approve().execute(reviewer, seen.id(), seen.revision(), "");
+    return services
+        .decide()
+        .execute(
+            reviewer, DecisionRequest.of(DecisionKind.APPROVE, seen.id(), seen.revision(), ""));
   }
 
   Contribution present(Contribution earlier) {

@@ -55,8 +55,10 @@ public abstract class VotingContract extends ReviewContract {
   void anotherDecisionVoidsVotes() {
     Contribution seen = submitted(nora, newWord());
     approve(mei, seen);
-    services.decline().execute(otto, seen.id(), 1, "Not needed.");
-    services.reopen().execute(otto, seen.id(), 1, "");
+    services
+        .decide()
+        .execute(otto, DecisionRequest.of(DecisionKind.DECLINE, seen.id(), 1, "Not needed."));
+    services.decide().execute(otto, DecisionRequest.of(DecisionKind.REOPEN, seen.id(), 1, ""));
     assertThat(approve(otto, seen).state()).isEqualTo(State.SUBMITTED);
     assertThat(approve(rosa, seen).state()).isEqualTo(State.APPROVED);
   }

@@ -10,6 +10,8 @@ import org.hedgerow.accounts.Actor;
 import org.hedgerow.pictures.PictureIntake;
 import org.hedgerow.review.Content;
 import org.hedgerow.review.Contribution;
+import org.hedgerow.review.DecisionKind;
+import org.hedgerow.review.DecisionRequest;
 import org.hedgerow.review.NewPicture;
 import org.hedgerow.review.Proposal;
 import org.hedgerow.review.ReviewServices;
@@ -97,24 +99,22 @@ final class DemoWeek {
 
     private Contribution next(DemoScript.Step step, int id, int revision) {
       Actor by = actor(Objects.requireNonNullElse(step.by(), entry.by()));
-      String words = step.words();
       return switch (step.act()) {
         case "submit" -> services.submit().execute(by, id, revision);
         case "revise" ->
             services
                 .revise()
                 .execute(by, id, revision, content(Objects.requireNonNull(step.proposal())));
-        case "approve" -> services.approve().execute(by, id, revision, words);
-        case "return" -> services.returnIt().execute(by, id, revision, words);
-        case "decline" -> services.decline().execute(by, id, revision, words);
-        case "overrule" ->
-            services
-                .overrule()
-                .execute(by, id, revision, Objects.requireNonNull(step.finding()), words);
-        case "withdraw" -> services.withdraw().execute(by, id, revision, words);
-        case "reopen" -> services.reopen().execute(by, id, revision, words);
-        default -> throw new IllegalArgumentException("no act " + step.act());
+        default -> services.decide().execute(by, decision(step, id, revision));
       };
+    }
+
+    private static DecisionRequest decision(DemoScript.Step step, int id, int revision) {
+      DecisionKind kind =
+          DecisionKind.labelled(step.act())
+              .orElseThrow(() -> new IllegalArgumentException("no act " + step.act()));
+      return new DecisionRequest(
+          id, revision, kind, step.words(), Objects.requireNonNullElse(step.finding(), ""));
     }
   }
 }

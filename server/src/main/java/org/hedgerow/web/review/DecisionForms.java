@@ -9,6 +9,7 @@ import org.hedgerow.accounts.RefusedException;
 import org.hedgerow.review.ConflictException;
 import org.hedgerow.review.Contribution;
 import org.hedgerow.review.DecisionKind;
+import org.hedgerow.review.DecisionRequest;
 import org.hedgerow.review.NotYoursException;
 import org.hedgerow.review.ReviewServices;
 import org.hedgerow.review.StaleException;
@@ -20,31 +21,23 @@ record DecisionForms(ReviewServices review) {
    * @throws RefusedException if there is no such decision
    */
   Contribution one(Actor actor, int id, Fields fields) {
-    return one(
-        actor,
-        id,
-        fields.number("revision"),
-        fields.text("decision"),
-        fields.text("comment"),
-        fields.text("finding"));
+    return review
+        .decide()
+        .execute(
+            actor,
+            new DecisionRequest(
+                id,
+                fields.number("revision"),
+                kind(fields),
+                fields.text("comment"),
+                fields.text("finding")));
   }
 
-  private Contribution one(
-      Actor actor, int id, int revision, String decision, String comment, String finding) {
-    DecisionKind kind =
-        DecisionKind.labelled(decision)
-            .orElseThrow(
-                () ->
-                    new RefusedException(
-                        List.of(new FieldFault("decision", "Say what you decide."))));
-    return switch (kind) {
-      case APPROVE -> review.approve().execute(actor, id, revision, comment);
-      case RETURN -> review.returnIt().execute(actor, id, revision, comment);
-      case DECLINE -> review.decline().execute(actor, id, revision, comment);
-      case OVERRULE -> review.overrule().execute(actor, id, revision, finding, comment);
-      case WITHDRAW -> review.withdraw().execute(actor, id, revision, comment);
-      case REOPEN -> review.reopen().execute(actor, id, revision, comment);
-    };
+  private static DecisionKind kind(Fields fields) {
+    return DecisionKind.labelled(fields.text("decision"))
+        .orElseThrow(
+            () ->
+                new RefusedException(List.of(new FieldFault("decision", "Say what you decide."))));
   }
 
   /** On all that were picked, each on its own, so that one that fails keeps no other back. */
@@ -63,7 +56,10 @@ record DecisionForms(ReviewServices review) {
   private QueuePage.Result result(Actor actor, int id, int revision, Fields fields) {
     try {
       Contribution decided =
-          one(actor, id, revision, fields.text("decision"), fields.text("comment"), "");
+          review
+              .decide()
+              .execute(
+                  actor, DecisionRequest.of(kind(fields), id, revision, fields.text("comment")));
       return new QueuePage.Result(
           id, decided.proposal().subject(), true, ReviewWording.ofOthers(decided.state()));
     } catch (StaleException stale) {

@@ -4,9 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import org.hedgerow.accounts.Actor;
 import org.hedgerow.review.Contribution;
+import org.hedgerow.review.DecisionRequest;
 import org.hedgerow.review.ReviewServices;
-import org.hedgerow.web.http.IfMatch;
 import org.hedgerow.web.http.ApiRequest;
+import org.hedgerow.web.http.IfMatch;
 import org.hedgerow.web.problems.ProblemException;
 import org.hedgerow.web.security.Refusals;
 
@@ -30,30 +31,32 @@ final class DecisionHandlers {
 
   void one(ApiRequest request) {
     int id = ContributionId.of(request.context());
-    Wish wish = reader.one(request.context(), id, IfMatch.revision(request.context()));
-    answer.send(request.context(), decide(request.actor(), wish));
+    DecisionRequest decision =
+        reader.one(request.context(), id, IfMatch.revision(request.context()));
+    answer.send(request.context(), decide(request.actor(), decision));
   }
 
-  private Contribution decide(Actor actor, Wish wish) {
+  private Contribution decide(Actor actor, DecisionRequest decision) {
     return attempts.at(
-        Attempts.Sent.of(actor, wish.revision()), () -> wish.fulfil(services, actor));
+        Attempts.Sent.of(actor, decision.revision()),
+        () -> services.decide().execute(actor, decision));
   }
 
   /** Each by itself: what can't be decided doesn't hold up the others. */
   void many(ApiRequest request) {
     List<DecisionsView.Result> results = new ArrayList<>();
-    for (Wish wish : reader.many(request.context())) {
-      results.add(result(request.actor(), wish));
+    for (DecisionRequest decision : reader.many(request.context())) {
+      results.add(result(request.actor(), decision));
     }
     request.context().json(new DecisionsView(results));
   }
 
-  private DecisionsView.Result result(Actor actor, Wish wish) {
+  private DecisionsView.Result result(Actor actor, DecisionRequest decision) {
     try {
-      return DecisionsView.Result.of(answer.view(decide(actor, wish)));
+      return DecisionsView.Result.of(answer.view(decide(actor, decision)));
     } catch (RuntimeException thrown) {
       if (Refusals.problem(thrown).orElse(thrown) instanceof ProblemException refused) {
-        return DecisionsView.Result.refused(wish.contribution(), refused.problem());
+        return DecisionsView.Result.refused(decision.contribution(), refused.problem());
       }
       throw thrown;
     }

@@ -7,6 +7,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.hedgerow.review.DecisionKind;
+import org.hedgerow.review.DecisionRequest;
 import org.hedgerow.web.JsonBody;
 import org.hedgerow.web.query.Faults;
 import org.hedgerow.web.query.Quoted;
@@ -23,16 +24,16 @@ final class DecisionReader {
     this.bodies = JsonBody.toKeep(mapper);
   }
 
-  Wish one(Context context, int contribution, int revision) {
+  DecisionRequest one(Context context, int contribution, int revision) {
     DecisionBody body = bodies.read(context, DecisionBody.class);
     Faults faults = Faults.ofBody();
     Optional<DecisionKind> kind = kind("", body.decision(), body.finding(), faults);
     faults.throwIfAny();
-    return new Wish(
+    return new DecisionRequest(
         contribution, revision, kind.orElseThrow(), text(body.comment()), text(body.finding()));
   }
 
-  List<Wish> many(Context context) {
+  List<DecisionRequest> many(Context context) {
     List<DecisionsBody.Item> items =
         Optional.ofNullable(bodies.read(context, DecisionsBody.class).decisions())
             .orElse(List.of());
@@ -43,21 +44,23 @@ final class DecisionReader {
           "There are %d decisions. Send from 1 to %d at once.".formatted(items.size(), MOST));
       faults.throwIfAny();
     }
-    List<Wish> wishes = new ArrayList<>();
+    List<DecisionRequest> requests = new ArrayList<>();
     for (int i = 0; i < items.size(); i++) {
-      wish("decisions[%d].".formatted(i), items.get(i), faults).ifPresent(wishes::add);
+      request("decisions[%d].".formatted(i), items.get(i), faults).ifPresent(requests::add);
     }
     faults.throwIfAny();
-    return List.copyOf(wishes);
+    return List.copyOf(requests);
   }
 
-  private static Optional<Wish> wish(String place, DecisionsBody.Item item, Faults faults) {
+  private static Optional<DecisionRequest> request(
+      String place, DecisionsBody.Item item, Faults faults) {
     int contribution = number(place + "contribution", item.contribution(), faults);
     int revision = number(place + "revision", item.revision(), faults);
     return kind(place, item.decision(), item.finding(), faults)
         .map(
             kind ->
-                new Wish(contribution, revision, kind, text(item.comment()), text(item.finding())));
+                new DecisionRequest(
+                    contribution, revision, kind, text(item.comment()), text(item.finding())));
   }
 
   private static int number(String field, @Nullable Integer number, Faults faults) {

@@ -13,6 +13,8 @@ import org.hedgerow.accounts.Role;
 import org.hedgerow.review.Content;
 import org.hedgerow.review.Contribution;
 import org.hedgerow.review.ContributionQuery;
+import org.hedgerow.review.DecisionKind;
+import org.hedgerow.review.DecisionRequest;
 import org.hedgerow.review.Labels;
 import org.hedgerow.review.NewWord;
 import org.hedgerow.review.Saying;
@@ -158,7 +160,12 @@ class ReviewPagesTest {
   void whatWasDecidedIsNotTakenBack() throws Exception {
     Contribution waiting = submitted(nour, "broam", "b ɹ oʊ m");
     Contribution approved =
-        server.reviews().approve().execute(rosa, waiting.id(), waiting.revision(), "");
+        server
+            .reviews()
+            .decide()
+            .execute(
+                rosa,
+                DecisionRequest.of(DecisionKind.APPROVE, waiting.id(), waiting.revision(), ""));
     HttpResponse<String> late = send(asNour, approved, "take-back", approved.revision());
     assertThat(late.statusCode()).isEqualTo(409);
     assertThat(late.body()).contains("taken back", "See the word in the bank");

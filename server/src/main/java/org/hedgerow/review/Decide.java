@@ -1,0 +1,129 @@
+package org.hedgerow.review;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.hedgerow.accounts.Account;
+import org.hedgerow.accounts.Actor;
+import org.hedgerow.accounts.FieldFault;
+import org.hedgerow.accounts.RefusedException;
+import org.hedgerow.accounts.Role;
+import org.hedgerow.review.DecisionStep.Outcome;
+
+/** Decides on contributions: who may, on what, and what is recorded of it. */
+public final class Decide {
+  private static final int LONGEST_COMMENT = 2_000;
+
+  private final Workroom room;
+  private final DecisionStep approve;
+  private final DecisionStep undoApproval;
+  private final DecisionStep reopen;
+
+  Decide(Workroom room) {
+    this.room = room;
+    this.approve = new Approve(room);
+    this.undoApproval = new UndoApproval(room);
+    this.reopen = new Reopen(room);
+  }
+
+  /**
+   * @return the contribution as it is from now on
+   * @throws NotYoursException if it is the reviewer's own
+   * @throws StaleException if it has been changed since the reviewer saw it
+   * @throws ConflictException if somebody else was faster
+   * @throws RefusedException if a comment is missing or too long, or what is approved doesn't fit
+   *     the bank any more
+   */
+  public Contribution execute(Actor actor, DecisionRequest request) {
+    actor.require(Role.REVIEWER);
+    Account reviewer = actor.requireAccount();
+    DecisionKind kind = request.kind();
+    String reason = Given.text(request.comment());
+    requireComment(kind, reason);
+    Outcome outcome =
+        room.inTransaction(
+            page -> {
+              Contribution present =
+                  Workroom.visible(page.contributions().lock(request.contribution()), actor);
+              requireMayDecide(actor, present, request.revision(), kind);
+              Outcome taken = step(kind).take(page, present, actor, request);
+              write(page, actor, reviewer, present, taken, kind, reason);
+              return taken;
+            });
+    outcome.edition().ifPresent(room.published());
+    return outcome.contribution();
+  }
+
+  private DecisionStep step(DecisionKind kind) {
+    return switch (kind) {
+      case APPROVE -> approve;
+      case RETURN -> moved(State.RETURNED);
+      case DECLINE -> moved(State.DECLINED);
+      case OVERRULE -> Overrule.STEP;
+      case WITHDRAW -> undoApproval;
+      case REOPEN -> reopen;
+    };
+  }
+
+  private DecisionStep moved(State state) {
+    return (page, present, actor, request) -> Outcome.of(present.in(state, room.now()));
+  }
+
+  private static void requireComment(DecisionKind kind, String comment) {
+    if (kind.needsComment() && comment.isEmpty()) {
+      RefusedException.throwIfAny(List.of(new FieldFault("comment", "Say why, in a sentence.")));
+    }
+    if (comment.length() > LONGEST_COMMENT) {
+      RefusedException.throwIfAny(
+          List.of(new FieldFault("comment", "At most %d characters.".formatted(LONGEST_COMMENT))));
+    }
+  }
+
+  private static void requireMayDecide(
+      Actor actor, Contribution present, int revision, DecisionKind kind) {
+    if (actor.is(present.author().accountId())) {
+      throw new NotYoursException("Nobody decides on their own contribution");
+    }
+    if (!kind.isPossible(present.state())) {
+      throw ConflictException.of(kind.done(), present);
+    }
+    Own.requireRevision(present, revision);
+  }
+
+  private void write(
+      ReviewPage page,
+      Actor actor,
+      Account reviewer,
+      Contribution before,
+      Outcome outcome,
+      DecisionKind kind,
+      String comment) {
+    Contribution after = outcome.contribution();
+    if (!after.equals(before)) {
+      page.contributions().save(after);
+    }
+    page.decisions()
+        .add(
+            after,
+            new NewDecision(kind, comment, outcome.overruled(), outcome.edition()),
+            Person.of(reviewer),
+            room.now());
+    room.record(
+        page,
+        actor,
+        kind.done(),
+        after,
+        Map.of("state", before.state().label()),
+        recorded(outcome, comment));
+  }
+
+  private static Map<String, Object> recorded(Outcome outcome, String comment) {
+    Map<String, Object> recorded = new HashMap<>();
+    recorded.put("state", outcome.contribution().state().label());
+    recorded.put("revision", outcome.contribution().revision());
+    recorded.put("comment", comment);
+    outcome.edition().ifPresent(edition -> recorded.put("edition", edition));
+    outcome.overruled().ifPresent(code -> recorded.put("overruled", code));
+    return recorded;
+  }
+}

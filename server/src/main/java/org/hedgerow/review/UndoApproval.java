@@ -1,0 +1,79 @@
+package org.hedgerow.review;
+
+import java.util.Optional;
+import org.hedgerow.accounts.Actor;
+import org.hedgerow.lexicon.Word;
+import org.hedgerow.phonics.Accents;
+
+/**
+ * Undoes an approval: what it changed is again as it was before, in a new edition. Old editions
+ * keep what they say.
+ */
+final class UndoApproval implements DecisionStep {
+  private final Workroom room;
+
+  UndoApproval(Workroom room) {
+    this.room = room;
+  }
+
+  /**
+   * @throws ConflictException if what it changed has been changed again since
+   */
+  @Override
+  public Outcome take(ReviewPage page, Contribution present, Actor actor, DecisionRequest request) {
+    page.bank().lock();
+    int edition =
+        page.bank()
+            .publish(
+                undo(page.bank(), present),
+                "Undone: " + present.proposal().summary(),
+                actor,
+                present.id(),
+                room.now());
+    return Outcome.published(present.in(State.WITHDRAWN, room.now()), edition);
+  }
+
+  private static Change undo(BankStore bank, Contribution present) {
+    String subject = present.proposal().subject();
+    return isOfSentence(present.proposal())
+        ? undoSentence(bank, present, subject)
+        : undoWord(bank, present, subject);
+  }
+
+  private static boolean isOfSentence(Proposal proposal) {
+    return proposal instanceof NewSentence
+        || (proposal instanceof Withdrawal withdrawal && !withdrawal.sentence().isEmpty());
+  }
+
+  private static Change undoWord(BankStore bank, Contribution present, String spelling) {
+    int edition = present.edition().orElseThrow();
+    if (!bare(bank.word(spelling)).equals(bare(bank.word(spelling, edition)))) {
+      throw changedSince(present);
+    }
+    return bank.word(spelling, edition - 1)
+        .map(Change::of)
+        .orElseGet(() -> Change.withoutWord(spelling));
+  }
+
+  /** What is said of the word, since whatever edition: later changes may have been undone. */
+  private static Optional<Word> bare(Optional<Word> word) {
+    return word.map(each -> each.since(0).among(Accents.UNKNOWN));
+  }
+
+  private static Change undoSentence(BankStore bank, Contribution present, String text) {
+    int edition = present.edition().orElseThrow();
+    if (!bank.sentence(text).equals(bank.sentence(text, edition))) {
+      throw changedSince(present);
+    }
+    return bank.sentence(text, edition - 1)
+        .map(Change::of)
+        .orElseGet(() -> Change.withoutSentence(text));
+  }
+
+  private static ConflictException changedSince(Contribution present) {
+    return new ConflictException(
+        "What contribution %d changed has been changed again since; undo that first"
+            .formatted(present.id()),
+        present);
+  }
+}

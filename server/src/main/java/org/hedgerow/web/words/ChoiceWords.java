@@ -9,40 +9,16 @@ final class ChoiceWords {
 
   private ChoiceWords() {}
 
-  /** What a parameter asks for. */
-  public static String of(String name, String value) {
-    return switch (name) {
-      case Narrowing.LETTERS -> lettersInWords(value);
-      case Narrowing.SYLLABLES -> rangeInWords(value, "syllable");
-      case Narrowing.POSITION -> value.equals("middle") ? "in the middle" : "at the " + value;
-      case Narrowing.SHAPE -> "shape " + value;
-      case Narrowing.COMMONNESS -> commonnessInWords(value);
-      case Narrowing.SORT -> orderInWords(value);
-      case Narrowing.TAUGHT -> "taught already: " + value.replace(",", ", ");
-      case Narrowing.PICTURABLE -> picturableInWords(value);
-      case Narrowing.PICTURED ->
-          value.equals("true") ? "only words with a picture" : "with or without";
-      case Narrowing.PART_OF_SPEECH -> value.equals("function") ? "little words" : value + "s";
-      case Narrowing.MEANING -> MeaningWords.of(value);
-      case Narrowing.MARK -> "only the starter set";
-      case "differs-in" -> "other in " + value;
-      case "status" -> value + " words only";
-      case "include" -> included(value);
-      case "rules" -> "other reading rules";
-      default -> name + " " + value;
-    };
-  }
-
-  private static String lettersInWords(String value) {
+  static String letters(String value) {
     return Character.isDigit(value.charAt(0))
-        ? rangeInWords(value, "letter")
+        ? range(value, "letter")
         : value
             .chars()
             .mapToObj(Character::toString)
             .collect(Collectors.joining(" ", "only the letters ", ""));
   }
 
-  private static String rangeInWords(String range, String thing) {
+  static String range(String range, String thing) {
     int hyphen = range.indexOf('-');
     if (hyphen < 0) {
       return range.equals("1") ? "1 " + thing : range + " " + thing + "s";
@@ -54,7 +30,7 @@ final class ChoiceWords {
         : "%s to %s %ss".formatted(least, most, thing);
   }
 
-  private static String commonnessInWords(String least) {
+  static String commonness(String least) {
     return switch (least) {
       case "5" -> "only the commonest words";
       case "4" -> "common words";
@@ -64,7 +40,7 @@ final class ChoiceWords {
     };
   }
 
-  private static String picturableInWords(String least) {
+  static String picturable(String least) {
     return switch (least) {
       case "3" -> "things to hold or photograph";
       case "2" -> "can be drawn";
@@ -73,7 +49,7 @@ final class ChoiceWords {
     };
   }
 
-  private static String included(String kinds) {
+  static String included(String kinds) {
     return Arrays.stream(kinds.split(",", -1))
         .map(
             kind ->
@@ -86,7 +62,7 @@ final class ChoiceWords {
         .collect(Collectors.joining(", "));
   }
 
-  private static String orderInWords(String order) {
+  static String order(String order) {
     return switch (order) {
       case "spelling" -> "A to Z";
       case "letters" -> "shortest first";

@@ -25,6 +25,7 @@ import org.hedgerow.web.page.ListAddress;
 import org.hedgerow.web.page.PageWriter;
 import org.hedgerow.web.page.ShownWord;
 import org.hedgerow.web.query.EditionChoice;
+import org.hedgerow.web.query.ParameterNames;
 import org.hedgerow.web.query.Parameters;
 import org.hedgerow.web.query.QueryString;
 
@@ -55,7 +56,7 @@ public final class ComparePages {
   }
 
   public void show(Context context) {
-    List<String> names = new ArrayList<>(WordQueryReader.PARAMETERS);
+    List<String> names = new ArrayList<>(WordParameters.NAMES);
     names.add(WITH);
     Parameters parameters = AccentQuestion.read(context, names);
     Lexicon lexicon = EditionChoice.of(editions, parameters);
@@ -79,8 +80,8 @@ public final class ComparePages {
   /** What the list is about and how it is narrowed; where it begins doesn't matter. */
   private static Map<String, String> list(Parameters parameters) {
     Map<String, String> list = new LinkedHashMap<>();
-    for (String name : WordQueryReader.PARAMETERS) {
-      if (!List.of(ACCENT, Narrowing.AFTER, "limit", "differs-in").contains(name)) {
+    for (String name : WordParameters.NAMES) {
+      if (!List.of(ACCENT, ParameterNames.AFTER, "limit", "differs-in").contains(name)) {
         parameters.text(name).ifPresent(value -> list.put(name, value));
       }
     }
@@ -91,8 +92,8 @@ public final class ComparePages {
       Lexicon lexicon, List<Accent> all, Accent left, Accent right, Map<String, String> list) {
     WordRequest here = request(lexicon, left, list);
     WordRequest there = request(lexicon, right, list);
-    List<Word> leftWords = WholeList.of(lexicon, here);
-    List<Word> rightWords = WholeList.of(lexicon, there);
+    List<Word> leftWords = WordList.all(lexicon, here);
+    List<Word> rightWords = WordList.all(lexicon, there);
     Set<Word> inRight = new HashSet<>(rightWords);
     QueryString address = new QueryString(list);
     return new Comparison(
@@ -111,7 +112,7 @@ public final class ComparePages {
     Map<String, List<String>> given = new LinkedHashMap<>();
     list.forEach((name, value) -> given.put(name, List.of(value)));
     given.put(ACCENT, List.of(accent.tag()));
-    return new WordQueryReader(lexicon).read(given);
+    return WordRequest.read(lexicon, new Parameters(given, WordParameters.NAMES));
   }
 
   private static Comparison.Side side(

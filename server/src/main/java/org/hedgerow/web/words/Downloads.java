@@ -38,9 +38,9 @@ public final class Downloads {
   public void text(Context context) {
     PageQuestion question = PageQuestion.of(context.queryParamMap());
     Lexicon lexicon = question.edition(editions);
-    WordRequest request = new WordQueryReader(lexicon).read(question.list());
+    WordRequest request = question.request(lexicon);
     String lines =
-        WholeList.of(lexicon, request).stream()
+        WordList.all(lexicon, request).stream()
             .map(word -> word.spelling() + "\n")
             .collect(Collectors.joining());
     answer(context, "text/plain; charset=utf-8", name(request) + ".txt", lines);
@@ -49,10 +49,10 @@ public final class Downloads {
   public void table(Context context) {
     PageQuestion question = PageQuestion.of(context.queryParamMap());
     Lexicon lexicon = question.edition(editions);
-    WordRequest request = new WordQueryReader(lexicon).read(question.list());
+    WordRequest request = question.request(lexicon);
     StringWriter text = new StringWriter();
     try (CSVPrinter printer = TABLE.print(text)) {
-      for (Word word : WholeList.of(lexicon, request)) {
+      for (Word word : WordList.all(lexicon, request)) {
         printer.printRecord(cells(word, request));
       }
     } catch (IOException impossible) {

@@ -27,6 +27,7 @@ import org.hedgerow.web.page.Says;
 import org.hedgerow.web.page.ShownPicture;
 import org.hedgerow.web.page.ShownWord;
 import org.hedgerow.web.query.EditionChoice;
+import org.hedgerow.web.query.ParameterNames;
 import org.hedgerow.web.query.QueryString;
 
 /** Makes the page of one list. For one request. */
@@ -55,22 +56,11 @@ public final class ListPageMaker {
     this.lexicon = lexicon;
     this.newest = newest;
     this.question = question;
-    WordQueryReader reader = new WordQueryReader(lexicon);
-    this.request = reader.read(question.list());
+    this.request = question.request(lexicon);
     this.accents = ChosenAccents.of(lexicon, request.query().accents());
     this.chart = charts.chart(lexicon, accents);
-    this.list = withoutDefaults(request.resolved(), reader.read(Map.of()).resolved());
-    this.all = WholeList.of(lexicon, request);
-  }
-
-  private static QueryString withoutDefaults(QueryString resolved, QueryString defaults) {
-    QueryString rest = resolved;
-    for (Map.Entry<String, String> parameter : defaults.parameters().entrySet()) {
-      if (resolved.get(parameter.getKey()).equals(Optional.of(parameter.getValue()))) {
-        rest = rest.without(parameter.getKey());
-      }
-    }
-    return rest;
+    this.list = request.values().chosen();
+    this.all = WordList.all(lexicon, request);
   }
 
   /** The address by which just this page is shown again. */
@@ -80,7 +70,7 @@ public final class ListPageMaker {
 
   /** The parameters of this page without the word. */
   private QueryString here() {
-    return request.after().map(after -> list.with(Narrowing.AFTER, after)).orElse(list);
+    return request.after().map(after -> list.with(ParameterNames.AFTER, after)).orElse(list);
   }
 
   private String lookingAt(String word) {
@@ -110,9 +100,9 @@ public final class ListPageMaker {
         taughtError,
         narrowing.chips(),
         narrowing.cleared(),
-        all.isEmpty() ? new Offers(lexicon, list).wider() : List.of(),
+        all.isEmpty() ? new Offers(lexicon, request).wider() : List.of(),
         all.stream().map(Word::spelling).collect(joining("\n")),
-        found.next().map(after -> ListAddress.ofList(list.with(Narrowing.AFTER, after))),
+        found.next().map(after -> ListAddress.ofList(list.with(ParameterNames.AFTER, after))),
         request.offset() > 0 ? Optional.of(ListAddress.ofList(list)) : Optional.empty(),
         allAtOnce(found),
         list.toString(),
@@ -209,9 +199,7 @@ public final class ListPageMaker {
     if (request.query().shape().isEmpty()) {
       return all;
     }
-    Map<String, List<String>> asked = new LinkedHashMap<>(question.listWithout(Narrowing.SHAPE));
-    asked.remove(Narrowing.AFTER);
-    return WholeList.of(lexicon, new WordQueryReader(lexicon).read(asked));
+    return WordList.all(lexicon, request.without(WordParameters.SHAPE));
   }
 
   private Look look() {

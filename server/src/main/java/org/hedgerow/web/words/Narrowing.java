@@ -1,55 +1,47 @@
 package org.hedgerow.web.words;
 
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import org.hedgerow.lexicon.PartOfSpeech;
+import java.util.stream.Stream;
 import org.hedgerow.web.chart.ChartShape;
 import org.hedgerow.web.page.Choice;
 import org.hedgerow.web.page.Field;
 import org.hedgerow.web.page.ListAddress;
-import org.hedgerow.web.page.MeaningWords;
+import org.hedgerow.web.query.Parameter;
 import org.hedgerow.web.query.QueryString;
 
 /** The choices that narrow a list, or widen it, in a teacher's words. */
-public final class Narrowing {
+final class Narrowing {
 
-  static final String LETTERS = "letters";
-  static final String POSITION = "position";
-  static final String SYLLABLES = "syllables";
-  static final String SHAPE = "shape";
-  static final String COMMONNESS = "commonness";
-  static final String PICTURABLE = "picturable";
-  static final String PICTURED = "pictured";
-  static final String PART_OF_SPEECH = "part-of-speech";
-  static final String MEANING = "meaning";
-  static final String MARK = "mark";
-  public static final String TAUGHT = "taught";
-  static final String SORT = "sort";
-  static final String AFTER = "after";
+  /** What most teachers choose from. */
+  private static final List<Parameter<?>> COMMON =
+      List.of(
+          WordParameters.LETTERS,
+          WordParameters.POSITION,
+          WordParameters.SYLLABLES,
+          WordParameters.PICTURABLE,
+          WordParameters.PICTURED,
+          WordParameters.SORT);
+
+  private static final List<Parameter<?>> RARER =
+      List.of(
+          WordParameters.MARK,
+          WordParameters.COMMONNESS,
+          WordParameters.SHAPE,
+          WordParameters.PART_OF_SPEECH,
+          WordParameters.MEANING);
 
   /** What a list is about; taking one of these away would make another list of it. */
-  private static final List<String> TOPIC =
-      List.of("phonogram", "value", "sound", "accent", "edition");
-
-  private static final List<String> FIELDS =
+  private static final List<Parameter<?>> TOPIC =
       List.of(
-          LETTERS,
-          POSITION,
-          SYLLABLES,
-          SHAPE,
-          COMMONNESS,
-          PICTURABLE,
-          PICTURED,
-          PART_OF_SPEECH,
-          MEANING,
-          MARK,
-          SORT,
-          TAUGHT);
+          WordParameters.PHONOGRAM,
+          WordParameters.VALUE,
+          WordParameters.SOUND,
+          WordParameters.ACCENT,
+          WordParameters.EDITION);
 
-  private static final String ANY = "";
-  private static final int MOST_SHAPES = 12;
+  private static final int MAX_SHAPES = 12;
 
   private final WordRequest request;
   private final QueryString address;
@@ -62,18 +54,11 @@ public final class Narrowing {
     this.address = address;
   }
 
-  /** What most teachers choose from. */
   List<Field> fields() {
-    List<Field> fields = new ArrayList<>();
-    fields.add(field(LETTERS, "Letters", letters()));
-    if (isAboutSound()) {
-      fields.add(field(POSITION, "Where it is heard", positions()));
-    }
-    fields.add(field(SYLLABLES, "Syllables", syllables()));
-    fields.add(field(PICTURABLE, "Drawing", texts(PICTURABLE, "0", "2", "3")));
-    fields.add(field(PICTURED, "Pictures", texts(PICTURED, "false", "true")));
-    fields.add(field(SORT, "Order", orders()));
-    return List.copyOf(fields);
+    return COMMON.stream()
+        .filter(parameter -> isAboutSound() || parameter != WordParameters.POSITION)
+        .map(parameter -> Field.of(parameter, address))
+        .toList();
   }
 
   /**
@@ -82,52 +67,23 @@ public final class Narrowing {
    * @param shapes the shapes there are, with an example and the number of words, most words first
    */
   List<Field> rarerFields(List<ChartShape> shapes) {
-    return List.of(
-        field(MARK, "Judged for children", marks()),
-        field(COMMONNESS, "How common", commonness()),
-        field(SHAPE, "Shape", shapes(shapes)),
-        field(PART_OF_SPEECH, "Kind of word", partsOfSpeech()),
-        field(MEANING, "About", meanings()));
+    return RARER.stream()
+        .map(
+            parameter ->
+                parameter == WordParameters.SHAPE
+                    ? Field.of(parameter, shapes(shapes), address)
+                    : Field.of(parameter, address))
+        .toList();
   }
 
   private boolean isAboutSound() {
     return request.phonogram().isPresent() || request.sound().isPresent();
   }
 
-  private Field field(String name, String label, Map<String, String> texts) {
-    String usual = texts.keySet().iterator().next();
-    return Field.of(
-        name, label, texts, address.get(name).orElse(usual), value -> ChoiceWords.of(name, value));
-  }
-
-  private static Map<String, String> letters() {
-    Map<String, String> texts = start("any number");
-    for (String letters : List.of("2", "3", "4", "5", "6", "7-40")) {
-      texts.put(letters, ChoiceWords.of(LETTERS, letters));
-    }
-    return texts;
-  }
-
-  private static Map<String, String> positions() {
-    Map<String, String> texts = start("anywhere");
-    for (String position : List.of("start", "middle", "end")) {
-      texts.put(position, ChoiceWords.of(POSITION, position));
-    }
-    return texts;
-  }
-
-  private static Map<String, String> syllables() {
-    Map<String, String> texts = start("any number");
-    for (String syllables : List.of("1", "2", "3-9")) {
-      texts.put(syllables, ChoiceWords.of(SYLLABLES, syllables));
-    }
-    return texts;
-  }
-
   private static Map<String, String> shapes(List<ChartShape> shapes) {
-    Map<String, String> texts = start("any shape");
+    Map<String, String> texts = new LinkedHashMap<>(WordParameters.SHAPE.offered());
     shapes.stream()
-        .limit(MOST_SHAPES)
+        .limit(MAX_SHAPES)
         .forEach(
             shape ->
                 texts.put(
@@ -136,66 +92,21 @@ public final class Narrowing {
     return texts;
   }
 
-  private static Map<String, String> commonness() {
-    Map<String, String> texts = new LinkedHashMap<>();
-    for (String least : List.of("2", "3", "4", "5", "1")) {
-      texts.put(least, ChoiceWords.of(COMMONNESS, least));
-    }
-    return texts;
-  }
-
-  private static Map<String, String> texts(String name, String... values) {
-    Map<String, String> texts = new LinkedHashMap<>();
-    for (String value : values) {
-      texts.put(value, ChoiceWords.of(name, value));
-    }
-    return texts;
-  }
-
-  private static Map<String, String> partsOfSpeech() {
-    Map<String, String> texts = start("any");
-    for (PartOfSpeech part : PartOfSpeech.values()) {
-      texts.put(part.label(), ChoiceWords.of(PART_OF_SPEECH, part.label()));
-    }
-    return texts;
-  }
-
-  private static Map<String, String> meanings() {
-    Map<String, String> texts = start("anything");
-    MeaningWords.OFFERED.forEach(value -> texts.put(value, ChoiceWords.of(MEANING, value)));
-    return texts;
-  }
-
-  private static Map<String, String> marks() {
-    Map<String, String> texts = start("any word");
-    texts.put("starter", ChoiceWords.of(MARK, "starter"));
-    return texts;
-  }
-
-  private static Map<String, String> orders() {
-    Map<String, String> texts = new LinkedHashMap<>();
-    for (String order :
-        List.of("default", "spelling", "letters", "commonness", "picturable", "syllables")) {
-      texts.put(order, ChoiceWords.of(SORT, order));
-    }
-    return texts;
-  }
-
-  private static Map<String, String> start(String any) {
-    Map<String, String> texts = new LinkedHashMap<>();
-    texts.put(ANY, any);
-    return texts;
-  }
-
   /** The parameters that the form has no field for and sends again. */
   List<Choice> hidden() {
     return address.parameters().entrySet().stream()
-        .filter(parameter -> !FIELDS.contains(parameter.getKey()))
+        .filter(parameter -> !hasField(parameter.getKey()))
         .map(parameter -> new Choice(parameter.getValue(), parameter.getKey(), true))
         .toList();
   }
 
-  /** What has been chosen; each can be taken away again. */
+  private static boolean hasField(String name) {
+    return Stream.of(COMMON, RARER, List.of(WordParameters.TAUGHT))
+        .flatMap(List::stream)
+        .anyMatch(parameter -> parameter.name().equals(name));
+  }
+
+  /** What has been chosen; each can be removed again. */
   List<Chip> chips() {
     return address.parameters().entrySet().stream()
         .filter(parameter -> isChip(parameter.getKey()))
@@ -204,12 +115,15 @@ public final class Narrowing {
   }
 
   private boolean isChip(String name) {
-    boolean isTopic = TOPIC.contains(name) || (name.equals(SHAPE) && !isAboutSound());
-    return !isTopic && !name.equals("limit");
+    boolean isTopic =
+        TOPIC.stream().anyMatch(parameter -> parameter.name().equals(name))
+            || (name.equals(WordParameters.SHAPE.name()) && !isAboutSound());
+    return !isTopic && !name.equals(WordParameters.LIMIT.name());
   }
 
   private Chip chip(String name, String value) {
-    return new Chip(ChoiceWords.of(name, value), ListAddress.ofList(address.without(name)));
+    return new Chip(
+        WordParameters.words(name, value), ListAddress.ofList(address.without(name)));
   }
 
   /** The list with nothing chosen. */
@@ -222,6 +136,6 @@ public final class Narrowing {
   }
 
   String taught() {
-    return address.get(TAUGHT).orElse("").replace(",", ", ");
+    return address.get(WordParameters.TAUGHT.name()).orElse("").replace(",", ", ");
   }
 }

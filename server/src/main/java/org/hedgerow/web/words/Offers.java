@@ -1,49 +1,50 @@
 package org.hedgerow.web.words;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import org.hedgerow.lexicon.Lexicon;
+import org.hedgerow.reading.ReadingRules;
+import org.hedgerow.reading.Switch;
 import org.hedgerow.web.page.Fit;
 import org.hedgerow.web.page.ListAddress;
-import org.hedgerow.web.query.QueryString;
 
 /** For an empty list, wider ones that have words. */
 final class Offers {
 
-  private static final String COMMONNESS = "1";
-  private static final String RULES = "reduced-vowels,inflected-forms";
+  private static final int ALL_WORDS = 1;
+  private static final ReadingRules WIDE =
+      ReadingRules.DEFAULT.with(Switch.REDUCED_VOWELS, true).with(Switch.INFLECTED_FORMS, true);
 
   private final Lexicon lexicon;
-  private final QueryString list;
+  private final WordRequest request;
 
-  Offers(Lexicon lexicon, QueryString list) {
+  Offers(Lexicon lexicon, WordRequest request) {
     this.lexicon = lexicon;
-    this.list = list;
+    this.request = request;
   }
 
   List<Fit> wider() {
     List<Fit> offers = new ArrayList<>();
-    QueryString rare = list.with(Narrowing.COMMONNESS, COMMONNESS);
-    QueryString weak = list.with("rules", RULES);
+    WordRequest rare = request.with(WordParameters.COMMONNESS, ALL_WORDS);
+    WordRequest weak = request.with(WordParameters.RULES, WIDE);
     offer("rare words too", rare).ifPresent(offers::add);
     offer("weak vowels and word forms too, as in lemon and dogs", weak).ifPresent(offers::add);
     if (offers.isEmpty()) {
-      offer("rare words, weak vowels and word forms too", rare.with("rules", RULES))
+      offer(
+              "rare words, weak vowels and word forms too",
+              rare.with(WordParameters.RULES, WIDE))
           .ifPresent(offers::add);
     }
     return List.copyOf(offers);
   }
 
-  private Optional<Fit> offer(String name, QueryString wider) {
-    Map<String, List<String>> given = new LinkedHashMap<>();
-    wider.parameters().forEach((parameter, value) -> given.put(parameter, List.of(value)));
-    WordRequest request = new WordQueryReader(lexicon).read(given);
-    int words = WholeList.of(lexicon, request).size();
+  private Optional<Fit> offer(String name, WordRequest wider) {
+    int words = WordList.all(lexicon, wider).size();
     return words == 0
         ? Optional.empty()
-        : Optional.of(new Fit("%s (%d)".formatted(name, words), ListAddress.ofList(wider)));
+        : Optional.of(
+            new Fit(
+                "%s (%d)".formatted(name, words), ListAddress.ofList(wider.values().chosen())));
   }
 }

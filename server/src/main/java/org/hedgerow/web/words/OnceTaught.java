@@ -16,6 +16,7 @@ import org.hedgerow.reading.WordChecker;
 import org.hedgerow.web.page.Fit;
 import org.hedgerow.web.page.ListAddress;
 import org.hedgerow.web.query.Faults;
+import org.hedgerow.web.query.ParameterNames;
 import org.hedgerow.web.query.QueryString;
 import org.hedgerow.web.query.TaughtReader;
 
@@ -39,8 +40,8 @@ final class OnceTaught {
     Set<Correspondence> taught = new HashSet<>(request.query().standard().taught());
     taught.addAll(missing);
     QueryString wider =
-        here.without(Narrowing.AFTER)
-            .with(Narrowing.TAUGHT, String.join(",", labels(taught)))
+        here.without(ParameterNames.AFTER)
+            .with(WordParameters.TAUGHT.name(), String.join(",", labels(taught)))
             .with(PageQuestion.WORD, subject.spelling());
     String name = "once %s taught".formatted(listed(labels(missing)));
     return Optional.of(new Fit(name, ListAddress.ofList(wider)));

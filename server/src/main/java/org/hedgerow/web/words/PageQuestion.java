@@ -38,7 +38,7 @@ public record PageQuestion(
     list.computeIfPresent(ChosenAccents.PARAMETER, (name, tags) -> List.of(String.join(",", tags)));
     Optional<String> find = first(list.remove(ParameterNames.FIND));
     Optional<String> word = first(list.remove(WORD)).map(PageQuestion::folded);
-    list.keySet().retainAll(WordQueryReader.PARAMETERS);
+    list.keySet().retainAll(WordParameters.NAMES);
     return new PageQuestion(find, word, Map.copyOf(list));
   }
 
@@ -67,10 +67,19 @@ public record PageQuestion(
    * @throws org.hedgerow.web.query.InvalidQueryException if there is no such edition
    */
   public Lexicon edition(Editions editions) {
-    Parameters parameters = new Parameters(list, WordQueryReader.PARAMETERS);
+    Parameters parameters = new Parameters(list, WordParameters.NAMES);
     Lexicon chosen = EditionChoice.of(editions, parameters);
     parameters.faults().throwIfAny();
     return chosen;
+  }
+
+  /**
+   * The list that is asked for.
+   *
+   * @throws org.hedgerow.web.query.InvalidQueryException with all that is wrong
+   */
+  WordRequest request(Lexicon edition) {
+    return WordRequest.read(edition, new Parameters(list, WordParameters.NAMES));
   }
 
   /** The parameters of the list without one of them. */

@@ -28,7 +28,8 @@ record WordList(int total, List<Word> words, Optional<String> next) {
     return new WordList(all.size(), all.subList(from, to), next);
   }
 
-  private static List<Word> all(Lexicon lexicon, WordRequest request) {
+  /** All words of a list, wherever in it the query begins and however few it asks for. */
+  static List<Word> all(Lexicon lexicon, WordRequest request) {
     List<Word> found = lexicon.find(request.query());
     return request.sound().map(sound -> holding(sound, found, request)).orElse(found);
   }

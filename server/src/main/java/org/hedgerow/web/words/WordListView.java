@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.hedgerow.lexicon.Pictures;
+import org.hedgerow.web.query.ParameterNames;
 
 /**
  * A list of words with the question it answers.
@@ -22,7 +23,13 @@ record WordListView(
 
   static WordListView of(WordRequest request, WordList list, String words) {
     return new WordListView(
-        request.edition(), QueryView.of(request), list.total(), words, list.next());
+        request.edition(), query(request), list.total(), words, list.next());
+  }
+
+  private static Map<String, Object> query(WordRequest request) {
+    Map<String, Object> query = request.values().json();
+    request.after().ifPresent(cursor -> query.put(ParameterNames.AFTER, cursor));
+    return query;
   }
 
   static List<WordView> words(WordRequest request, WordList list, Pictures pictures) {

@@ -28,7 +28,7 @@ final class WordsRead implements Read {
 
   @Override
   public List<String> parameters() {
-    return WordQueryReader.PARAMETERS;
+    return WordParameters.NAMES;
   }
 
   @Override
@@ -38,7 +38,7 @@ final class WordsRead implements Read {
 
   @Override
   public Question understand(Lexicon lexicon, Map<String, String> path, Parameters parameters) {
-    WordRequest request = new WordQueryReader(lexicon).read(parameters);
+    WordRequest request = WordRequest.read(lexicon, parameters);
     String key = "words?" + request.resolved() + "&after=" + request.after().orElse("");
     return new Question(key, format -> answer(key, lexicon, request, format));
   }

@@ -17,19 +17,19 @@ import org.hedgerow.seed.SeededLexicon;
 import org.hedgerow.web.problems.ProblemType;
 import org.hedgerow.web.query.Fault;
 import org.hedgerow.web.query.InvalidQueryException;
+import org.hedgerow.web.query.Parameters;
 import org.hedgerow.web.query.QueryString;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** Questions in the words of an address: what they mean, and what is said of those that don't. */
-class WordQueryReaderTest {
+class WordRequestTest {
 
   private static final String USUAL_RULES =
       "doubled,ck,tch-as-ch,s-as-z,n-before-k,x,no-reduced-vowels,no-inflected-forms";
 
   private final Lexicon lexicon = SeededLexicon.get();
-  private final WordQueryReader reader = new WordQueryReader(lexicon);
 
   @Test
   void fillsInEveryDefault() {
@@ -179,7 +179,7 @@ class WordQueryReaderTest {
   }
 
   private WordRequest read(String query) {
-    return reader.read(parsed(query));
+    return WordRequest.read(lexicon, new Parameters(parsed(query), WordParameters.NAMES));
   }
 
   private List<Fault> faults(String query) {

@@ -29,6 +29,16 @@ public final class ApiDocs {
     return bytes("faults.md");
   }
 
+  /** What has changed for users and programs: Markdown in UTF-8. */
+  public static byte[] changelog() {
+    return bytes("changelog.md");
+  }
+
+  /** How to report a weakness: Markdown in UTF-8. */
+  public static byte[] securityPolicy() {
+    return bytes("security-policy.md");
+  }
+
   private static byte[] bytes(String name) {
     try (@Nullable InputStream stream = ApiDocs.class.getResourceAsStream("/openapi/" + name)) {
       if (stream == null) {

@@ -41,6 +41,8 @@ public final class DocsRoutes implements RouteGroup {
     routes.get("/docs", context -> page(context, docs));
     routes.get("/docs/problems", context -> page(context, problems));
     routes.get("/docs/security", DocsFile.of(ApiDocs.security(), TEXT)::send);
+    routes.get("/docs/security-policy", DocsFile.of(ApiDocs.securityPolicy(), TEXT)::send);
+    routes.get("/docs/changelog", DocsFile.of(ApiDocs.changelog(), TEXT)::send);
     routes.get("/docs/faults", DocsFile.of(ApiDocs.faults(), TEXT)::send);
     routes.get("/docs/ui/{file}", this::asset);
   }

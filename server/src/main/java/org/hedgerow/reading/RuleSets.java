@@ -7,8 +7,7 @@ import java.util.Optional;
 public record RuleSets(List<RuleSet> all) {
 
   private static final RuleSet USUAL =
-      new RuleSet(
-          "usual", "The usual rules", ReadingRules.DEFAULT, "Used by default.");
+      new RuleSet("usual", "The usual rules", ReadingRules.DEFAULT, "Used by default.");
 
   /** Where nobody has named any others. */
   public static final RuleSets USUAL_ONLY = new RuleSets(List.of(USUAL));

@@ -28,8 +28,7 @@ public final class ParameterValues {
    * @param lexicon the edition that is asked
    * @param table in an order in which each parameter stands after those that it depends on
    */
-  public static ParameterValues read(
-      Lexicon lexicon, Parameters given, List<Parameter<?>> table) {
+  public static ParameterValues read(Lexicon lexicon, Parameters given, List<Parameter<?>> table) {
     ParameterValues values = new ParameterValues(lexicon, given, table);
     table.forEach(values::read);
     return values;
@@ -98,8 +97,7 @@ public final class ParameterValues {
 
   /** The texts that a query which asks for nothing in particular doesn't have. */
   public QueryString chosen() {
-    QueryString defaults =
-        read(lexicon, new Parameters(Map.of(), List.of()), table).texts();
+    QueryString defaults = read(lexicon, new Parameters(Map.of(), List.of()), table).texts();
     QueryString chosen = texts();
     for (Map.Entry<String, String> each : defaults.parameters().entrySet()) {
       if (chosen.get(each.getKey()).equals(Optional.of(each.getValue()))) {

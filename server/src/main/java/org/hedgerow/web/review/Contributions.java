@@ -12,8 +12,8 @@ import org.hedgerow.review.ReviewServices;
 import org.hedgerow.review.SubmitMany;
 import org.hedgerow.review.Write;
 import org.hedgerow.web.Routes;
-import org.hedgerow.web.http.IfMatch;
 import org.hedgerow.web.http.ApiRequest;
+import org.hedgerow.web.http.IfMatch;
 
 /** {@code /contributions}: what people propose. */
 final class Contributions {

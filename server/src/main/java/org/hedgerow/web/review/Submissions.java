@@ -1,8 +1,8 @@
 package org.hedgerow.web.review;
 
 import org.hedgerow.review.ReviewServices;
-import org.hedgerow.web.http.IfMatch;
 import org.hedgerow.web.http.ApiRequest;
+import org.hedgerow.web.http.IfMatch;
 
 /** {@code /contributions/{id}/submission}: whether it waits for a decision. */
 final class Submissions {

@@ -8,8 +8,8 @@ import org.hedgerow.pictures.UnusablePictureException;
 import org.hedgerow.review.ReviewServices;
 import org.hedgerow.review.Upload;
 import org.hedgerow.web.Routes;
-import org.hedgerow.web.http.PictureAnswer;
 import org.hedgerow.web.http.ApiRequest;
+import org.hedgerow.web.http.PictureAnswer;
 import org.hedgerow.web.problems.Problem;
 import org.hedgerow.web.problems.ProblemType;
 

@@ -51,9 +51,7 @@ final class SentenceCheckMaker {
 
   private String verdict(SentenceCheck check) {
     String count =
-        question.value().isEmpty()
-            ? ""
-            : " The phonogram %s.".formatted(appears(check.targets()));
+        question.value().isEmpty() ? "" : " The phonogram %s.".formatted(appears(check.targets()));
     return switch (check.verdict()) {
       case PASS -> "You can use it." + count;
       case LOOK -> "Look at it once more." + count;

@@ -20,9 +20,9 @@ import org.hedgerow.web.query.InvalidQueryException;
 import org.hedgerow.web.query.Parameters;
 import org.hedgerow.web.words.ListPage;
 import org.hedgerow.web.words.ListPageMaker;
-import org.hedgerow.web.words.WordParameters;
 import org.hedgerow.web.words.PageQuestion;
 import org.hedgerow.web.words.QueryProblem;
+import org.hedgerow.web.words.WordParameters;
 
 /** The chart of all phonograms, and the list for one of them, at {@code /}. */
 final class FirstPage {
@@ -85,7 +85,8 @@ final class FirstPage {
   /** What people write, unlike what they choose, is told beside the field it stands in. */
   private void showListWithError(Context context, PageQuestion question, String error) {
     PageQuestion rest =
-        new PageQuestion(question.find(), question.word(), question.listWithout(WordParameters.TAUGHT.name()));
+        new PageQuestion(
+            question.find(), question.word(), question.listWithout(WordParameters.TAUGHT.name()));
     String typed = question.list().getOrDefault(WordParameters.TAUGHT.name(), List.of("")).get(0);
     ListPageMaker maker = maker(rest);
     writer.write(context, "words/list.jte", Map.of("page", maker.page(typed, error)));
@@ -101,6 +102,7 @@ final class FirstPage {
   }
 
   private static boolean isAboutTaught(InvalidQueryException invalid) {
-    return invalid.faults().stream().allMatch(fault -> fault.parameter().equals(WordParameters.TAUGHT.name()));
+    return invalid.faults().stream()
+        .allMatch(fault -> fault.parameter().equals(WordParameters.TAUGHT.name()));
   }
 }

@@ -2,7 +2,6 @@ package org.hedgerow.web.words;
 
 import java.util.Arrays;
 import java.util.stream.Collectors;
-import org.hedgerow.web.page.MeaningWords;
 
 /** What the parameters of a list ask for, in everyday words. */
 final class ChoiceWords {

@@ -31,9 +31,7 @@ final class Offers {
     offer("rare words too", rare).ifPresent(offers::add);
     offer("weak vowels and word forms too, as in lemon and dogs", weak).ifPresent(offers::add);
     if (offers.isEmpty()) {
-      offer(
-              "rare words, weak vowels and word forms too",
-              rare.with(WordParameters.RULES, WIDE))
+      offer("rare words, weak vowels and word forms too", rare.with(WordParameters.RULES, WIDE))
           .ifPresent(offers::add);
     }
     return List.copyOf(offers);
@@ -44,7 +42,6 @@ final class Offers {
     return words == 0
         ? Optional.empty()
         : Optional.of(
-            new Fit(
-                "%s (%d)".formatted(name, words), ListAddress.ofList(wider.values().chosen())));
+            new Fit("%s (%d)".formatted(name, words), ListAddress.ofList(wider.values().chosen())));
   }
 }

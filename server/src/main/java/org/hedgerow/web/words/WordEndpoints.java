@@ -8,8 +8,7 @@ public final class WordEndpoints {
 
   public static void enter(Endpoints endpoints) {
     endpoints.read("/words", new WordsRead(endpoints.json()));
-    endpoints.read(
-        "/words/{spelling}", new WordRead(endpoints.json(), endpoints.editions().log()));
+    endpoints.read("/words/{spelling}", new WordRead(endpoints.json(), endpoints.editions().log()));
     endpoints.question("/word-checks", WordChecksBody.class, WordChecks::answer);
     endpoints.question("/alignments", AlignmentBody.class, Alignments::answer);
   }

@@ -22,8 +22,7 @@ record WordListView(
     @JsonInclude(JsonInclude.Include.NON_ABSENT) Optional<String> next) {
 
   static WordListView of(WordRequest request, WordList list, String words) {
-    return new WordListView(
-        request.edition(), query(request), list.total(), words, list.next());
+    return new WordListView(request.edition(), query(request), list.total(), words, list.next());
   }
 
   private static Map<String, Object> query(WordRequest request) {

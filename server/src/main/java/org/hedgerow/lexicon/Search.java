@@ -164,7 +164,9 @@ final class Search {
       return false;
     }
     for (Pronunciation pronunciation : word.said(query.accents())) {
-      if (!fitsSyllables(pronunciation, query) || !fitsTarget(pronunciation, query)) {
+      if (!fitsSyllables(pronunciation, query)
+          || !fitsTarget(pronunciation, query)
+          || !fitsRime(pronunciation, query)) {
         return false;
       }
     }
@@ -187,6 +189,11 @@ final class Search {
   private static boolean fitsTarget(Pronunciation pronunciation, WordQuery query) {
     return query.standard().targets().isEmpty()
         || pronunciation.alignment().map(alignment -> holdsOnce(alignment, query)).orElse(false);
+  }
+
+  private static boolean fitsRime(Pronunciation pronunciation, WordQuery query) {
+    return query.rimes().isEmpty()
+        || pronunciation.alignment().flatMap(Rime::of).filter(query.rimes()::contains).isPresent();
   }
 
   private static boolean holdsOnce(Alignment alignment, WordQuery query) {

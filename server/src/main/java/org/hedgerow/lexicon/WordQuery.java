@@ -18,6 +18,7 @@ import org.hedgerow.reading.Standard;
  * @param onlyLetters the only letters a word may be made of
  * @param syllables how many syllables a word may have
  * @param position where the target must be heard
+ * @param rimes in which each pronunciation must end; none for any
  * @param commonness the least commonness, 1 to 5
  * @param status the status a word must have
  * @param tags what the tags of a word must say
@@ -32,6 +33,7 @@ public record WordQuery(
     Optional<String> onlyLetters,
     Optional<Range> syllables,
     Optional<Position> position,
+    Set<Rime> rimes,
     int commonness,
     Optional<Status> status,
     TagFilter tags,
@@ -45,6 +47,7 @@ public record WordQuery(
   public WordQuery {
     accents = List.copyOf(accents);
     requireNonNull(standard);
+    rimes = Set.copyOf(rimes);
     requireNonNull(tags);
     requireNonNull(differsIn);
     include = Set.copyOf(include);
@@ -61,6 +64,7 @@ public record WordQuery(
         Optional.empty(),
         Optional.empty(),
         Optional.empty(),
+        Set.of(),
         DEFAULT_COMMONNESS,
         Optional.empty(),
         TagFilter.NONE,
@@ -120,6 +124,7 @@ public record WordQuery(
           rest.onlyLetters,
           rest.syllables,
           rest.position,
+          rest.rimes,
           rest.commonness,
           status,
           tags,

@@ -123,6 +123,7 @@ class EditionTest {
         Optional.empty(),
         random.nextInt(5) == 0 ? Optional.of(new Range(1, 1)) : Optional.empty(),
         Optional.empty(),
+        random.nextInt(6) == 0 ? Set.of(new Rime("a t", "æ t")) : Set.of(),
         1 + random.nextInt(3),
         random.nextInt(4) == 0 ? Optional.of(Status.APPROVED) : Optional.empty(),
         random.nextInt(4) == 0 ? TagFilter.NONE.withPicturable(2) : TagFilter.NONE,

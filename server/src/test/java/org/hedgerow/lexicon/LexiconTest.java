@@ -100,6 +100,7 @@ class LexiconTest {
         query.onlyLetters(),
         query.syllables(),
         Optional.of(position),
+        query.rimes(),
         query.commonness(),
         query.status(),
         query.tags(),

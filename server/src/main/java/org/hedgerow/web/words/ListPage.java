@@ -3,8 +3,6 @@ package org.hedgerow.web.words;
 import java.util.List;
 import java.util.Optional;
 import org.hedgerow.web.page.AccentForm;
-import org.hedgerow.web.page.Choice;
-import org.hedgerow.web.page.Field;
 import org.hedgerow.web.page.Fit;
 import org.hedgerow.web.page.OldEdition;
 
@@ -13,9 +11,6 @@ import org.hedgerow.web.page.OldEdition;
  *
  * @param total how many words the list has
  * @param from the number of the first word shown, from 1
- * @param rarerFields choices that stand folded away, unless one of them is made
- * @param taught what stands in the field for the phonograms that are taught
- * @param taughtError what is wrong with that, or an empty text
  * @param offers wider lists, where this one is empty though nothing narrows it
  * @param plain all spellings of the list, one a line
  * @param next the address of the words after those shown
@@ -31,13 +26,7 @@ public record ListPage(
     int total,
     int from,
     List<WordTag> tags,
-    List<Field> fields,
-    List<Field> rarerFields,
-    List<Choice> hidden,
-    String taught,
-    String taughtError,
-    List<Chip> chips,
-    String cleared,
+    FilterForm filter,
     List<Fit> offers,
     String plain,
     Optional<String> next,

@@ -54,19 +54,24 @@ final class Narrowing {
     this.address = address;
   }
 
-  List<Field> fields() {
+  /**
+   * @param shapes the shapes there are, with an example and the number of words, most words first
+   * @param taught what stands in the field for the phonograms that are taught
+   * @param taughtError what is wrong with that, or an empty text
+   */
+  FilterForm form(List<ChartShape> shapes, String taught, String taughtError) {
+    return new FilterForm(
+        fields(), rarerFields(shapes), rime(), hidden(), taught, taughtError, chips(), cleared());
+  }
+
+  private List<Field> fields() {
     return COMMON.stream()
         .filter(parameter -> isAboutSound() || parameter != WordParameters.POSITION)
         .map(parameter -> Field.of(parameter, address))
         .toList();
   }
 
-  /**
-   * What else can be chosen.
-   *
-   * @param shapes the shapes there are, with an example and the number of words, most words first
-   */
-  List<Field> rarerFields(List<ChartShape> shapes) {
+  private List<Field> rarerFields(List<ChartShape> shapes) {
     return RARER.stream()
         .map(
             parameter ->
@@ -92,8 +97,7 @@ final class Narrowing {
     return texts;
   }
 
-  /** The parameters that the form has no field for and sends again. */
-  List<Choice> hidden() {
+  private List<Choice> hidden() {
     return address.parameters().entrySet().stream()
         .filter(parameter -> !hasField(parameter.getKey()))
         .map(parameter -> new Choice(parameter.getValue(), parameter.getKey(), true))
@@ -101,13 +105,13 @@ final class Narrowing {
   }
 
   private static boolean hasField(String name) {
-    return Stream.of(COMMON, RARER, List.of(WordParameters.TAUGHT))
+    return Stream.of(COMMON, RARER, List.of(WordParameters.TAUGHT, WordParameters.RIME))
         .flatMap(List::stream)
         .anyMatch(parameter -> parameter.name().equals(name));
   }
 
   /** What has been chosen; each can be removed again. */
-  List<Chip> chips() {
+  private List<Chip> chips() {
     return address.parameters().entrySet().stream()
         .filter(parameter -> isChip(parameter.getKey()))
         .map(parameter -> chip(parameter.getKey(), parameter.getValue()))
@@ -122,17 +126,19 @@ final class Narrowing {
   }
 
   private Chip chip(String name, String value) {
-    return new Chip(
-        WordParameters.words(name, value), ListAddress.ofList(address.without(name)));
+    return new Chip(WordParameters.words(name, value), ListAddress.ofList(address.without(name)));
   }
 
-  /** The list with nothing chosen. */
-  String cleared() {
+  private String cleared() {
     QueryString topic = address;
     for (String name : address.parameters().keySet()) {
       topic = isChip(name) ? topic.without(name) : topic;
     }
     return ListAddress.ofList(topic);
+  }
+
+  private String rime() {
+    return address.get(WordParameters.RIME.name()).orElse("");
   }
 
   String taught() {

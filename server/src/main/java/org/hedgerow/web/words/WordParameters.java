@@ -41,7 +41,9 @@ import org.hedgerow.web.query.Quoted;
 import org.hedgerow.web.query.RulesReader;
 import org.hedgerow.web.query.SoundNameReader;
 
-/** The parameters of lists of words, each defined once, in the order in which queries are written. */
+/**
+ * The parameters of lists of words, each defined once, in the order in which queries are written.
+ */
 public final class WordParameters {
 
   static final Parameter<Correspondence> PHONOGRAM =
@@ -92,6 +94,11 @@ public final class WordParameters {
           .offeredOr("anywhere", "Where it is heard", labels(Position.values(), Position::label))
           .build();
 
+  static final Parameter<RimeOf> RIME =
+      Parameter.of("rime", RimeOf::read, RimeOf::word)
+          .worded(word -> "ending like " + word)
+          .build();
+
   static final Parameter<Integer> COMMONNESS =
       Parameter.number("commonness", new Range(1, 5), WordQuery.DEFAULT_COMMONNESS)
           .worded(ChoiceWords::commonness)
@@ -100,8 +107,7 @@ public final class WordParameters {
 
   private static final List<Optional<Status>> STATUSES =
       Stream.concat(
-              Stream.of(Optional.<Status>empty()),
-              Arrays.stream(Status.values()).map(Optional::of))
+              Stream.of(Optional.<Status>empty()), Arrays.stream(Status.values()).map(Optional::of))
           .toList();
 
   static final Parameter<Optional<Status>> STATUS =
@@ -193,6 +199,7 @@ public final class WordParameters {
           LETTERS,
           SYLLABLES,
           POSITION,
+          RIME,
           COMMONNESS,
           STATUS,
           PICTURABLE,

@@ -60,6 +60,7 @@ record WordRequest(ParameterValues values, WordQuery query, QueryString resolved
         letters.flatMap(Letters::only),
         values.find(WordParameters.SYLLABLES),
         values.find(WordParameters.POSITION),
+        values.find(WordParameters.RIME).map(RimeOf::rimes).orElse(Set.of()),
         values.get(WordParameters.COMMONNESS),
         values.get(WordParameters.STATUS),
         tags(values),

@@ -78,6 +78,8 @@ class WordRequestTest {
           phonogram=oa&value=99999999999 | INVALID_PARAMETER  | value      |
           value=1                        | INVALID_PARAMETER  | value      |
           phonogram=                     | INVALID_PARAMETER  | phonogram  |
+          rime=zzyzx                     | INVALID_PARAMETER  | rime       |
+          rime=c4t                       | INVALID_WORD       | rime       |
           accent=en-UK                   | UNKNOWN_ACCENT     | accent     | en-US
           accent=en-US,                  | UNKNOWN_ACCENT     | accent     | en-US
           sound=sh                       | UNKNOWN_SOUND      | sound      | ʃ
@@ -172,6 +174,25 @@ class WordRequestTest {
     assertThat(spellings("phonogram=ee&sound=p&limit=500"))
         .contains("sleep", "keep")
         .doesNotContain("feet");
+  }
+
+  /**
+   * Words that rhyme by letters as well; that <em>was</em> and <em>gas</em>, <em>have</em> and
+   * <em>cave</em>, <em>bear</em> and <em>hair</em> don't is from memory.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "rime=cat, 'cat hat mat flat', 'what can cap'",
+    "rime=gas, gas, was",
+    "rime=cake&phonogram=a-e, 'lake snake make', 'cave break'",
+    "rime=cave&phonogram=a-e, 'wave save', have",
+    "rime=bear&rules=reduced-vowels&taught=air;ear, pear, 'hair fear'",
+    "rime=ring&phonogram=ng, 'king sing', 'song bang'"
+  })
+  void findsWordsThatEndAlike(String query, String alike, String others) {
+    assertThat(spellings(query.replace(';', ',') + "&limit=500"))
+        .contains(alike.split(" "))
+        .doesNotContain(others.split(" "));
   }
 
   private List<String> spellings(String query) {

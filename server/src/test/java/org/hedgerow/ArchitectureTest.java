@@ -292,7 +292,7 @@ class ArchitectureTest {
           .should()
           .callMethodWhere(describe("a stream is parallel", ArchitectureTest::isParallel));
 
-  /** See {@link org.hedgerow.caching.Memo}. */
+  /** See {@link org.hedgerow.caching.ComputingCache}. */
   @ArchTest
   static final ArchRule nothingIsComputedInsideACache =
       noClasses()

@@ -14,7 +14,7 @@ public record AccountServices(
     AuditReader audit,
     CentreSettings centre) {
 
-  public static AccountServices of(AccountBook book, PasswordHash hash, InstantSource clock) {
+  public static AccountServices of(AccountRepository book, PasswordHash hash, InstantSource clock) {
     Secrets secrets = new Secrets();
     Sessions sessions = new Sessions(book, secrets, clock);
     Links links = new Links(secrets, clock);

@@ -10,20 +10,20 @@ import java.util.Optional;
 /** Tokens by which programs act for people. */
 public final class ApiTokens {
   /** The longest that a token may be good for. */
-  public static final int LONGEST_DAYS = 366;
+  public static final int MAX_DAYS = 366;
 
-  private static final int MOST = 50;
+  private static final int MAX = 50;
 
   /**
    * @param actor may at most what the token and the account may
    */
   public record Found(Actor actor, ApiToken token) {}
 
-  private final AccountBook book;
+  private final AccountRepository book;
   private final Secrets secrets;
   private final InstantSource clock;
 
-  ApiTokens(AccountBook book, Secrets secrets, InstantSource clock) {
+  ApiTokens(AccountRepository book, Secrets secrets, InstantSource clock) {
     this.book = book;
     this.secrets = secrets;
     this.clock = clock;
@@ -34,7 +34,7 @@ public final class ApiTokens {
    *
    * @param typedLabel what it is for
    * @return what is shown once
-   * @throws RefusedException if it can't be as it is asked
+   * @throws RejectedException if it can't be as it is asked
    */
   public Secret make(Actor actor, String typedLabel, Role role, int days) {
     return make(actor, typedLabel, role, days, Optional.empty()).secret();
@@ -61,16 +61,16 @@ public final class ApiTokens {
     end.ifPresent(latest -> requireNoLater(latest, days));
     Secret secret = secrets.fresh();
     return book.inTransaction(
-        page -> {
-          add(page, actor, owner, label, role, days, secret);
-          ApiToken token = page.tokens().find(secret.hash()).orElseThrow();
+        unit -> {
+          add(unit, actor, owner, label, role, days, secret);
+          ApiToken token = unit.tokens().find(secret.hash()).orElseThrow();
           return new Made(token, secret);
         });
   }
 
   private void requireNoLater(Instant latest, int days) {
     if (clock.instant().plus(Duration.ofDays(days)).isAfter(latest)) {
-      throw RefusedException.at(
+      throw RejectedException.at(
           "days",
           "A program's token makes none that is good for longer than itself. Make it on the page of your account.");
     }
@@ -78,31 +78,31 @@ public final class ApiTokens {
 
   private static void requireSound(String label, Role role, int days) {
     if (NameRules.displayNameFault(label).isPresent()) {
-      throw RefusedException.at("label", "Say in 1 to 80 characters what the token is for.");
+      throw RejectedException.at("label", "Say in 1 to 80 characters what the token is for.");
     }
     if (role == Role.VISITOR) {
-      throw RefusedException.at("role", "A visitor needs no token.");
+      throw RejectedException.at("role", "A visitor needs no token.");
     }
-    if (days < 1 || days > LONGEST_DAYS) {
-      throw RefusedException.at("days", "A token is good for 1 to 366 days.");
+    if (days < 1 || days > MAX_DAYS) {
+      throw RejectedException.at("days", "A token is good for 1 to 366 days.");
     }
   }
 
   private int add(
-      AccountPage page,
+      AccountUnitOfWork unit,
       Actor actor,
       Account owner,
       String label,
       Role role,
       int days,
       Secret secret) {
-    if (page.tokens().of(owner.id()).size() >= MOST) {
-      throw RefusedException.at("label", "You have 50 tokens. Revoke one that you don't need.");
+    if (unit.tokens().of(owner.id()).size() >= MAX) {
+      throw RejectedException.at("label", "You have 50 tokens. Revoke one that you don't need.");
     }
     Instant now = clock.instant();
     Instant end = now.plus(Duration.ofDays(days));
-    int id = page.tokens().add(secret.hash(), owner.id(), label, role, now, end);
-    Audit.of(page, clock)
+    int id = unit.tokens().add(secret.hash(), owner.id(), label, role, now, end);
+    Audit.of(unit, clock)
         .add(
             actor,
             "token.made",
@@ -113,7 +113,7 @@ public final class ApiTokens {
 
   /** Who acts by this token; nobody if it has expired or the account isn't active. */
   public Optional<Found> find(Secret secret) {
-    return book.step(page -> find(page.tokens(), secret.hash()));
+    return book.step(unit -> find(unit.tokens(), secret.hash()));
   }
 
   private Optional<Found> find(TokenStore tokens, String hash) {
@@ -129,20 +129,20 @@ public final class ApiTokens {
   /** Those of an account, oldest first, expired ones too. */
   public List<ApiToken> of(Actor actor, int accountId) {
     Sessions.requireOwnerOrAdministrator(actor, accountId);
-    return book.step(page -> page.tokens().of(accountId));
+    return book.step(unit -> unit.tokens().of(accountId));
   }
 
   /**
-   * @throws NothingThereException if the account has no such token
+   * @throws NotFoundException if the account has no such token
    */
   public void revoke(Actor actor, int accountId, int tokenId) {
     Sessions.requireOwnerOrAdministrator(actor, accountId);
     book.inTransaction(
-        page -> {
-          if (!page.tokens().remove(accountId, tokenId)) {
-            throw new NothingThereException("The token");
+        unit -> {
+          if (!unit.tokens().remove(accountId, tokenId)) {
+            throw new NotFoundException("The token");
           }
-          Audit.of(page, clock).add(actor, "token.revoked", "token " + tokenId, Map.of());
+          Audit.of(unit, clock).add(actor, "token.revoked", "token " + tokenId, Map.of());
           return tokenId;
         });
   }

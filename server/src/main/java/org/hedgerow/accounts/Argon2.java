@@ -16,7 +16,7 @@ public final class Argon2 implements PasswordHash {
   private static final int LANES = 1;
   private static final int BYTES = 32;
 
-  /** How many may be worked out at a time, so that sign-ins can't take all memory. */
+  /** Maximum concurrent Argon2 computations, to bound memory. */
   private static final int AT_A_TIME = 4;
 
   private static final int WAIT_SECONDS = 5;

@@ -6,8 +6,8 @@ import java.util.Map;
 /** Writes records of what is done, in the transaction that does it. */
 record Audit(AuditLog log, InstantSource clock) {
 
-  static Audit of(AccountPage page, InstantSource clock) {
-    return new Audit(page.audit(), clock);
+  static Audit of(AccountUnitOfWork unit, InstantSource clock) {
+    return new Audit(unit.audit(), clock);
   }
 
   static String account(Account account) {

@@ -12,9 +12,9 @@ public final class AuditReader {
    */
   public record Slice(List<AuditRecord> records, Optional<Long> next) {}
 
-  private final AccountBook book;
+  private final AccountRepository book;
 
-  AuditReader(AccountBook book) {
+  AuditReader(AccountRepository book) {
     this.book = book;
   }
 

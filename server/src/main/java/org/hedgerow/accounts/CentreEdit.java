@@ -15,14 +15,14 @@ public record CentreEdit(Optional<String> name, Optional<Integer> approvals) {
     name = name.map(NameRules::normalDisplayName);
   }
 
-  List<FieldFault> faults() {
-    List<FieldFault> faults = new ArrayList<>();
+  List<FieldError> errors() {
+    List<FieldError> errors = new ArrayList<>();
     name.flatMap(text -> NameRules.shownFault("name", "The name of a centre", text))
-        .ifPresent(faults::add);
+        .ifPresent(errors::add);
     approvals
         .filter(number -> number != 1 && number != 2)
         .ifPresent(
-            number -> faults.add(new FieldFault("approvals", "One or two reviewers approve.")));
-    return List.copyOf(faults);
+            number -> errors.add(new FieldError("approvals", "One or two reviewers approve.")));
+    return List.copyOf(errors);
   }
 }

@@ -9,35 +9,35 @@ import java.util.function.Predicate;
 public final class CentreSettings {
   private static final String SUBJECT = "centre";
 
-  private final AccountBook book;
+  private final AccountRepository book;
   private final InstantSource clock;
 
-  CentreSettings(AccountBook book, InstantSource clock) {
+  CentreSettings(AccountRepository book, InstantSource clock) {
     this.book = book;
     this.clock = clock;
   }
 
   public Centre read() {
-    return book.step(page -> page.centre().read());
+    return book.step(unit -> unit.centre().read());
   }
 
   /**
    * @param asExpected whether the centre is still as the actor knows it
    * @return how it is now
-   * @throws ChangedMeanwhileException if it isn't as expected
-   * @throws RefusedException if it can't be as it is asked
+   * @throws StaleUpdateException if it isn't as expected
+   * @throws RejectedException if it can't be as it is asked
    */
   public Centre change(Actor actor, CentreEdit edit, Predicate<Centre> asExpected) {
     actor.require(Role.ADMINISTRATOR);
-    RefusedException.throwIfAny(edit.faults());
-    return book.inTransaction(page -> change(page, actor, edit, asExpected));
+    RejectedException.throwIfAny(edit.errors());
+    return book.inTransaction(unit -> change(unit, actor, edit, asExpected));
   }
 
   private Centre change(
-      AccountPage page, Actor actor, CentreEdit edit, Predicate<Centre> asExpected) {
-    Centre before = page.centre().lock();
+      AccountUnitOfWork unit, Actor actor, CentreEdit edit, Predicate<Centre> asExpected) {
+    Centre before = unit.centre().lock();
     if (!asExpected.test(before)) {
-      throw new ChangedMeanwhileException(
+      throw new StaleUpdateException(
           "The centre was changed in the meantime: it is called %s now, and %s."
               .formatted(
                   before.name().map("“%s”"::formatted).orElse("nothing"),
@@ -45,8 +45,8 @@ public final class CentreSettings {
     }
     Centre after = before.with(edit);
     if (!after.equals(before)) {
-      page.centre().save(after);
-      Audit.of(page, clock)
+      unit.centre().save(after);
+      Audit.of(unit, clock)
           .add(actor, "centre.changed", SUBJECT, told(before, after), told(after, before));
     }
     return after;

@@ -23,18 +23,18 @@ final class Devices {
   }
 
   /** The device, if it is known for the account. */
-  Optional<String> known(AccountPage page, Visit visit, int accountId, Instant now) {
+  Optional<String> known(AccountUnitOfWork unit, SignInOrigin visit, int accountId, Instant now) {
     return visit
         .device()
         .map(Secret::hash)
-        .filter(hash -> page.devices().isKnown(hash, accountId, now.minus(KNOWN_FOR)));
+        .filter(hash -> unit.devices().isKnown(hash, accountId, now.minus(KNOWN_FOR)));
   }
 
   /** Somebody has signed in on it; it gets a new secret. */
-  Secret remember(AccountPage page, Visit visit, int accountId, Instant now) {
+  Secret remember(AccountUnitOfWork unit, SignInOrigin visit, int accountId, Instant now) {
     Secret fresh = secrets.fresh();
-    visit.device().ifPresent(old -> page.devices().changeSecret(old.hash(), fresh.hash()));
-    page.devices().remember(fresh.hash(), accountId, now, MAX_FOR_ACCOUNT);
+    visit.device().ifPresent(old -> unit.devices().changeSecret(old.hash(), fresh.hash()));
+    unit.devices().remember(fresh.hash(), accountId, now, MAX_FOR_ACCOUNT);
     return fresh;
   }
 }

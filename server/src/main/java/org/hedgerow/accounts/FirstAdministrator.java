@@ -8,10 +8,10 @@ import java.util.Optional;
 public final class FirstAdministrator {
   private static final Duration LIFE = Duration.ofDays(7);
 
-  private final AccountBook book;
+  private final AccountRepository book;
   private final Links links;
 
-  FirstAdministrator(AccountBook book, Links links) {
+  FirstAdministrator(AccountRepository book, Links links) {
     this.book = book;
     this.links = links;
   }
@@ -19,17 +19,17 @@ public final class FirstAdministrator {
   /** A new link in the place of the one before, unless there is an administrator. */
   public Optional<Secret> link() {
     return book.inTransaction(
-        page ->
-            page.accounts().lockAdministrators() > 0 ? Optional.empty() : Optional.of(make(page)));
+        unit ->
+            unit.accounts().lockAdministrators() > 0 ? Optional.empty() : Optional.of(make(unit)));
   }
 
-  private Secret make(AccountPage page) {
+  private Secret make(AccountUnitOfWork unit) {
     Instant now = links.clock().instant();
-    page.links().open(now).stream()
+    unit.links().open(now).stream()
         .filter(link -> link.purpose() == LinkPurpose.FIRST_ADMINISTRATOR)
-        .forEach(link -> page.links().spend(link.id(), now));
+        .forEach(link -> unit.links().spend(link.id(), now));
     return links.make(
-        page,
+        unit,
         Actor.OPERATOR,
         LinkPurpose.FIRST_ADMINISTRATOR,
         Role.ADMINISTRATOR,

@@ -8,13 +8,13 @@ import java.util.Optional;
 /** Links by which people get an account, each good for one. */
 public final class Invitations {
   /** The longest that one may be good for. */
-  public static final int LONGEST_DAYS = 90;
+  public static final int MAX_DAYS = 90;
 
-  private final AccountBook book;
+  private final AccountRepository book;
   private final PasswordHash passwords;
   private final Links links;
 
-  Invitations(AccountBook book, PasswordHash passwords, Links links) {
+  Invitations(AccountRepository book, PasswordHash passwords, Links links) {
     this.book = book;
     this.passwords = passwords;
     this.links = links;
@@ -41,76 +41,76 @@ public final class Invitations {
   public Made invite(Actor actor, Role role, int days) {
     actor.require(Role.ADMINISTRATOR);
     if (role == Role.VISITOR) {
-      throw RefusedException.at("role", "A visitor needs no account.");
+      throw RejectedException.at("role", "A visitor needs no account.");
     }
-    if (days < 1 || days > LONGEST_DAYS) {
-      throw RefusedException.at("days", "An invitation is good for 1 to 90 days.");
+    if (days < 1 || days > MAX_DAYS) {
+      throw RejectedException.at("days", "An invitation is good for 1 to 90 days.");
     }
-    return book.inTransaction(page -> invite(page, actor, role, days));
+    return book.inTransaction(unit -> invite(unit, actor, role, days));
   }
 
-  private Made invite(AccountPage page, Actor actor, Role role, int days) {
+  private Made invite(AccountUnitOfWork unit, Actor actor, Role role, int days) {
     Secret secret =
         links.make(
-            page, actor, LinkPurpose.INVITATION, role, Optional.empty(), Duration.ofDays(days));
-    return new Made(links.open(page, secret).orElseThrow(SpentLinkException::new), secret);
+            unit, actor, LinkPurpose.INVITATION, role, Optional.empty(), Duration.ofDays(days));
+    return new Made(links.open(unit, secret).orElseThrow(InvalidLinkException::new), secret);
   }
 
   /** Links of all kinds that can still be used. */
   public List<Link> open(Actor actor) {
     actor.require(Role.ADMINISTRATOR);
-    return book.step(page -> page.links().open(links.clock().instant()));
+    return book.step(unit -> unit.links().open(links.clock().instant()));
   }
 
   /**
-   * @throws SpentLinkException if it can't be used any more anyway
+   * @throws InvalidLinkException if it can't be used any more anyway
    */
   public void withdraw(Actor actor, int linkId) {
     actor.require(Role.ADMINISTRATOR);
-    book.inTransaction(page -> withdraw(page, actor, linkId));
+    book.inTransaction(unit -> withdraw(unit, actor, linkId));
   }
 
-  private Link withdraw(AccountPage page, Actor actor, int linkId) {
+  private Link withdraw(AccountUnitOfWork unit, Actor actor, int linkId) {
     Link link =
-        page.links()
+        unit.links()
             .find(linkId)
             .filter(found -> found.isOpen(links.clock().instant()))
-            .orElseThrow(SpentLinkException::new);
-    page.links().spend(link.id(), links.clock().instant());
-    Audit.of(page, links.clock()).add(actor, "link.withdrawn", "link " + linkId, Map.of());
+            .orElseThrow(InvalidLinkException::new);
+    unit.links().spend(link.id(), links.clock().instant());
+    Audit.of(unit, links.clock()).add(actor, "link.withdrawn", "link " + linkId, Map.of());
     return link;
   }
 
   /** What an open link of any kind is for. */
   public Optional<Link> look(Secret secret) {
-    return book.step(page -> links.open(page, secret));
+    return book.step(unit -> links.open(unit, secret));
   }
 
   /**
    * Makes the account that the link promises.
    *
-   * @throws SpentLinkException if it was used before, or is none that makes accounts
-   * @throws RefusedException if something about the account is wrong; the link stays good
+   * @throws InvalidLinkException if it was used before, or is none that makes accounts
+   * @throws RejectedException if something about the account is wrong; the link stays good
    */
   public Account accept(Secret secret, NewAccount wanted) {
-    Link link = look(secret).orElseThrow(SpentLinkException::new);
-    RefusedException.throwIfAny(wanted.faults());
+    Link link = look(secret).orElseThrow(InvalidLinkException::new);
+    RejectedException.throwIfAny(wanted.errors());
     String hash = passwords.of(wanted.password());
-    return book.inTransaction(page -> accept(page, secret, wanted, hash, link.purpose()));
+    return book.inTransaction(unit -> accept(unit, secret, wanted, hash, link.purpose()));
   }
 
   private Account accept(
-      AccountPage page, Secret secret, NewAccount wanted, String hash, LinkPurpose purpose) {
-    requireMakesAccounts(page, purpose);
-    Link link = links.spend(page, secret);
+      AccountUnitOfWork unit, Secret secret, NewAccount wanted, String hash, LinkPurpose purpose) {
+    requireMakesAccounts(unit, purpose);
+    Link link = links.spend(unit, secret);
     Account account =
-        page.accounts()
+        unit.accounts()
             .add(wanted.name(), wanted.displayName(), link.role(), hash, links.clock().instant())
             .orElseThrow(
                 () ->
-                    RefusedException.at(
+                    RejectedException.at(
                         "name", "Somebody has the name %s already.".formatted(wanted.name())));
-    Audit.of(page, links.clock())
+    Audit.of(unit, links.clock())
         .add(
             Actor.of(account),
             "account.made",
@@ -123,15 +123,15 @@ public final class Invitations {
     return account;
   }
 
-  private static void requireMakesAccounts(AccountPage page, LinkPurpose purpose) {
+  private static void requireMakesAccounts(AccountUnitOfWork unit, LinkPurpose purpose) {
     boolean makes =
         switch (purpose) {
           case INVITATION -> true;
-          case FIRST_ADMINISTRATOR -> page.accounts().lockAdministrators() == 0;
+          case FIRST_ADMINISTRATOR -> unit.accounts().lockAdministrators() == 0;
           case NEW_PASSWORD -> false;
         };
     if (!makes) {
-      throw new SpentLinkException();
+      throw new InvalidLinkException();
     }
   }
 }

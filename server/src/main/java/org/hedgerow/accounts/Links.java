@@ -18,7 +18,7 @@ final class Links {
 
   /** Makes one and records it. */
   Secret make(
-      AccountPage page,
+      AccountUnitOfWork unit,
       Actor actor,
       LinkPurpose purpose,
       Role role,
@@ -27,8 +27,8 @@ final class Links {
     Secret secret = secrets.fresh();
     Instant now = clock.instant();
     Instant end = now.plus(life);
-    int id = page.links().add(secret.hash(), purpose, role, accountId, actor.name(), now, end);
-    Audit.of(page, clock)
+    int id = unit.links().add(secret.hash(), purpose, role, accountId, actor.name(), now, end);
+    Audit.of(unit, clock)
         .add(
             actor,
             "link.made",
@@ -37,18 +37,18 @@ final class Links {
     return secret;
   }
 
-  Optional<Link> open(AccountPage page, Secret secret) {
-    return page.links().find(secret.hash()).filter(link -> link.isOpen(clock.instant()));
+  Optional<Link> open(AccountUnitOfWork unit, Secret secret) {
+    return unit.links().find(secret.hash()).filter(link -> link.isOpen(clock.instant()));
   }
 
   /**
    * The link, which is good for nothing from now on.
    *
-   * @throws SpentLinkException if it was so before
+   * @throws InvalidLinkException if it was so before
    */
-  Link spend(AccountPage page, Secret secret) {
-    Link link = open(page, secret).orElseThrow(SpentLinkException::new);
-    page.links().spend(link.id(), clock.instant());
+  Link spend(AccountUnitOfWork unit, Secret secret) {
+    Link link = open(unit, secret).orElseThrow(InvalidLinkException::new);
+    unit.links().spend(link.id(), clock.instant());
     return link;
   }
 

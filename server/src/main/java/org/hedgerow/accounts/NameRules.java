@@ -7,8 +7,8 @@ import java.util.Optional;
 /** What the names of accounts and people may be: any script, nothing that can't be seen. */
 final class NameRules {
   private static final int SHORTEST_NAME = 2;
-  private static final int LONGEST_NAME = 40;
-  private static final int LONGEST_DISPLAY_NAME = 80;
+  private static final int MAX_NAME_LENGTH = 40;
+  private static final int MAX_DISPLAY_NAME_LENGTH = 80;
   private static final String MARKS_IN_NAMES = ".-_@'";
 
   private NameRules() {}
@@ -25,9 +25,9 @@ final class NameRules {
   /**
    * @param name as {@link #normalName} gives it
    */
-  static Optional<FieldFault> nameFault(String name) {
+  static Optional<FieldError> nameFault(String name) {
     int length = name.codePointCount(0, name.length());
-    if (length < SHORTEST_NAME || length > LONGEST_NAME) {
+    if (length < SHORTEST_NAME || length > MAX_NAME_LENGTH) {
       return wrong("name", "The name to sign in with needs 2 to 40 characters.");
     }
     return name.codePoints().allMatch(NameRules::mayStandInName)
@@ -36,7 +36,7 @@ final class NameRules {
   }
 
   /** A name for people, as {@link #normalDisplayName} gives it. */
-  static Optional<FieldFault> displayNameFault(String name) {
+  static Optional<FieldError> displayNameFault(String name) {
     return shownFault("displayName", "The name that others see", name);
   }
 
@@ -45,9 +45,9 @@ final class NameRules {
    *
    * @param what it is, at the beginning of a sentence
    */
-  static Optional<FieldFault> shownFault(String field, String what, String text) {
+  static Optional<FieldError> shownFault(String field, String what, String text) {
     int length = text.codePointCount(0, text.length());
-    if (length < 1 || length > LONGEST_DISPLAY_NAME) {
+    if (length < 1 || length > MAX_DISPLAY_NAME_LENGTH) {
       return wrong(field, what + " needs 1 to 80 characters.");
     }
     return text.codePoints().anyMatch(NameRules::isHidden)
@@ -77,7 +77,7 @@ final class NameRules {
     };
   }
 
-  private static Optional<FieldFault> wrong(String field, String message) {
-    return Optional.of(new FieldFault(field, message));
+  private static Optional<FieldError> wrong(String field, String message) {
+    return Optional.of(new FieldError(field, message));
   }
 }

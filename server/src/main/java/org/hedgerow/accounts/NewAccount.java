@@ -15,12 +15,12 @@ public record NewAccount(String name, String displayName, String password) {
     displayName = NameRules.normalDisplayName(displayName);
   }
 
-  List<FieldFault> faults() {
-    List<FieldFault> faults = new ArrayList<>();
-    NameRules.nameFault(name).ifPresent(faults::add);
-    NameRules.displayNameFault(displayName).ifPresent(faults::add);
-    PasswordRules.fault(password, name).ifPresent(faults::add);
-    return List.copyOf(faults);
+  List<FieldError> errors() {
+    List<FieldError> errors = new ArrayList<>();
+    NameRules.nameFault(name).ifPresent(errors::add);
+    NameRules.displayNameFault(displayName).ifPresent(errors::add);
+    PasswordRules.error(password, name).ifPresent(errors::add);
+    return List.copyOf(errors);
   }
 
   /** Keeps the password out of logs. */

@@ -1,6 +1,6 @@
 package org.hedgerow.accounts;
 
-/** Somebody tries what their role doesn't allow. */
+/** The actor's role doesn't allow this. */
 public final class NotAllowedException extends RuntimeException {
   private static final long serialVersionUID = 1L;
 

@@ -8,21 +8,21 @@ import java.util.Optional;
  * capitals, digits or signs, which only make passwords hard to remember (NIST SP 800-63B, 5.1.1.2).
  */
 final class PasswordRules {
-  static final int SHORTEST = 8;
-  static final int LONGEST = 200;
+  static final int MIN_LENGTH = 8;
+  static final int MAX_LENGTH = 200;
 
   private PasswordRules() {}
 
   /** What is wrong with it, if anything. */
-  static Optional<FieldFault> fault(String password, String accountName) {
+  static Optional<FieldError> error(String password, String accountName) {
     int length = password.codePointCount(0, password.length());
     String plain = password.strip().toLowerCase(Locale.ROOT);
-    if (length < SHORTEST || plain.isEmpty()) {
+    if (length < MIN_LENGTH || plain.isEmpty()) {
       return wrong(
-          "A password needs at least " + SHORTEST + " characters. Several words are best.");
+          "A password needs at least " + MIN_LENGTH + " characters. Several words are best.");
     }
-    if (length > LONGEST) {
-      return wrong("A password may have at most " + LONGEST + " characters.");
+    if (length > MAX_LENGTH) {
+      return wrong("A password may have at most " + MAX_LENGTH + " characters.");
     }
     if (plain.equals(accountName.toLowerCase(Locale.ROOT))) {
       return wrong("The password is the account's name. Choose another.");
@@ -32,7 +32,7 @@ final class PasswordRules {
         : Optional.empty();
   }
 
-  private static Optional<FieldFault> wrong(String message) {
-    return Optional.of(new FieldFault("password", message));
+  private static Optional<FieldError> wrong(String message) {
+    return Optional.of(new FieldError("password", message));
   }
 }

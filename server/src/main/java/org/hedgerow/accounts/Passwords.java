@@ -9,11 +9,11 @@ import java.util.Optional;
 public final class Passwords {
   private static final Duration LINK_LIFE = Duration.ofDays(2);
 
-  private final AccountBook book;
+  private final AccountRepository book;
   private final PasswordHash passwords;
   private final Links links;
 
-  Passwords(AccountBook book, PasswordHash passwords, Links links) {
+  Passwords(AccountRepository book, PasswordHash passwords, Links links) {
     this.book = book;
     this.passwords = passwords;
     this.links = links;
@@ -22,25 +22,25 @@ public final class Passwords {
   /**
    * The end of a link by which somebody can choose a new password. It voids those before it.
    *
-   * @throws NothingThereException if there is no such account
+   * @throws NotFoundException if there is no such account
    */
   public Secret link(Actor actor, int accountId) {
     actor.require(Role.ADMINISTRATOR);
-    return book.inTransaction(page -> link(page, actor, page.accounts().find(accountId)));
+    return book.inTransaction(unit -> link(unit, actor, unit.accounts().find(accountId)));
   }
 
   /** The same for the account of a name. */
   public Secret link(Actor actor, String name) {
     actor.require(Role.ADMINISTRATOR);
     return book.inTransaction(
-        page -> link(page, actor, page.accounts().find(NameRules.normalName(name))));
+        unit -> link(unit, actor, unit.accounts().find(NameRules.normalName(name))));
   }
 
-  private Secret link(AccountPage page, Actor actor, Optional<Account> found) {
-    Account account = found.orElseThrow(() -> new NothingThereException("The account"));
-    spendOpen(page, account.id());
+  private Secret link(AccountUnitOfWork unit, Actor actor, Optional<Account> found) {
+    Account account = found.orElseThrow(() -> new NotFoundException("The account"));
+    spendOpen(unit, account.id());
     return links.make(
-        page,
+        unit,
         actor,
         LinkPurpose.NEW_PASSWORD,
         account.role(),
@@ -48,40 +48,40 @@ public final class Passwords {
         LINK_LIFE);
   }
 
-  private void spendOpen(AccountPage page, int accountId) {
-    page.links().open(links.clock().instant()).stream()
+  private void spendOpen(AccountUnitOfWork unit, int accountId) {
+    unit.links().open(links.clock().instant()).stream()
         .filter(link -> link.accountId().equals(Optional.of(accountId)))
-        .forEach(link -> page.links().spend(link.id(), links.clock().instant()));
+        .forEach(link -> unit.links().spend(link.id(), links.clock().instant()));
   }
 
   /**
    * The account that a link gives a new password.
    *
-   * @throws SpentLinkException if it can't any more
+   * @throws InvalidLinkException if it can't any more
    */
   public Account owner(Secret link) {
     return book.inTransaction(
-        page -> owner(page, links.open(page, link).orElseThrow(SpentLinkException::new)));
+        unit -> owner(unit, links.open(unit, link).orElseThrow(InvalidLinkException::new)));
   }
 
-  private static Account owner(AccountPage page, Link link) {
-    return link.accountId().flatMap(page.accounts()::find).orElseThrow(SpentLinkException::new);
+  private static Account owner(AccountUnitOfWork unit, Link link) {
+    return link.accountId().flatMap(unit.accounts()::find).orElseThrow(InvalidLinkException::new);
   }
 
   /**
    * Sets a new password by a link, and ends all sessions.
    *
-   * @throws SpentLinkException if it was used before
-   * @throws RefusedException if the password can't be; the link stays good
+   * @throws InvalidLinkException if it was used before
+   * @throws RejectedException if the password can't be; the link stays good
    */
   public Account set(Secret link, String password) {
     Account account = owner(link);
     requireSound(password, account);
     String hash = passwords.of(password);
     return book.inTransaction(
-        page -> {
-          Account owner = owner(page, links.spend(page, link));
-          change(page, Actor.of(owner), owner, hash, Optional.empty());
+        unit -> {
+          Account owner = owner(unit, links.spend(unit, link));
+          change(unit, Actor.of(owner), owner, hash, Optional.empty());
           return owner;
         });
   }
@@ -91,7 +91,7 @@ public final class Passwords {
    *
    * @param old the password so far
    * @param sessionId the session that stays
-   * @throws RefusedException if the old one is wrong or the new one can't be
+   * @throws RejectedException if the old one is wrong or the new one can't be
    */
   public void change(Actor actor, String old, String password, int sessionId) {
     Account account = actor.requireAccount();
@@ -99,44 +99,49 @@ public final class Passwords {
     requireFits(account, old);
     String hash = passwords.of(password);
     book.inTransaction(
-        page -> {
-          change(page, actor, account, hash, Optional.of(sessionId));
+        unit -> {
+          change(unit, actor, account, hash, Optional.of(sessionId));
           return hash;
         });
   }
 
   private static void requireSound(String password, Account account) {
-    RefusedException.throwIfAny(
-        PasswordRules.fault(password, account.name()).map(List::of).orElse(List.of()));
+    RejectedException.throwIfAny(
+        PasswordRules.error(password, account.name()).map(List::of).orElse(List.of()));
   }
 
   /** Somebody at a screen that was left alone mustn't be able to try for long. */
   private void requireFits(Account account, String old) {
-    book.inTransaction(page -> throttle(page, account).enter())
+    book.inTransaction(unit -> throttle(unit, account).enter())
         .ifPresent(
             wait -> {
-              throw RefusedException.at(
+              throw RejectedException.at(
                   "oldPassword",
-                  "That was wrong too often. Try again in %s.".formatted(Waits.inWords(wait)));
+                  "That was wrong too often. Try again in %s."
+                      .formatted(DurationWords.inWords(wait)));
             });
-    String hash = book.inTransaction(page -> page.accounts().passwordHash(account.id()));
-    if (old.length() > 2 * PasswordRules.LONGEST || !passwords.fits(old, hash)) {
-      throw RefusedException.at("oldPassword", "That isn't your password so far.");
+    String hash = book.inTransaction(unit -> unit.accounts().passwordHash(account.id()));
+    if (old.length() > 2 * PasswordRules.MAX_LENGTH || !passwords.fits(old, hash)) {
+      throw RejectedException.at("oldPassword", "That isn't your password so far.");
     }
   }
 
-  private Throttle throttle(AccountPage page, Account account) {
-    return Throttle.ofPassword(page.failures(), account.name(), links.clock().instant());
+  private Throttle throttle(AccountUnitOfWork unit, Account account) {
+    return Throttle.ofPassword(unit.failures(), account.name(), links.clock().instant());
   }
 
   private void change(
-      AccountPage page, Actor actor, Account account, String hash, Optional<Integer> session) {
-    page.accounts().changePasswordHash(account.id(), hash);
-    int ended = page.sessions().removeAll(account.id(), session);
-    spendOpen(page, account.id());
-    throttle(page, account).succeed();
-    Throttle.forgive(page.failures(), account.name());
-    Audit.of(page, links.clock())
+      AccountUnitOfWork unit,
+      Actor actor,
+      Account account,
+      String hash,
+      Optional<Integer> session) {
+    unit.accounts().changePasswordHash(account.id(), hash);
+    int ended = unit.sessions().removeAll(account.id(), session);
+    spendOpen(unit, account.id());
+    throttle(unit, account).succeed();
+    Throttle.forgive(unit.failures(), account.name());
+    Audit.of(unit, links.clock())
         .add(actor, "password.changed", Audit.account(account), Map.of("sessions ended", ended));
   }
 }

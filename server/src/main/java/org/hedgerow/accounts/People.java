@@ -8,10 +8,10 @@ import java.util.function.Predicate;
 
 /** All accounts, for administrators; and the name that everybody can choose. */
 public final class People {
-  private final AccountBook book;
+  private final AccountRepository book;
   private final InstantSource clock;
 
-  People(AccountBook book, InstantSource clock) {
+  People(AccountRepository book, InstantSource clock) {
     this.book = book;
     this.clock = clock;
   }
@@ -19,12 +19,12 @@ public final class People {
   /** By name. */
   public List<Account> all(Actor actor) {
     actor.require(Role.ADMINISTRATOR);
-    return book.step(page -> page.accounts().all());
+    return book.step(unit -> unit.accounts().all());
   }
 
   public Optional<Account> find(Actor actor, int accountId) {
     Sessions.requireOwnerOrAdministrator(actor, accountId);
-    return book.step(page -> page.accounts().find(accountId));
+    return book.step(unit -> unit.accounts().find(accountId));
   }
 
   /** Changes the name that others see. */
@@ -32,53 +32,53 @@ public final class People {
     Sessions.requireOwnerOrAdministrator(actor, accountId);
     String name = NameRules.normalDisplayName(typed);
     NameRules.displayNameFault(name)
-        .ifPresent(fault -> RefusedException.throwIfAny(List.of(fault)));
+        .ifPresent(error -> RejectedException.throwIfAny(List.of(error)));
     change(
         actor,
         accountId,
         "account.renamed",
-        (page, account) -> {
-          page.accounts().changeDisplayName(account.id(), name);
+        (unit, account) -> {
+          unit.accounts().changeDisplayName(account.id(), name);
           return Change.of("displayName", account.displayName(), name);
         });
   }
 
   /**
-   * @throws RefusedException if nobody would be left who looks after accounts
+   * @throws RejectedException if nobody would be left who looks after accounts
    */
   public void changeRole(Actor actor, int accountId, Role role) {
     actor.require(Role.ADMINISTRATOR);
     requireAccountRole(role);
-    change(actor, accountId, "account.role", (page, account) -> setRole(page, account, role));
+    change(actor, accountId, "account.role", (unit, account) -> setRole(unit, account, role));
   }
 
   private static void requireAccountRole(Role role) {
     if (role == Role.VISITOR) {
-      throw RefusedException.at("role", "A visitor needs no account.");
+      throw RejectedException.at("role", "A visitor needs no account.");
     }
   }
 
-  private static Change setRole(AccountPage page, Account account, Role role) {
-    requireAnotherAdministrator(page, account, role == Role.ADMINISTRATOR);
-    page.accounts().changeRole(account.id(), role);
+  private static Change setRole(AccountUnitOfWork unit, Account account, Role role) {
+    requireAnotherAdministrator(unit, account, role == Role.ADMINISTRATOR);
+    unit.accounts().changeRole(account.id(), role);
     return Change.of("role", account.role().label(), role.label());
   }
 
   /**
    * Lets somebody sign in again, or no longer: then all their sessions end.
    *
-   * @throws RefusedException if nobody would be left who looks after accounts
+   * @throws RejectedException if nobody would be left who looks after accounts
    */
   public void changeActive(Actor actor, int accountId, boolean active) {
     actor.require(Role.ADMINISTRATOR);
-    change(actor, accountId, "account.active", (page, account) -> setActive(page, account, active));
+    change(actor, accountId, "account.active", (unit, account) -> setActive(unit, account, active));
   }
 
-  private static Change setActive(AccountPage page, Account account, boolean active) {
-    requireAnotherAdministrator(page, account, active);
-    page.accounts().changeActive(account.id(), active);
+  private static Change setActive(AccountUnitOfWork unit, Account account, boolean active) {
+    requireAnotherAdministrator(unit, account, active);
+    unit.accounts().changeActive(account.id(), active);
     if (!active) {
-      page.sessions().removeAll(account.id(), Optional.empty());
+      unit.sessions().removeAll(account.id(), Optional.empty());
     }
     return Change.of("active", account.active(), active);
   }
@@ -90,8 +90,8 @@ public final class People {
    * @param active none if it stays
    * @param asExpected whether the account is still as the actor knows it
    * @return how it is now
-   * @throws ChangedMeanwhileException if it isn't as expected
-   * @throws RefusedException if nobody would be left who looks after accounts
+   * @throws StaleUpdateException if it isn't as expected
+   * @throws RejectedException if nobody would be left who looks after accounts
    */
   public Account edit(
       Actor actor,
@@ -102,27 +102,27 @@ public final class People {
     actor.require(Role.ADMINISTRATOR);
     role.ifPresent(People::requireAccountRole);
     return book.inTransaction(
-        page -> {
-          requireExpected(lock(page, accountId), asExpected);
+        unit -> {
+          requireExpected(lock(unit, accountId), asExpected);
           role.ifPresent(
               wanted ->
                   change(
-                      page, actor, accountId, "account.role", (on, it) -> setRole(on, it, wanted)));
+                      unit, actor, accountId, "account.role", (on, it) -> setRole(on, it, wanted)));
           active.ifPresent(
               wanted ->
                   change(
-                      page,
+                      unit,
                       actor,
                       accountId,
                       "account.active",
                       (on, it) -> setActive(on, it, wanted)));
-          return lock(page, accountId);
+          return lock(unit, accountId);
         });
   }
 
   private static void requireExpected(Account account, Predicate<Account> asExpected) {
     if (!asExpected.test(account)) {
-      throw new ChangedMeanwhileException(
+      throw new StaleUpdateException(
           "The account %s was changed in the meantime: its role is %s now, and it may %s."
               .formatted(
                   account.name(),
@@ -132,10 +132,10 @@ public final class People {
   }
 
   private static void requireAnotherAdministrator(
-      AccountPage page, Account account, boolean stays) {
+      AccountUnitOfWork unit, Account account, boolean stays) {
     boolean counts = account.active() && account.role() == Role.ADMINISTRATOR;
-    if (counts && page.accounts().lockAdministrators() < 2 && !stays) {
-      throw RefusedException.at(
+    if (counts && unit.accounts().lockAdministrators() < 2 && !stays) {
+      throw RejectedException.at(
           "account", "This is the only administrator. Make somebody else one before.");
     }
   }
@@ -151,30 +151,28 @@ public final class People {
   }
 
   private interface Changer {
-    Change apply(AccountPage page, Account account);
+    Change apply(AccountUnitOfWork unit, Account account);
   }
 
   private void change(Actor actor, int accountId, String action, Changer changer) {
-    book.inTransaction(page -> change(page, actor, accountId, action, changer));
+    book.inTransaction(unit -> change(unit, actor, accountId, action, changer));
   }
 
   /** What stays as it was isn't recorded. */
   private Account change(
-      AccountPage page, Actor actor, int accountId, String action, Changer changer) {
-    Account account = lock(page, accountId);
-    Change change = changer.apply(page, account);
+      AccountUnitOfWork unit, Actor actor, int accountId, String action, Changer changer) {
+    Account account = lock(unit, accountId);
+    Change change = changer.apply(unit, account);
     if (!change.isNone()) {
-      Audit.of(page, clock)
+      Audit.of(unit, clock)
           .add(actor, action, Audit.account(account), change.before(), change.after());
     }
     return account;
   }
 
   /** Two who change an administrator at the same time take turns. */
-  private static Account lock(AccountPage page, int accountId) {
-    page.accounts().lockAdministrators();
-    return page.accounts()
-        .find(accountId)
-        .orElseThrow(() -> new NothingThereException("The account"));
+  private static Account lock(AccountUnitOfWork unit, int accountId) {
+    unit.accounts().lockAdministrators();
+    return unit.accounts().find(accountId).orElseThrow(() -> new NotFoundException("The account"));
   }
 }

@@ -12,15 +12,15 @@ import java.time.Instant;
  */
 public record Session(int id, int accountId, String client, Instant startedAt, Instant seenAt) {
   /** OWASP ASVS asks for such limits; the figures are ours. */
-  public static final Duration LONGEST = Duration.ofDays(14);
+  public static final Duration MAX_LENGTH = Duration.ofDays(14);
 
-  static final Duration LONGEST_IDLE = Duration.ofHours(12);
+  static final Duration MAX_IDLE = Duration.ofHours(12);
 
-  /** A session that is used all the time needn't be written all the time. */
+  /** Updates last use at most once a minute, to save writes. */
   static final Duration NOTICEABLE = Duration.ofMinutes(1);
 
   boolean isOver(Instant now) {
-    return !now.isBefore(startedAt.plus(LONGEST)) || !now.isBefore(seenAt.plus(LONGEST_IDLE));
+    return !now.isBefore(startedAt.plus(MAX_LENGTH)) || !now.isBefore(seenAt.plus(MAX_IDLE));
   }
 
   boolean wasSeenAWhileAgo(Instant now) {

@@ -8,7 +8,7 @@ import java.util.Optional;
 public interface SessionStore {
   int add(String secretHash, int accountId, String client, Instant startedAt);
 
-  /** Over or not, with whose it is, active or not. */
+  /** Whether the session has expired, its account, and whether that account is active. */
   Optional<Held> held(String secretHash);
 
   /** A session and who is signed in. */
@@ -24,7 +24,7 @@ public interface SessionStore {
    */
   boolean remove(int accountId, int id);
 
-  /** All of an account but one. */
+  /** Ends every session of the account except the given one. */
   int removeAll(int accountId, Optional<Integer> but);
 
   /** Tidies up. */

@@ -8,35 +8,35 @@ import java.util.Optional;
 
 /** Who is signed in where. */
 public final class Sessions {
-  private static final int LONGEST_CLIENT = 200;
+  private static final int MAX_CLIENT = 200;
 
   /**
    * @param session the session found by a secret
    */
   public record Found(Account account, Session session) {}
 
-  private final AccountBook book;
+  private final AccountRepository book;
   private final Secrets secrets;
   private final InstantSource clock;
 
-  Sessions(AccountBook book, Secrets secrets, InstantSource clock) {
+  Sessions(AccountRepository book, Secrets secrets, InstantSource clock) {
     this.book = book;
     this.secrets = secrets;
     this.clock = clock;
   }
 
-  Secret start(AccountPage page, Account account, String client) {
+  Secret start(AccountUnitOfWork unit, Account account, String client) {
     Instant now = clock.instant();
-    page.sessions().removeStartedBefore(now.minus(Session.LONGEST));
+    unit.sessions().removeStartedBefore(now.minus(Session.MAX_LENGTH));
     Secret secret = secrets.fresh();
-    String shown = client.length() > LONGEST_CLIENT ? client.substring(0, LONGEST_CLIENT) : client;
-    page.sessions().add(secret.hash(), account.id(), shown, now);
+    String shown = client.length() > MAX_CLIENT ? client.substring(0, MAX_CLIENT) : client;
+    unit.sessions().add(secret.hash(), account.id(), shown, now);
     return secret;
   }
 
   /** Whose session it is; nobody's if it is over or the account isn't active. */
   public Optional<Found> find(Secret secret) {
-    return book.step(page -> find(page.sessions(), secret.hash()));
+    return book.step(unit -> find(unit.sessions(), secret.hash()));
   }
 
   private Optional<Found> find(SessionStore sessions, String hash) {
@@ -55,23 +55,23 @@ public final class Sessions {
     requireOwnerOrAdministrator(actor, accountId);
     Instant now = clock.instant();
     return book.step(
-        page ->
-            page.sessions().of(accountId).stream()
+        unit ->
+            unit.sessions().of(accountId).stream()
                 .filter(session -> !session.isOver(now))
                 .toList());
   }
 
   /**
-   * @throws NothingThereException if the account has no such session
+   * @throws NotFoundException if the account has no such session
    */
   public void end(Actor actor, int accountId, int sessionId) {
     requireOwnerOrAdministrator(actor, accountId);
     book.inTransaction(
-        page -> {
-          if (!page.sessions().remove(accountId, sessionId)) {
-            throw new NothingThereException("The session");
+        unit -> {
+          if (!unit.sessions().remove(accountId, sessionId)) {
+            throw new NotFoundException("The session");
           }
-          record(page, actor, accountId, 1);
+          record(unit, actor, accountId, 1);
           return sessionId;
         });
   }
@@ -84,15 +84,15 @@ public final class Sessions {
   public int endAll(Actor actor, int accountId, Optional<Integer> but) {
     requireOwnerOrAdministrator(actor, accountId);
     return book.inTransaction(
-        page -> {
-          int ended = page.sessions().removeAll(accountId, but);
-          record(page, actor, accountId, ended);
+        unit -> {
+          int ended = unit.sessions().removeAll(accountId, but);
+          record(unit, actor, accountId, ended);
           return ended;
         });
   }
 
-  private void record(AccountPage page, Actor actor, int accountId, int ended) {
-    Audit.of(page, clock)
+  private void record(AccountUnitOfWork unit, Actor actor, int accountId, int ended) {
+    Audit.of(unit, clock)
         .add(actor, "session.ended", "account " + accountId, Map.of("sessions", ended));
   }
 

@@ -13,7 +13,7 @@ public final class SignIn {
   private record Entrance(
       Optional<Duration> delay, Optional<Known> known, Optional<String> device) {}
 
-  private final AccountBook book;
+  private final AccountRepository book;
   private final PasswordHash passwords;
   private final Sessions sessions;
   private final Devices devices;
@@ -21,7 +21,7 @@ public final class SignIn {
   private final String nobodysHash;
 
   SignIn(
-      AccountBook book,
+      AccountRepository book,
       PasswordHash passwords,
       Sessions sessions,
       Devices devices,
@@ -35,9 +35,9 @@ public final class SignIn {
   }
 
   /** Takes as long for a name that nobody has as for one that somebody has. */
-  public SignInResult signIn(String typedName, String password, Visit visit) {
+  public SignInResult signIn(String typedName, String password, SignInOrigin visit) {
     String name = possible(NameRules.normalName(typedName));
-    Entrance entrance = book.inTransaction(page -> enter(page, name, visit));
+    Entrance entrance = book.inTransaction(unit -> enter(unit, name, visit));
     if (entrance.delay().isPresent()) {
       return new SignInResult.TooEarly(entrance.delay().get());
     }
@@ -45,7 +45,7 @@ public final class SignIn {
     boolean fits =
         passwords.fits(bounded(password), known.map(Known::passwordHash).orElse(nobodysHash));
     return fits && known.isPresent()
-        ? book.inTransaction(page -> open(page, known.get(), visit, entrance.device()))
+        ? book.inTransaction(unit -> open(unit, known.get(), visit, entrance.device()))
         : new SignInResult.Wrong();
   }
 
@@ -56,43 +56,45 @@ public final class SignIn {
 
   /** Nobody's password is longer, and normalising megabytes would take a while. */
   private static String bounded(String password) {
-    return password.length() > 2 * PasswordRules.LONGEST ? "" : password;
+    return password.length() > 2 * PasswordRules.MAX_LENGTH ? "" : password;
   }
 
-  private Entrance enter(AccountPage page, String name, Visit visit) {
+  private Entrance enter(AccountUnitOfWork unit, String name, SignInOrigin visit) {
     Instant now = clock.instant();
-    Throttle.tidy(page.failures(), now);
-    Optional<Account> account = page.accounts().find(name).filter(Account::active);
-    Optional<String> device = account.flatMap(each -> devices.known(page, visit, each.id(), now));
+    Throttle.tidy(unit.failures(), now);
+    Optional<Account> account = unit.accounts().find(name).filter(Account::active);
+    Optional<String> device = account.flatMap(each -> devices.known(unit, visit, each.id(), now));
     return new Entrance(
-        throttle(page, name, visit, device).enter(),
-        account.map(each -> new Known(each, page.accounts().passwordHash(each.id()))),
+        throttle(unit, name, visit, device).enter(),
+        account.map(each -> new Known(each, unit.accounts().passwordHash(each.id()))),
         device);
   }
 
   /** The account may have changed while the password was checked. */
-  private SignInResult open(AccountPage page, Known known, Visit visit, Optional<String> device) {
+  private SignInResult open(
+      AccountUnitOfWork unit, Known known, SignInOrigin visit, Optional<String> device) {
     Optional<Account> account =
-        page.accounts()
+        unit.accounts()
             .find(known.account().id())
             .filter(Account::active)
-            .filter(now -> page.accounts().passwordHash(now.id()).equals(known.passwordHash()));
+            .filter(now -> unit.accounts().passwordHash(now.id()).equals(known.passwordHash()));
     if (account.isEmpty()) {
       return new SignInResult.Wrong();
     }
-    throttle(page, known.account().name(), visit, device).succeed();
-    Secret session = sessions.start(page, account.get(), visit.client());
-    Audit.of(page, clock)
+    throttle(unit, known.account().name(), visit, device).succeed();
+    Secret session = sessions.start(unit, account.get(), visit.client());
+    Audit.of(unit, clock)
         .add(Actor.of(account.get()), "session.started", Audit.account(account.get()), Map.of());
     return new SignInResult.SignedIn(
-        account.get(), session, devices.remember(page, visit, account.get().id(), clock.instant()));
+        account.get(), session, devices.remember(unit, visit, account.get().id(), clock.instant()));
   }
 
-  private Throttle throttle(AccountPage page, String name, Visit visit, Optional<String> device) {
+  private Throttle throttle(
+      AccountUnitOfWork unit, String name, SignInOrigin visit, Optional<String> device) {
     Instant now = clock.instant();
     return device
-        .map(known -> Throttle.ofDevice(page.failures(), name, known, now))
+        .map(known -> Throttle.ofDevice(unit.failures(), name, known, now))
         .orElseGet(
-            () -> Throttle.ofStranger(page.failures(), name, Network.of(visit.address()), now));
+            () -> Throttle.ofStranger(unit.failures(), name, Network.of(visit.address()), now));
   }
 }

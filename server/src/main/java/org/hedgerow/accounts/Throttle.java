@@ -22,8 +22,8 @@ final class Throttle {
 
   private static final int FREE_FOR_ACCOUNT = 50;
 
-  private static final Duration LONGEST_WAIT = Duration.ofMinutes(15);
-  private static final Duration LONGEST_SHARED_WAIT = Duration.ofMinutes(1);
+  private static final Duration MAX_WAIT = Duration.ofMinutes(15);
+  private static final Duration MAX_SHARED_WAIT = Duration.ofMinutes(1);
   private static final int LARGEST_POWER = 10;
   private static final Duration FORGOTTEN_AFTER = Duration.ofDays(1);
 
@@ -38,16 +38,16 @@ final class Throttle {
    */
   private record Counter(String subject, int free, Duration longest) {
     static Counter own(String subject) {
-      return new Counter(subject, FREE, LONGEST_WAIT);
+      return new Counter(subject, FREE, MAX_WAIT);
     }
   }
 
-  private final FailureStore failures;
+  private final FailedSignInStore failures;
   private final List<Counter> shared;
   private final Counter own;
   private final Instant now;
 
-  private Throttle(FailureStore failures, List<Counter> shared, Counter own, Instant now) {
+  private Throttle(FailedSignInStore failures, List<Counter> shared, Counter own, Instant now) {
     this.failures = failures;
     this.shared = List.copyOf(shared);
     this.own = own;
@@ -55,24 +55,24 @@ final class Throttle {
   }
 
   /** Of whoever is on a device that isn't known for the account. */
-  static Throttle ofStranger(FailureStore failures, String name, String network, Instant now) {
+  static Throttle ofStranger(FailedSignInStore failures, String name, String network, Instant now) {
     return new Throttle(
         failures,
         List.of(
-            new Counter("network " + network, FREE_FOR_NETWORK, LONGEST_SHARED_WAIT),
-            new Counter(account(name), FREE_FOR_ACCOUNT, LONGEST_SHARED_WAIT)),
+            new Counter("network " + network, FREE_FOR_NETWORK, MAX_SHARED_WAIT),
+            new Counter(account(name), FREE_FOR_ACCOUNT, MAX_SHARED_WAIT)),
         Counter.own(pairs(name) + network),
         now);
   }
 
   /** Of whoever is on a device that is known for the account. */
-  static Throttle ofDevice(FailureStore failures, String name, String device, Instant now) {
+  static Throttle ofDevice(FailedSignInStore failures, String name, String device, Instant now) {
     return new Throttle(
         failures, List.of(), Counter.own("device %s %s".formatted(name, device)), now);
   }
 
   /** Of whoever is signed in and asked for the password once more. */
-  static Throttle ofPassword(FailureStore failures, String name, Instant now) {
+  static Throttle ofPassword(FailedSignInStore failures, String name, Instant now) {
     return new Throttle(failures, List.of(), Counter.own("password " + name), now);
   }
 
@@ -85,7 +85,7 @@ final class Throttle {
   }
 
   /** The account has a new password: nobody need wait for what was tried before. */
-  static void forgive(FailureStore failures, String name) {
+  static void forgive(FailedSignInStore failures, String name) {
     failures.remove(account(name));
     failures.removeStartingWith(pairs(name));
   }
@@ -96,16 +96,16 @@ final class Throttle {
    * @return how long to wait if it does
    */
   Optional<Duration> enter() {
-    List<Failures> remembered = new ArrayList<>();
+    List<FailedSignIns> remembered = new ArrayList<>();
     for (Counter each : shared) {
-      Failures found = remembered(each.subject());
+      FailedSignIns found = remembered(each.subject());
       Duration remaining = remaining(found, each);
       if (!remaining.isZero()) {
         return Optional.of(remaining);
       }
       remembered.add(found);
     }
-    Failures mine = remembered(own.subject());
+    FailedSignIns mine = remembered(own.subject());
     Duration remaining = remaining(mine, own);
     if (!remaining.isZero()) {
       return Optional.of(remaining);
@@ -122,40 +122,43 @@ final class Throttle {
    * Until somebody must wait, the time stays that of the first failure, so that few failures a day
    * never add up over days; from then on it is that of the last attempt.
    */
-  private void add(Failures found, int free, int added) {
+  private void add(FailedSignIns found, int free, int added) {
     boolean moves = found.count() == 0 || found.count() >= free;
-    failures.save(new Failures(found.subject(), found.count() + added, moves ? now : found.last()));
+    failures.save(
+        new FailedSignIns(found.subject(), found.count() + added, moves ? now : found.last()));
   }
 
   /** The attempt succeeded after all, which makes up for those before it. */
   void succeed() {
-    List<Failures> remembered = shared.stream().map(each -> remembered(each.subject())).toList();
-    Failures mine = remembered(own.subject());
+    List<FailedSignIns> remembered =
+        shared.stream().map(each -> remembered(each.subject())).toList();
+    FailedSignIns mine = remembered(own.subject());
     int added = Math.min(mine.count(), FREE);
-    for (Failures each : remembered) {
-      failures.save(new Failures(each.subject(), Math.max(0, each.count() - added), each.last()));
+    for (FailedSignIns each : remembered) {
+      failures.save(
+          new FailedSignIns(each.subject(), Math.max(0, each.count() - added), each.last()));
     }
     save(mine, 0);
   }
 
   /** Forgets what is long ago, and what is too much. */
-  static void tidy(FailureStore failures, Instant now) {
+  static void tidy(FailedSignInStore failures, Instant now) {
     failures.removeBefore(now.minus(FORGOTTEN_AFTER));
     failures.keepNewest(MAX_KEPT);
   }
 
-  private Failures remembered(String subject) {
-    Failures found = failures.lock(subject, now);
+  private FailedSignIns remembered(String subject) {
+    FailedSignIns found = failures.lock(subject, now);
     return found.last().isBefore(now.minus(FORGOTTEN_AFTER))
-        ? new Failures(subject, 0, now)
+        ? new FailedSignIns(subject, 0, now)
         : found;
   }
 
-  private void save(Failures old, int count) {
-    failures.save(new Failures(old.subject(), count, now));
+  private void save(FailedSignIns old, int count) {
+    failures.save(new FailedSignIns(old.subject(), count, now));
   }
 
-  private Duration remaining(Failures found, Counter counter) {
+  private Duration remaining(FailedSignIns found, Counter counter) {
     if (found.count() < counter.free()) {
       return Duration.ZERO;
     }

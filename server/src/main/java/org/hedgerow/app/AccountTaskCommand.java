@@ -2,8 +2,8 @@ package org.hedgerow.app;
 
 import java.io.PrintWriter;
 import org.hedgerow.accounts.AccountServices;
-import org.hedgerow.accounts.NothingThereException;
-import org.hedgerow.accounts.RefusedException;
+import org.hedgerow.accounts.NotFoundException;
+import org.hedgerow.accounts.RejectedException;
 import org.hedgerow.store.BankDatabase;
 
 /** A command about accounts. */
@@ -22,7 +22,7 @@ abstract class AccountTaskCommand extends BankCommand {
       try {
         run(Wiring.accounts(bank), out);
         return 0;
-      } catch (RefusedException | NothingThereException refused) {
+      } catch (RejectedException | NotFoundException refused) {
         throw new CommandFailedException(String.valueOf(refused.getMessage()));
       }
     };

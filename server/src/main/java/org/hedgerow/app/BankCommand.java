@@ -20,7 +20,7 @@ abstract class BankCommand implements Callable<Integer> {
   @Override
   public final Integer call() {
     BankTask task = task();
-    try (ClosedAtExit resources = ClosedAtExit.create()) {
+    try (ShutdownResources resources = ShutdownResources.create()) {
       return task.run(resources.add(open(database)), spec.commandLine().getOut());
     }
   }

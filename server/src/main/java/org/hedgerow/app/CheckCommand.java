@@ -3,8 +3,8 @@ package org.hedgerow.app;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
-import org.hedgerow.web.query.Faults;
 import org.hedgerow.web.query.SpellingReader;
+import org.hedgerow.web.query.ValidationErrors;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -47,9 +47,9 @@ final class CheckCommand extends LexiconCommand {
   }
 
   private String spelling(String word) {
-    Faults faults = Faults.ofQuery();
-    return new SpellingReader(faults)
+    ValidationErrors errors = ValidationErrors.ofQuery();
+    return new SpellingReader(errors)
         .read("WORD", word)
-        .orElseThrow(() -> wrongUsage(faults.list().get(0).message()));
+        .orElseThrow(() -> wrongUsage(errors.list().get(0).message()));
   }
 }

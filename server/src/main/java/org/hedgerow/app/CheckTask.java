@@ -25,7 +25,7 @@ record CheckTask(
 
   @Override
   public int run(Lexicon lexicon, PrintWriter out, PrintWriter errors) {
-    Wanted wanted = Wanted.find(lexicon, phonogram, value, accents);
+    RequestedTarget wanted = RequestedTarget.find(lexicon, phonogram, value, accents);
     Standard standard = wanted.target().map(Standard::of).orElseGet(Standard::basic);
     WordChecker checker = new WordChecker(lexicon.catalogue());
     for (String word : words) {

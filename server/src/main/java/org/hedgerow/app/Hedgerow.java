@@ -24,13 +24,13 @@ public final class Hedgerow {
       String[] arguments, Map<String, String> environment, PrintWriter out, PrintWriter errors) {
     CommandLine commands = new CommandLine(new RootCommand()).setOut(out).setErr(errors);
     commands.setCaseInsensitiveEnumValuesAllowed(true);
-    commands.registerConverter(int.class, WholeNumber::read);
-    commands.registerConverter(Integer.class, WholeNumber::read);
-    commands.setExecutionExceptionHandler(new Failures());
+    commands.registerConverter(int.class, IntegerConverter::read);
+    commands.registerConverter(Integer.class, IntegerConverter::read);
+    commands.setExecutionExceptionHandler(new CommandErrorHandler());
     try {
       Settings settings = Settings.read(arguments, environment, commands);
       commands.setDefaultValueProvider(settings);
-      commands.setParameterExceptionHandler(new WrongUsage(settings));
+      commands.setParameterExceptionHandler(new UsageErrorHandler(settings));
     } catch (UnusableSettingsException problem) {
       errors.println("hedgerow: " + problem.getMessage());
       return CommandLine.ExitCode.USAGE;
@@ -42,7 +42,7 @@ public final class Hedgerow {
     try {
       return commands.execute(arguments);
     } catch (OutOfMemoryError exhausted) {
-      errors.println("hedgerow: " + Memory.exhausted());
+      errors.println("hedgerow: " + MemoryCheck.exhausted());
       return CommandLine.ExitCode.SOFTWARE;
     }
   }

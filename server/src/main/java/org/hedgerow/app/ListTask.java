@@ -20,7 +20,8 @@ record ListTask(String phonogram, OptionalInt value, String accent, OptionalInt 
     implements LexiconTask {
   @Override
   public int run(Lexicon lexicon, PrintWriter out, PrintWriter errors) {
-    Wanted wanted = Wanted.find(lexicon, Optional.of(phonogram), value, List.of(accent));
+    RequestedTarget wanted =
+        RequestedTarget.find(lexicon, Optional.of(phonogram), value, List.of(accent));
     Correspondence target = wanted.target().orElseThrow();
     List<Word> words = lexicon.find(WordQuery.of(wanted.accents().get(0), Standard.of(target)));
     if (words.isEmpty()) {

@@ -15,7 +15,7 @@ import org.hedgerow.seedlexicon.DamagedSeedException;
 import org.hedgerow.seedlexicon.SeedLexicon;
 import org.hedgerow.store.BankDatabase;
 import org.hedgerow.store.BankFiller;
-import org.hedgerow.store.Edition;
+import org.hedgerow.store.FirstEdition;
 
 /** Fills an empty bank from the seed lexicon. */
 final class SeedTask implements BankTask {
@@ -36,8 +36,8 @@ final class SeedTask implements BankTask {
           SeedSentences.read(lexicon, accents.get(0).catalogue()));
     }
 
-    Edition edition(Progress progress) {
-      return new Edition(
+    FirstEdition edition(Progress progress) {
+      return new FirstEdition(
           SeedWords.FIRST_EDITION,
           accents,
           words.words(word -> progress.step()),
@@ -84,7 +84,7 @@ final class SeedTask implements BankTask {
   }
 
   private boolean fill(BankFiller filler, PrintWriter out) {
-    Memory.requireToFill();
+    MemoryCheck.requireToFill();
     Seed seed = read();
     boolean filled;
     try (Progress progress = Progress.of(WORK, seed.words().count(), STEPS, out)) {
@@ -97,7 +97,7 @@ final class SeedTask implements BankTask {
     return filled;
   }
 
-  private static Edition edition(Seed seed, Progress progress, PrintWriter out) {
+  private static FirstEdition edition(Seed seed, Progress progress, PrintWriter out) {
     out.println(WORK + ", which is done only once.");
     return seed.edition(progress);
   }

@@ -7,10 +7,10 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CompletableFuture;
 import org.hedgerow.accounts.AccountServices;
-import org.hedgerow.accounts.KnownCentre;
+import org.hedgerow.accounts.CachedCentre;
 import org.hedgerow.accounts.Secret;
 import org.hedgerow.accounts.UnavailableException;
-import org.hedgerow.language.LoadedLater;
+import org.hedgerow.language.BackgroundModel;
 import org.hedgerow.language.TrigramModel;
 import org.hedgerow.lexicon.Lexicon;
 import org.hedgerow.review.ReviewServices;
@@ -57,12 +57,12 @@ final class ServeCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    Memory.requireToServe();
+    MemoryCheck.requireToServe();
     ListeningAddress address = address();
     Clients clients = web.clients(host);
     address.requireFree();
-    try (ClosedAtExit resources = ClosedAtExit.create()) {
-      LoadedLater english = new LoadedLater(TrigramModel::bundled);
+    try (ShutdownResources resources = ShutdownResources.create()) {
+      BackgroundModel english = new BackgroundModel(TrigramModel::bundled);
       CompletableFuture<Void> loaded = CompletableFuture.runAsync(english::load);
       BankDatabase bank = resources.add(database.open());
       new SeedTask().runIfEmpty(bank, spec.commandLine().getOut());
@@ -71,7 +71,7 @@ final class ServeCommand implements Callable<Integer> {
       if (demo) {
         new DemoTask(bank, editions).run(spec.commandLine().getOut());
       }
-      KnownCentre centre = resources.add(new KnownCentre(accounts.centre()).watch());
+      CachedCentre centre = resources.add(new CachedCentre(accounts.centre()).watch());
       CompletableFuture<Void> indexed =
           CompletableFuture.runAsync(() -> prepareFirst(editions.newest()));
       ReviewServices reviews =
@@ -121,8 +121,8 @@ final class ServeCommand implements Callable<Integer> {
     UncaughtExceptionHandler others = Thread.getDefaultUncaughtExceptionHandler();
     Thread.setDefaultUncaughtExceptionHandler(
         (thread, failure) -> {
-          if (Memory.isExhaustedIn(failure)) {
-            stop.fail(Memory.exhausted());
+          if (MemoryCheck.isExhaustedIn(failure)) {
+            stop.fail(MemoryCheck.exhausted());
           } else if (others != null) {
             others.uncaughtException(thread, failure);
           } else {

@@ -10,7 +10,7 @@ import java.util.function.IntSupplier;
 import java.util.function.Supplier;
 import org.hedgerow.accounts.AccountServices;
 import org.hedgerow.accounts.Argon2;
-import org.hedgerow.accounts.KnownCentre;
+import org.hedgerow.accounts.CachedCentre;
 import org.hedgerow.lexicon.Editions;
 import org.hedgerow.lexicon.Lexicon;
 import org.hedgerow.pictures.PictureIntake;
@@ -20,9 +20,9 @@ import org.hedgerow.seedlexicon.SeedLexicon;
 import org.hedgerow.sentences.compose.Composer;
 import org.hedgerow.sentences.compose.Plausibility;
 import org.hedgerow.store.BankDatabase;
-import org.hedgerow.store.JdbiAccountBook;
-import org.hedgerow.store.JdbiAnswers;
-import org.hedgerow.store.JdbiReviewBook;
+import org.hedgerow.store.JdbiAccountRepository;
+import org.hedgerow.store.JdbiIdempotencyStore;
+import org.hedgerow.store.JdbiReviewRepository;
 import org.hedgerow.web.HealthRoutes;
 import org.hedgerow.web.JsonMapping;
 import org.hedgerow.web.ListeningAddress;
@@ -31,7 +31,7 @@ import org.hedgerow.web.WebServer;
 import org.hedgerow.web.curriculum.SavingRoutes;
 import org.hedgerow.web.curriculum.TeachingRoutes;
 import org.hedgerow.web.docs.DocsRoutes;
-import org.hedgerow.web.page.Frame;
+import org.hedgerow.web.page.PageLayout;
 import org.hedgerow.web.people.AccountRoutes;
 import org.hedgerow.web.people.AdministrationRoutes;
 import org.hedgerow.web.people.PeopleRoutes;
@@ -44,9 +44,9 @@ import org.hedgerow.web.review.WaitingCount;
 import org.hedgerow.web.security.AccessGuard;
 import org.hedgerow.web.security.Clients;
 import org.hedgerow.web.security.FormTokens;
+import org.hedgerow.web.security.IdempotentRequests;
 import org.hedgerow.web.security.MetricsAccess;
-import org.hedgerow.web.security.Once;
-import org.hedgerow.web.security.Paces;
+import org.hedgerow.web.security.RateLimits;
 import org.hedgerow.web.security.SessionCookie;
 import org.hedgerow.web.sentences.SentenceOrders;
 import org.hedgerow.web.site.ApiRoutes;
@@ -72,7 +72,7 @@ final class Wiring {
       IntSupplier votes,
       InstantSource clock) {
     return ReviewServices.of(
-        new JdbiReviewBook(bank, newest.get().accents()),
+        new JdbiReviewRepository(bank, newest.get().accents()),
         newest,
         votes,
         edition -> bank.afterwards(() -> published.accept(edition)),
@@ -80,7 +80,7 @@ final class Wiring {
   }
 
   static AccountServices accounts(BankDatabase bank, InstantSource clock) {
-    return AccountServices.of(new JdbiAccountBook(bank), new Argon2(), clock);
+    return AccountServices.of(new JdbiAccountRepository(bank), new Argon2(), clock);
   }
 
   /**
@@ -97,22 +97,24 @@ final class Wiring {
       BankDatabase bank,
       Editions editions,
       AccountServices accounts,
-      KnownCentre centre,
+      CachedCentre centre,
       ReviewServices reviews,
       Composer composer,
       Clients clients,
       MetricsAccess metrics) {
     ObjectMapper mapper = JsonMapping.mapper();
-    PrometheusMeterRegistry meters = Meters.create();
+    PrometheusMeterRegistry meters = Metrics.create();
     ValueCounts counts = new ValueCounts();
     JsonProblems problems = new JsonProblems(mapper);
     SessionCookie cookies = new SessionCookie(clients);
     FormTokens forms = new FormTokens(cookies);
     AccessGuard guard = new AccessGuard(accounts, forms, clients);
-    Frame frame =
-        new Frame(Optional.of(forms), centre::name, Optional.of(new WaitingCount(reviews.queue())));
-    Paces paces = Paces.by(clients, InstantSource.system());
-    Once once = new Once(new JdbiAnswers(bank, InstantSource.system()));
+    PageLayout frame =
+        new PageLayout(
+            Optional.of(forms), centre::name, Optional.of(new WaitingCount(reviews.queue())));
+    RateLimits paces = RateLimits.by(clients, InstantSource.system());
+    IdempotentRequests once =
+        new IdempotentRequests(new JdbiIdempotencyStore(bank, InstantSource.system()));
     SentenceOrders orders = new SentenceOrders(composer, paces.orders());
     Pages pages = new Pages(editions, counts, orders, frame);
     return new WebServer(

@@ -13,8 +13,8 @@ import org.hedgerow.phonics.CorrespondenceClass;
 import org.hedgerow.phonics.Pronunciation;
 import org.hedgerow.phonics.Realisation;
 import org.hedgerow.phonics.Span;
+import org.hedgerow.reading.CheckedWord;
 import org.hedgerow.reading.Standard;
-import org.hedgerow.reading.Subject;
 import org.jspecify.annotations.Nullable;
 import org.roaringbitmap.RoaringBitmap;
 
@@ -87,7 +87,7 @@ final class AccentIndex {
     return words;
   }
 
-  /** As {@link Subject#endsInAddedS}, without making a subject of every word. */
+  /** As {@link CheckedWord#endsInAddedS}, without making a subject of every word. */
   private static boolean endsInAddedS(Word word) {
     return word.spelling().endsWith("s") && word.subject().endsInAddedS();
   }

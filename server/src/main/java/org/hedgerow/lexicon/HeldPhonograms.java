@@ -19,7 +19,7 @@ public final class HeldPhonograms {
         .flatMap(word -> word.saidIn(accent).stream().limit(1))
         .flatMap(said -> said.alignment().stream())
         .flatMap(alignment -> alignment.spans().stream())
-        .filter(OurSequence::mustBeTaught)
+        .filter(DerivedSequence::mustBeTaught)
         .map(Span::correspondence)
         .distinct()
         .toList();

@@ -9,7 +9,7 @@ import org.hedgerow.phonics.Aligner;
 import org.hedgerow.phonics.Catalogue;
 import org.hedgerow.phonics.Pronunciation;
 import org.hedgerow.phonics.Realisation;
-import org.hedgerow.reading.Subject;
+import org.hedgerow.reading.CheckedWord;
 import org.hedgerow.reading.Teaching;
 
 /**
@@ -21,21 +21,25 @@ import org.hedgerow.reading.Teaching;
  * that nobody uses.
  *
  * <p>All editions of a bank share the words of the first and the index over them; each has an index
- * of its own over the words that later editions changed. Guesses, how often a spelling is met and
- * our sequence follow from the first edition alone, so that they never shift.
+ * of its own over the words that later editions changed. PronunciationGuesses, how often a spelling
+ * is met and our sequence follow from the first edition alone, so that they never shift.
  */
 public final class Lexicon {
 
   private final int edition;
   private final Base base;
-  private final Layers layers;
+  private final WordLayers layers;
   private final Pictures pictures;
   private final Sentences sentences;
   private final Plans plans;
 
   /** What all editions of a bank share. */
   private record Base(
-      int edition, Speech speech, Segment words, Guesses guesses, Lazy<Inflections> inflections) {
+      int edition,
+      Speech speech,
+      Segment words,
+      PronunciationGuesses guesses,
+      Lazy<Inflections> inflections) {
 
     static Base of(int edition, List<AccentCatalogue> accents, List<Word> words) {
       Speech speech = new Speech(accents);
@@ -44,7 +48,7 @@ public final class Lexicon {
           edition,
           speech,
           segment,
-          new Guesses(speech, segment.words()),
+          new PronunciationGuesses(speech, segment.words()),
           new Lazy<>(() -> new Inflections(segment.words())));
     }
   }
@@ -67,14 +71,19 @@ public final class Lexicon {
   public Lexicon(int edition, List<AccentCatalogue> accents, List<Word> words, Pictures pictures) {
     this.edition = edition;
     this.base = Base.of(edition, accents, words);
-    this.layers = Layers.of(base.speech(), base.words());
+    this.layers = WordLayers.of(base.speech(), base.words());
     this.pictures = pictures;
     this.sentences = Sentences.NONE;
-    this.plans = new Plans(Teaching.NONE, new OurSequences(this));
+    this.plans = new Plans(Teaching.NONE, new DerivedSequences(this));
   }
 
   private Lexicon(
-      int edition, Base base, Layers layers, Pictures pictures, Sentences sentences, Plans plans) {
+      int edition,
+      Base base,
+      WordLayers layers,
+      Pictures pictures,
+      Sentences sentences,
+      Plans plans) {
     this.edition = edition;
     this.base = base;
     this.layers = layers;
@@ -196,14 +205,15 @@ public final class Lexicon {
   }
 
   /** A word as the checks see it: an entry of the bank, or with guessed pronunciations. */
-  public Subject subject(String spelling) {
+  public CheckedWord subject(String spelling) {
     return word(spelling).map(Word::subject).orElseGet(() -> guessed(spelling));
   }
 
-  private Subject guessed(String spelling) {
+  private CheckedWord guessed(String spelling) {
     List<Pronunciation> guesses =
         base.speech().tags().stream().flatMap(accent -> guess(spelling, accent).stream()).toList();
-    return new Subject(spelling, guesses, base.speech().known(), Optional.empty(), "", "", false);
+    return new CheckedWord(
+        spelling, guesses, base.speech().known(), Optional.empty(), "", "", false);
   }
 
   /** How often a realisation is met in the words of common use of the first edition. */

@@ -16,17 +16,17 @@ import org.apache.commons.text.similarity.DamerauLevenshteinDistance;
  */
 final class NearbyWords {
 
-  private static final int MOST_CHANGES = 2;
-  private static final int MOST_WORDS = 3;
+  private static final int MAX_CHANGES = 2;
+  private static final int MAX_WORDS = 3;
 
   private static final int ALPHABET = 26;
   private static final int ALL_LETTERS = (1 << ALPHABET) - 1;
 
   /** As far as lengths are told apart; no word of the bank is so long. */
-  private static final int LONGEST = 63;
+  private static final int MAX_LENGTH = 63;
 
   private static final DamerauLevenshteinDistance DISTANCE =
-      new DamerauLevenshteinDistance(MOST_CHANGES);
+      new DamerauLevenshteinDistance(MAX_CHANGES);
 
   private final List<Word> words;
 
@@ -65,7 +65,7 @@ final class NearbyWords {
         .sorted(
             comparing(Neighbour::changes)
                 .thenComparing(Neighbour::word, Order.DEFAULT.comparator()))
-        .limit(MOST_WORDS)
+        .limit(MAX_WORDS)
         .map(each -> each.word().spelling())
         .toList();
   }
@@ -75,14 +75,14 @@ final class NearbyWords {
     for (int i = 0; i < spelling.length(); i++) {
       letters |= 1 << (spelling.charAt(i) - 'a');
     }
-    return (letters & ALL_LETTERS) | Math.min(spelling.length(), LONGEST) << ALPHABET;
+    return (letters & ALL_LETTERS) | Math.min(spelling.length(), MAX_LENGTH) << ALPHABET;
   }
 
   /** Each change makes at most one letter come, one go, and a word one longer or shorter. */
   private static boolean isAlike(int outline, int other) {
-    return Math.abs((outline >>> ALPHABET) - (other >>> ALPHABET)) <= MOST_CHANGES
-        && Integer.bitCount(outline & ~other & ALL_LETTERS) <= MOST_CHANGES
-        && Integer.bitCount(other & ~outline & ALL_LETTERS) <= MOST_CHANGES;
+    return Math.abs((outline >>> ALPHABET) - (other >>> ALPHABET)) <= MAX_CHANGES
+        && Integer.bitCount(outline & ~other & ALL_LETTERS) <= MAX_CHANGES
+        && Integer.bitCount(other & ~outline & ALL_LETTERS) <= MAX_CHANGES;
   }
 
   private static boolean isFit(Word word) {

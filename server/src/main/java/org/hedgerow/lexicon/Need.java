@@ -30,7 +30,7 @@ public record Need(
     List<Word> candidates,
     List<Word> toPicture) {
 
-  private static final int MOST_CANDIDATES = 12;
+  private static final int MAX_CANDIDATES = 12;
 
   static Need of(Correspondence value, String accent, int times, List<Word> words, int sentences) {
     List<Word> drawable = words.stream().filter(Picturability::isDrawable).toList();
@@ -56,7 +56,7 @@ public record Need(
     return words.stream()
         .filter(condition)
         .sorted(Picturability.MOST_PICTURABLE_FIRST)
-        .limit(MOST_CANDIDATES)
+        .limit(MAX_CANDIDATES)
         .toList();
   }
 
@@ -74,14 +74,14 @@ public record Need(
 
   /** How many more words somebody has to stand behind. */
   public int lackingWords() {
-    return Enough.lacking(approved + starter, Enough.WORDS);
+    return FullMaterial.lacking(approved + starter, FullMaterial.WORDS);
   }
 
   public int lackingPictures() {
-    return Enough.lacking(pictures, Enough.PICTURES);
+    return FullMaterial.lacking(pictures, FullMaterial.PICTURES);
   }
 
   public int lackingSentences() {
-    return Enough.lacking(sentences, Enough.SENTENCES);
+    return FullMaterial.lacking(sentences, FullMaterial.SENTENCES);
   }
 }

@@ -15,7 +15,7 @@ public final class Needs {
    * A value that children meet often, and of which much is lacking, comes first.
    *
    * @param times how often the value is met
-   * @param gap as in {@link Enough#gap}
+   * @param gap as in {@link FullMaterial#gap}
    */
   private record Ranked(Correspondence value, int times, double gap) {
     static final Comparator<Ranked> GREATEST_FIRST =
@@ -23,7 +23,7 @@ public final class Needs {
 
     static Ranked of(Correspondence value, int times, Lexicon lexicon, String accent) {
       Tally words = lexicon.tally(query(value, accent));
-      return new Ranked(value, times, Enough.gap(words, sentences(value, lexicon, accent)));
+      return new Ranked(value, times, FullMaterial.gap(words, sentences(value, lexicon, accent)));
     }
   }
 

@@ -14,12 +14,12 @@ import org.hedgerow.reading.Teaching;
 public final class Plans {
 
   /** The name of the sequence that is computed from the words. */
-  public static final String COMPUTED = OurSequence.NAME;
+  public static final String COMPUTED = DerivedSequence.NAME;
 
   private final Teaching teaching;
-  private final OurSequences ours;
+  private final DerivedSequences ours;
 
-  Plans(Teaching teaching, OurSequences ours) {
+  Plans(Teaching teaching, DerivedSequences ours) {
     this.teaching = teaching;
     this.ours = ours;
   }

@@ -8,7 +8,7 @@ import java.util.Arrays;
  * from 0; after that it isn't changed.
  */
 final class Profiles {
-  private static final int USUAL_LENGTH = 8;
+  private static final int DEFAULT_LENGTH = 8;
 
   private final int[] starts;
   private char[] numbers;
@@ -20,7 +20,7 @@ final class Profiles {
    */
   Profiles(int words) {
     this.starts = new int[words + 1];
-    this.numbers = new char[words * USUAL_LENGTH];
+    this.numbers = new char[words * DEFAULT_LENGTH];
   }
 
   /** Adds a number below 65,536 to the profile of the next word; again makes no difference. */
@@ -31,7 +31,7 @@ final class Profiles {
       }
     }
     if (end == numbers.length) {
-      numbers = Arrays.copyOf(numbers, 2 * end + USUAL_LENGTH);
+      numbers = Arrays.copyOf(numbers, 2 * end + DEFAULT_LENGTH);
     }
     numbers[end++] = (char) number;
   }

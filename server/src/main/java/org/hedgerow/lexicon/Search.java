@@ -49,7 +49,7 @@ final class Search {
    * Whether any word holds the target and has the shape: no is the answer to most questions about
    * the few words that an edition changed.
    */
-  boolean mayMatch(Sought sought) {
+  boolean mayMatch(ResolvedQuery sought) {
     boolean anyTarget = sought.query().standard().targets().isEmpty();
     Optional<String> shape = sought.query().shape();
     for (AccentStandard accent : sought.accents()) {
@@ -65,14 +65,14 @@ final class Search {
   }
 
   /** The numbers of the words that pass; a new bitmap. */
-  RoaringBitmap matching(Sought sought) {
+  RoaringBitmap matching(ResolvedQuery sought) {
     RoaringBitmap matching = passing(sought, candidates(sought));
     sought.differsIn().ifPresent(there -> matching.andNot(alike(sought.in(there), matching)));
     return matching;
   }
 
   /** Of some words those that pass in another accent too, or of which it isn't known. */
-  private RoaringBitmap alike(Sought there, RoaringBitmap words) {
+  private RoaringBitmap alike(ResolvedQuery there, RoaringBitmap words) {
     RoaringBitmap alike = words.clone();
     keepInAccents(there, alike);
     alike = passing(there, alike);
@@ -84,7 +84,7 @@ final class Search {
     return alike;
   }
 
-  private RoaringBitmap passing(Sought sought, RoaringBitmap from) {
+  private RoaringBitmap passing(ResolvedQuery sought, RoaringBitmap from) {
     RoaringBitmap candidates = from;
     for (AccentStandard accent : sought.accents()) {
       candidates = readable(candidates, accents.apply(accent.accent()), accent.blocked());
@@ -100,7 +100,7 @@ final class Search {
     return matching;
   }
 
-  private RoaringBitmap candidates(Sought sought) {
+  private RoaringBitmap candidates(ResolvedQuery sought) {
     WordQuery query = sought.query();
     RoaringBitmap candidates = commonEnough(query.commonness());
     query
@@ -116,7 +116,7 @@ final class Search {
   }
 
   /** Keeps of some words those that hold the target, and have the shape, in every accent. */
-  private void keepInAccents(Sought sought, RoaringBitmap words) {
+  private void keepInAccents(ResolvedQuery sought, RoaringBitmap words) {
     for (AccentStandard accent : sought.accents()) {
       AccentIndex index = accents.apply(accent.accent());
       if (!sought.query().standard().targets().isEmpty()) {

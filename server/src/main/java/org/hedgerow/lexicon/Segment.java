@@ -4,7 +4,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.hedgerow.caching.Memo;
+import org.hedgerow.caching.ComputingCache;
 import org.roaringbitmap.RoaringBitmap;
 
 /**
@@ -15,7 +15,7 @@ import org.roaringbitmap.RoaringBitmap;
  * first, so that most of what a new edition answers is known already.
  */
 final class Segment {
-  /** Enough for the list of every value in several accents; each takes a few kilobytes. */
+  /** FullMaterial for the list of every value in several accents; each takes a few kilobytes. */
   static final int QUERIES_KEPT = 1_500;
 
   private final List<Word> words;
@@ -23,8 +23,9 @@ final class Segment {
   private final Map<String, Lazy<AccentIndex>> indexes = new HashMap<>();
   private final Search search;
   private final Lazy<NearbyWords> nearby;
-  private final Passing none;
-  private final Memo<Sought, Passing> kept = Memo.ofSize(QUERIES_KEPT);
+  private final MatchingWords none;
+  private final ComputingCache<ResolvedQuery, MatchingWords> kept =
+      ComputingCache.ofSize(QUERIES_KEPT);
 
   /**
    * @param words in any order, each spelling once
@@ -41,7 +42,7 @@ final class Segment {
     }
     this.search = new Search(this.words, this::index);
     this.nearby = new Lazy<>(() -> new NearbyWords(this.words));
-    this.none = new Passing(this.words, new RoaringBitmap());
+    this.none = new MatchingWords(this.words, new RoaringBitmap());
   }
 
   private static Map<String, Integer> ids(List<Word> words) {
@@ -62,9 +63,9 @@ final class Segment {
     return Optional.ofNullable(ids.get(spelling));
   }
 
-  Passing passing(Sought sought) {
+  MatchingWords passing(ResolvedQuery sought) {
     return search.mayMatch(sought)
-        ? kept.get(sought, missing -> new Passing(words, search.matching(sought)))
+        ? kept.get(sought, missing -> new MatchingWords(words, search.matching(sought)))
         : none;
   }
 

@@ -5,7 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.hedgerow.caching.Memo;
+import org.hedgerow.caching.ComputingCache;
 import org.hedgerow.phonics.AccentCatalogue;
 import org.hedgerow.phonics.Accents;
 import org.hedgerow.phonics.Catalogue;
@@ -16,7 +16,8 @@ final class Speech {
   private final Accents known;
   private final Map<String, AccentCatalogue> accents = new LinkedHashMap<>();
   private final Map<String, Lazy<AccentTools>> tools = new HashMap<>();
-  private final Memo<WordQuery, Sought> sought = Memo.ofSize(Segment.QUERIES_KEPT);
+  private final ComputingCache<WordQuery, ResolvedQuery> sought =
+      ComputingCache.ofSize(Segment.QUERIES_KEPT);
 
   /**
    * @param accents at least one, all with one catalogue
@@ -70,12 +71,12 @@ final class Speech {
   /**
    * @throws IllegalArgumentException if there is no such accent
    */
-  Sought sought(WordQuery query) {
+  ResolvedQuery sought(WordQuery query) {
     return sought.get(query, this::workOut);
   }
 
-  private Sought workOut(WordQuery query) {
-    return new Sought(
+  private ResolvedQuery workOut(WordQuery query) {
+    return new ResolvedQuery(
         query,
         query.accents().stream().map(tag -> standard(query, tag)).toList(),
         query.differsIn().map(tag -> standard(query, tag)));

@@ -22,7 +22,7 @@ public record TagFilter(
     boolean starter) {
 
   /** The best that a word can be shown: an object to hold or to photograph. */
-  public static final int MOST_PICTURABLE = 3;
+  public static final int MAX_PICTURABLE = 3;
 
   /** A child would name the picture with the word, once told. */
   public static final int DRAWABLE = 2;
@@ -31,7 +31,7 @@ public record TagFilter(
   public static final TagFilter NONE = new TagFilter(0, false, Optional.empty(), Set.of(), false);
 
   public TagFilter {
-    if (picturable < 0 || picturable > MOST_PICTURABLE) {
+    if (picturable < 0 || picturable > MAX_PICTURABLE) {
       throw new IllegalArgumentException("picturable is 0 to 3, not " + picturable);
     }
     requireNonNull(partOfSpeech);

@@ -67,7 +67,7 @@ final class TagIndex {
 
   private RoaringBitmap picturable(int least) {
     RoaringBitmap picturable = new RoaringBitmap();
-    for (int level = least; level <= TagFilter.MOST_PICTURABLE; level++) {
+    for (int level = least; level <= TagFilter.MAX_PICTURABLE; level++) {
       picturable.or(of(Tag.PICTURABLE, String.valueOf(level)));
     }
     return picturable;

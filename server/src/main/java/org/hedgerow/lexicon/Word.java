@@ -9,8 +9,8 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import org.hedgerow.phonics.Accents;
 import org.hedgerow.phonics.Pronunciation;
+import org.hedgerow.reading.CheckedWord;
 import org.hedgerow.reading.Inflection;
-import org.hedgerow.reading.Subject;
 
 /**
  * An entry of the bank.
@@ -154,7 +154,7 @@ public record Word(
 
   /** The pronunciations that checks count in an accent: its own, else its parent's. */
   public List<Pronunciation> saidIn(String accent) {
-    return Subject.saidIn(accents.chain(accent), pronunciations);
+    return CheckedWord.saidIn(accents.chain(accent), pronunciations);
   }
 
   /** The pronunciations in some accents that checks count. */
@@ -165,8 +165,8 @@ public record Word(
   }
 
   /** The word as the checks see it. */
-  public Subject subject() {
-    return new Subject(
+  public CheckedWord subject() {
+    return new CheckedWord(
         spelling,
         pronunciations,
         accents,

@@ -24,7 +24,7 @@ public record AccentCatalogue(Accent accent, Catalogue catalogue, List<Realisati
     }
   }
 
-  /** With the same cost for every realisation; what the learning of weights starts from. */
+  /** Uniform costs: the starting point of expectation–maximisation. */
   public static AccentCatalogue unweighted(Accent accent, Catalogue catalogue) {
     List<Realisation> realisations = new ArrayList<>();
     for (Correspondence correspondence : catalogue.correspondences()) {

@@ -15,7 +15,7 @@ final class CompiledCatalogue {
   private final AccentCatalogue source;
   private final int[][] sounds;
   private final SpanPart[] parts;
-  private final Place[] places;
+  private final SpellingContext[] places;
   private final List<int[]> children = new ArrayList<>();
   private final List<int[]> ends = new ArrayList<>();
 
@@ -26,7 +26,7 @@ final class CompiledCatalogue {
     int size = realisations.size();
     sounds = new int[size][];
     parts = new SpanPart[size];
-    places = new Place[size];
+    places = new SpellingContext[size];
     addNode();
     for (int index = 0; index < size; index++) {
       Realisation realisation = realisations.get(index);
@@ -58,7 +58,7 @@ final class CompiledCatalogue {
     return parts[realisation];
   }
 
-  Place place(int realisation) {
+  SpellingContext place(int realisation) {
     return places[realisation];
   }
 
@@ -85,7 +85,7 @@ final class CompiledCatalogue {
     return 0;
   }
 
-  /** The node one letter on, or 0 if no grapheme goes on so. */
+  /** Returns the trie node after this letter, or 0 if no grapheme continues with it. */
   int child(int node, char letter) {
     int index = letter - 'a';
     return index < 0 || index >= LETTERS ? 0 : children.get(node)[index];
@@ -108,10 +108,10 @@ final class CompiledCatalogue {
   }
 
   /** A single vowel letter and the r after it part before a vowel, where each can stand alone. */
-  private Place place(Realisation realisation) {
-    Place declared = realisation.correspondence().place();
-    return declared.equals(Place.ANYWHERE) && parts(realisation)
-        ? Place.parse("not before vowel")
+  private SpellingContext place(Realisation realisation) {
+    SpellingContext declared = realisation.correspondence().place();
+    return declared.equals(SpellingContext.ANYWHERE) && parts(realisation)
+        ? SpellingContext.parse("not before vowel")
         : declared;
   }
 
@@ -129,7 +129,7 @@ final class CompiledCatalogue {
     String letters = realisation.grapheme().text() + "r";
     String said = Sound.joined(realisation.sounds()) + "ɹ";
     return source.realisations().stream()
-        .filter(other -> other.correspondence().place().equals(Place.ANYWHERE))
+        .filter(other -> other.correspondence().place().equals(SpellingContext.ANYWHERE))
         .anyMatch(
             other ->
                 other.grapheme().text().equals(letters)

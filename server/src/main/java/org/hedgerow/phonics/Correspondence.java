@@ -28,7 +28,7 @@ public record Correspondence(
     Grapheme grapheme,
     OptionalInt value,
     CorrespondenceClass kind,
-    Place place,
+    SpellingContext place,
     boolean readsAsOne,
     String keyWord,
     Map<String, List<List<Sound>>> sounds,

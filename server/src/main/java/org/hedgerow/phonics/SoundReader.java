@@ -52,7 +52,7 @@ public final class SoundReader {
     return notation.ipa(symbol).map(ipa -> LOOSE.getOrDefault(ipa, ipa)).flatMap(accent::sound);
   }
 
-  /** {@code K OW1 T} where there is no /oʊ/ is meant in ARPAbet, and only OW1 is at fault. */
+  /** {@code K OW1 T} where there is no /oʊ/ is meant in ARPAbet, and only OW1 is at error. */
   private UnknownSoundException unknown(List<String> symbols) {
     Notation meant = NOTATIONS.get(0);
     for (Notation each : NOTATIONS) {

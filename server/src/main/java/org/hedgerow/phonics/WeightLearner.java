@@ -21,10 +21,10 @@ import java.util.stream.IntStream;
  */
 public final class WeightLearner {
 
-  /** How much of a correspondence's share its ways of being said have in common. */
+  /** Interpolation weight between a correspondence and its realisations. */
   private static final double SHARED = 0.2;
 
-  /** Added to every count, so that a realisation met in no word keeps a small share. */
+  /** Additive smoothing, so that unseen realisations keep some probability. */
   private static final double SMOOTHING = 0.2;
 
   private final AccentCatalogue unweighted;

@@ -24,9 +24,9 @@ import java.util.zip.Inflater;
 record ColourProfile(ICC_ColorSpace space) {
 
   /** The profiles of common screens and cameras have 500 to 4,000 bytes. */
-  private static final int MOST_BYTES = 16_384;
+  private static final int MAX_BYTES = 16_384;
 
-  private static final int LEAST_BYTES = 128;
+  private static final int MIN_BYTES = 128;
   private static final int LOOKUP_TABLE = 0x41324230;
 
   /** Red, green and blue, without alpha. */
@@ -45,7 +45,7 @@ record ColourProfile(ICC_ColorSpace space) {
     Inflater inflater = new Inflater();
     try {
       inflater.setInput(compressed);
-      byte[] profile = new byte[MOST_BYTES + 1];
+      byte[] profile = new byte[MAX_BYTES + 1];
       int length = 0;
       int more;
       do {
@@ -62,7 +62,7 @@ record ColourProfile(ICC_ColorSpace space) {
 
   /** Nothing if the profile can't be used; then colours are taken as sRGB. */
   static Optional<ColourProfile> of(byte[] profile) {
-    if (profile.length < LEAST_BYTES || profile.length > MOST_BYTES) {
+    if (profile.length < MIN_BYTES || profile.length > MAX_BYTES) {
       return Optional.empty();
     }
     try {

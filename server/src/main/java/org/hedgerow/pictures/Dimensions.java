@@ -8,8 +8,8 @@ package org.hedgerow.pictures;
  */
 record Dimensions(int width, int height) {
 
-  static final int MOST_PIXELS = 20_000_000;
-  static final int LONGEST_SIDE = 8_000;
+  static final int MAX_PIXELS = 20_000_000;
+  static final int MAX_SIDE = 8_000;
 
   /** The least a side may have, also after scaling down: less can't be made out in print. */
   static final int SHORTEST_SIDE = 64;
@@ -29,7 +29,7 @@ record Dimensions(int width, int height) {
           "The file says that its picture has no width or no height, so it is damaged. Save the"
               + " picture again and upload that file.");
     }
-    if (Math.max(width, height) > LONGEST_SIDE || width * height > MOST_PIXELS) {
+    if (Math.max(width, height) > MAX_SIDE || width * height > MAX_PIXELS) {
       throw new UnusablePictureException(
           "The picture has %,d × %,d pixels. At most 20 million in all and 8,000 on a side can be"
                   .formatted(width, height)

@@ -12,7 +12,7 @@ final class JpegReading {
    * A scan costs time in proportion to the whole picture, whatever it holds, and there may be
    * thousands in a small file. Progressive pictures have some ten.
    */
-  private static final int MOST_SCANS = 64;
+  private static final int MAX_SCANS = 64;
 
   private static final int START = 0xd8;
   private static final int END = 0xd9;
@@ -148,7 +148,7 @@ final class JpegReading {
     if (size.isEmpty()) {
       throw JpegFile.damaged();
     }
-    if (scans > MOST_SCANS) {
+    if (scans > MAX_SCANS) {
       throw new UnusablePictureException(
           "This JPEG draws its picture over itself too many times. It was refused because such"
               + " files can stop a server. Save the picture as JPEG again and upload that file.");

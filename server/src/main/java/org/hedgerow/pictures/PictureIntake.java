@@ -16,7 +16,7 @@ package org.hedgerow.pictures;
 public final class PictureIntake {
 
   /** The most that is read, in bytes. */
-  public static final int MOST_BYTES = 5 * 1024 * 1024;
+  public static final int MAX_BYTES = 5 * 1024 * 1024;
 
   private final RasterIntake rasters = new RasterIntake();
 
@@ -24,7 +24,7 @@ public final class PictureIntake {
    * @throws UnusablePictureException if no picture can be made of it; the message says what to do
    */
   public CleanPicture take(byte[] upload) {
-    if (upload.length > MOST_BYTES) {
+    if (upload.length > MAX_BYTES) {
       throw new UnusablePictureException(
           "The file has more than 5 MB. Make the picture smaller, 1,024 pixels on the longer side"
               + " are enough, and upload that.");

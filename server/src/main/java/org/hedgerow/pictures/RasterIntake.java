@@ -14,7 +14,7 @@ import org.hedgerow.lexicon.Picture;
 final class RasterIntake {
 
   private static final int AT_THE_SAME_TIME = 2;
-  private static final int LONGEST_WAIT_IN_SECONDS = 20;
+  private static final int MAX_WAIT_IN_SECONDS = 20;
 
   private final Semaphore places = new Semaphore(AT_THE_SAME_TIME, true);
 
@@ -50,7 +50,7 @@ final class RasterIntake {
 
   private void takePlace() {
     try {
-      if (!places.tryAcquire(LONGEST_WAIT_IN_SECONDS, TimeUnit.SECONDS)) {
+      if (!places.tryAcquire(MAX_WAIT_IN_SECONDS, TimeUnit.SECONDS)) {
         throw busy();
       }
     } catch (InterruptedException stopping) {

@@ -26,7 +26,7 @@ final class SvgAttributes {
           entry("offset", SvgValue.SHARE));
 
   /** Only paths and points are long. */
-  private static final int LONGEST_VALUE = 2_000;
+  private static final int MAX_VALUE_LENGTH = 2_000;
 
   private SvgAttributes() {}
 
@@ -42,7 +42,7 @@ final class SvgAttributes {
     }
     SvgValue allowed = VALUES.getOrDefault(name, SvgValue.COORDINATE);
     boolean mayBeLong = allowed == SvgValue.PATH || allowed == SvgValue.POINTS;
-    return (mayBeLong || stripped.length() <= LONGEST_VALUE) && allowed.allows(stripped)
+    return (mayBeLong || stripped.length() <= MAX_VALUE_LENGTH) && allowed.allows(stripped)
         ? Optional.of(stripped)
         : refuse(name, stripped);
   }

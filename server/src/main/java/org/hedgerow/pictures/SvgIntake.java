@@ -13,7 +13,7 @@ import org.hedgerow.lexicon.Picture;
 final class SvgIntake {
 
   /** Ten times what a detailed drawing has; lists show dozens of pictures at once. */
-  static final int MOST_BYTES = 512 * 1024;
+  static final int MAX_BYTES = 512 * 1024;
 
   private static final Set<String> SHAPES =
       Set.of("path", "rect", "circle", "ellipse", "line", "polyline", "polygon", "use");
@@ -34,7 +34,7 @@ final class SvgIntake {
   }
 
   private static void requireFew(byte[] svg) {
-    if (svg.length > MOST_BYTES) {
+    if (svg.length > MAX_BYTES) {
       throw SvgRefusal.large("has more than 512 KB");
     }
   }

@@ -20,10 +20,10 @@ import javax.xml.stream.XMLStreamReader;
  */
 final class SvgReading {
 
-  static final int MOST_ELEMENTS = 5_000;
-  static final int MOST_LEVELS = 50;
+  static final int MAX_ELEMENTS = 5_000;
+  static final int MAX_LEVELS = 50;
 
-  private static final int MOST_ATTRIBUTES = 200;
+  private static final int MAX_ATTRIBUTES = 200;
   private static final String LIMITS = "http://www.oracle.com/xml/jaxp/properties/";
   private static final String SVG = "http://www.w3.org/2000/svg";
   private static final String XHTML = "http://www.w3.org/1999/xhtml";
@@ -72,7 +72,7 @@ final class SvgReading {
     factory.setProperty(XMLInputFactory.IS_SUPPORTING_EXTERNAL_ENTITIES, false);
     factory.setProperty(XMLInputFactory.IS_COALESCING, true);
     factory.setProperty(XMLConstants.ACCESS_EXTERNAL_DTD, "");
-    factory.setProperty(LIMITS + "elementAttributeLimit", String.valueOf(MOST_ATTRIBUTES));
+    factory.setProperty(LIMITS + "elementAttributeLimit", String.valueOf(MAX_ATTRIBUTES));
     return factory;
   }
 
@@ -128,11 +128,11 @@ final class SvgReading {
 
   private void count(int level) {
     elements++;
-    if (elements > MOST_ELEMENTS) {
-      throw SvgRefusal.large("has more than %,d shapes and other parts".formatted(MOST_ELEMENTS));
+    if (elements > MAX_ELEMENTS) {
+      throw SvgRefusal.large("has more than %,d shapes and other parts".formatted(MAX_ELEMENTS));
     }
-    if (level > MOST_LEVELS) {
-      throw SvgRefusal.large("has groups in groups, more than %d deep".formatted(MOST_LEVELS));
+    if (level > MAX_LEVELS) {
+      throw SvgRefusal.large("has groups in groups, more than %d deep".formatted(MAX_LEVELS));
     }
   }
 

@@ -13,8 +13,8 @@ import java.util.stream.Stream;
  */
 final class SvgReferences {
 
-  private static final long MOST_DRAWN = 20_000;
-  private static final int MOST_LEVELS = 30;
+  private static final long MAX_DRAWN = 20_000;
+  private static final int MAX_LEVELS = 30;
 
   private final Map<String, SvgElement> byId = new HashMap<>();
   private final Map<String, Long> drawnById = new HashMap<>();
@@ -40,9 +40,9 @@ final class SvgReferences {
     for (String id : references(element)) {
       drawn += drawn(id, element);
     }
-    if (drawn > MOST_DRAWN) {
+    if (drawn > MAX_DRAWN) {
       throw SvgRefusal.large(
-          "repeats its parts until there are more than %,d".formatted(MOST_DRAWN));
+          "repeats its parts until there are more than %,d".formatted(MAX_DRAWN));
     }
     return drawn;
   }
@@ -58,8 +58,8 @@ final class SvgReferences {
           "a part that is missing (#%s, for <%s>)".formatted(SvgRefusal.quote(id), user.name()),
           "Save it again as plain SVG, or export the picture as PNG, and upload that file.");
     }
-    if (open.size() == MOST_LEVELS) {
-      throw SvgRefusal.large("has parts made of parts, more than %d deep".formatted(MOST_LEVELS));
+    if (open.size() == MAX_LEVELS) {
+      throw SvgRefusal.large("has parts made of parts, more than %d deep".formatted(MAX_LEVELS));
     }
     if (!open.add(id)) {
       throw SvgRefusal.large("has a part that is made of itself (#" + SvgRefusal.quote(id) + ")");

@@ -9,7 +9,7 @@ import java.util.Set;
 /** Why an SVG can't be taken, in words for the person who uploads it. */
 final class SvgRefusal {
 
-  private static final int LONGEST_QUOTE = 60;
+  private static final int MAX_QUOTE_LENGTH = 60;
 
   private static final String NO_PROGRAMS =
       "Pictures may hold no programs: take it out, or draw or export the picture anew, and upload"
@@ -136,6 +136,6 @@ final class SvgRefusal {
   /** What a stranger wrote, short and without what would not print. */
   static String quote(String text) {
     String plain = text.strip().replaceAll("[\\p{C}\\s]+", " ");
-    return plain.length() <= LONGEST_QUOTE ? plain : plain.substring(0, LONGEST_QUOTE) + "…";
+    return plain.length() <= MAX_QUOTE_LENGTH ? plain : plain.substring(0, MAX_QUOTE_LENGTH) + "…";
   }
 }

@@ -65,7 +65,7 @@ final class SvgStyle {
 
   private static final Set<String> FOR_ALL = Set.of("inherit", "initial", "unset");
 
-  private static final int LONGEST_VALUE = 1_500;
+  private static final int MAX_VALUE_LENGTH = 1_500;
 
   /** Of a file's own colours for printing, which stand after those for screens. */
   private static final Pattern PRINT_COLOUR = Pattern.compile("\\s+icc-color\\([^)]*\\)");
@@ -112,7 +112,7 @@ final class SvgStyle {
 
   /** Also of what isn't kept: nothing that draws is that long, and marks hide other letters. */
   private static void requireShortAndPlain(String property, String value) {
-    if (value.length() > LONGEST_VALUE || value.contains("\\")) {
+    if (value.length() > MAX_VALUE_LENGTH || value.contains("\\")) {
       throw SvgRefusal.value(property, value);
     }
   }

@@ -20,7 +20,7 @@ import java.util.regex.Pattern;
 final class SvgStyleSheet {
 
   /** Each is asked of each element. */
-  private static final int MOST_RULES = 300;
+  private static final int MAX_RULES = 300;
 
   private static final String OPEN = "/*";
   private static final String CLOSE = "*/";
@@ -69,9 +69,9 @@ final class SvgStyleSheet {
   }
 
   private static void add(List<Rule> rules, String selectors, String block) {
-    for (String selector : selectors.split(",", MOST_RULES + 1)) {
-      if (rules.size() == MOST_RULES) {
-        throw SvgRefusal.large("has more than %d style rules".formatted(MOST_RULES));
+    for (String selector : selectors.split(",", MAX_RULES + 1)) {
+      if (rules.size() == MAX_RULES) {
+        throw SvgRefusal.large("has more than %d style rules".formatted(MAX_RULES));
       }
       rules.add(rule(selector.strip(), block));
     }

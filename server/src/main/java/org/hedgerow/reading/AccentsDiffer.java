@@ -14,16 +14,16 @@ import org.hedgerow.phonics.Span;
 
 /** A word that fits in some accents and not in others, and which letters make the difference. */
 final class AccentsDiffer {
-  private final Subject subject;
+  private final CheckedWord subject;
   private final Judgement passing;
 
-  private AccentsDiffer(Subject subject, Judgement passing) {
+  private AccentsDiffer(CheckedWord subject, Judgement passing) {
     this.subject = subject;
     this.passing = passing;
   }
 
   /** The finding, if the word passes in some but not all accents. */
-  static Optional<Finding> among(List<Judgement> judgements, Subject subject) {
+  static Optional<Finding> among(List<Judgement> judgements, CheckedWord subject) {
     List<Judgement> others = judgements.stream().filter(each -> !each.passes()).toList();
     return judgements.stream()
         .filter(Judgement::passes)

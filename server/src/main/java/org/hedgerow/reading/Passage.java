@@ -11,7 +11,7 @@ import org.hedgerow.phonics.Span;
 
 /** An aligned pronunciation of a word, beside the standard that it is measured by. */
 final class Passage {
-  private final Subject subject;
+  private final CheckedWord subject;
   private final String accent;
   private final String spoken;
   private final Alignment alignment;
@@ -25,7 +25,7 @@ final class Passage {
    * @param spoken the accent of the pronunciation, which may be the other's parent
    */
   Passage(
-      Subject subject,
+      CheckedWord subject,
       String accent,
       String spoken,
       Alignment alignment,

@@ -6,11 +6,11 @@ import java.util.Optional;
 /** The named sets of reading rules, the usual one first. */
 public record RuleSets(List<RuleSet> all) {
 
-  private static final RuleSet USUAL =
+  private static final RuleSet DEFAULT =
       new RuleSet("usual", "The usual rules", ReadingRules.DEFAULT, "Used by default.");
 
   /** Where nobody has named any others. */
-  public static final RuleSets USUAL_ONLY = new RuleSets(List.of(USUAL));
+  public static final RuleSets DEFAULT_ONLY = new RuleSets(List.of(DEFAULT));
 
   /**
    * @throws IllegalArgumentException if the first isn't what counts where nothing is chosen, or two

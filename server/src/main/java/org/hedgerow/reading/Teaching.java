@@ -13,7 +13,7 @@ public record Teaching(RuleSets rules, List<Sequence> sequences, SightWordSets s
 
   /** Where nobody has said anything. */
   public static final Teaching NONE =
-      new Teaching(RuleSets.USUAL_ONLY, List.of(), SightWordSets.NONE);
+      new Teaching(RuleSets.DEFAULT_ONLY, List.of(), SightWordSets.NONE);
 
   /** The sequence of this name, if there is one. */
   public Optional<Sequence> sequence(String name) {

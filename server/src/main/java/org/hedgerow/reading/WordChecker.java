@@ -28,7 +28,7 @@ public final class WordChecker {
   /**
    * @param accents tags of the accents in which the word must pass; at least one
    */
-  public Check check(Subject subject, Standard standard, List<String> accents) {
+  public Check check(CheckedWord subject, Standard standard, List<String> accents) {
     List<Finding> findings = new ArrayList<>(aboutTheWord(subject, standard));
     Verdict verdict = worst(findings);
     List<Judgement> judgements = new ArrayList<>();
@@ -43,7 +43,7 @@ public final class WordChecker {
         subject.spelling(), verdict, List.copyOf(new LinkedHashSet<>(findings)), !subject.known());
   }
 
-  private static List<Finding> aboutTheWord(Subject subject, Standard standard) {
+  private static List<Finding> aboutTheWord(CheckedWord subject, Standard standard) {
     List<Finding> findings = new ArrayList<>();
     if (!subject.known()) {
       findings.add(Finding.ofWord(FindingCode.UNKNOWN_WORD, unknown(subject)));
@@ -61,7 +61,7 @@ public final class WordChecker {
     return findings;
   }
 
-  private static String unknown(Subject subject) {
+  private static String unknown(CheckedWord subject) {
     return subject.pronunciations().isEmpty()
         ? "the bank does not hold this word, and its sounds cannot be guessed"
         : "the bank does not hold this word; its sounds are a guess from its letters";
@@ -74,7 +74,7 @@ public final class WordChecker {
     return Finding.ofWord(FindingCode.INFLECTED, message);
   }
 
-  private Judgement judge(Subject subject, String accent, Standard standard) {
+  private Judgement judge(CheckedWord subject, String accent, Standard standard) {
     List<Pronunciation> said = subject.saidIn(accent);
     if (said.isEmpty()) {
       return unsaid(subject, accent);
@@ -93,7 +93,7 @@ public final class WordChecker {
     return new Judgement(accent, verdicts.stream().reduce(Verdict.PASS, Verdict::and), findings);
   }
 
-  private static Judgement unsaid(Subject subject, String accent) {
+  private static Judgement unsaid(CheckedWord subject, String accent) {
     if (!subject.known()) {
       return new Judgement(accent, Verdict.LOOK, List.of());
     }
@@ -113,7 +113,7 @@ public final class WordChecker {
   }
 
   private List<Finding> find(
-      Subject subject, String accent, Pronunciation pronunciation, Standard standard) {
+      CheckedWord subject, String accent, Pronunciation pronunciation, Standard standard) {
     if (pronunciation.alignment().isEmpty()) {
       return List.of(unexplained(accent, pronunciation));
     }

@@ -2,17 +2,17 @@ package org.hedgerow.review;
 
 import static java.util.stream.Collectors.joining;
 
-import org.hedgerow.accounts.FieldFault;
+import org.hedgerow.accounts.FieldError;
 import org.hedgerow.lexicon.Lexicon;
 
 /** What is said about accents that nobody knows. */
 final class Accented {
   private Accented() {}
 
-  static FieldFault unknown(String field, String accent, Lexicon lexicon) {
+  static FieldError unknown(String field, String accent, Lexicon lexicon) {
     String known =
         lexicon.accents().stream().map(each -> each.accent().tag()).collect(joining(", "));
-    return new FieldFault(
+    return new FieldError(
         field,
         accent.isEmpty()
             ? "Say which accent it is: %s.".formatted(known)

@@ -5,22 +5,23 @@ import java.util.List;
 import java.util.Set;
 import org.hedgerow.accounts.Account;
 import org.hedgerow.accounts.Actor;
-import org.hedgerow.accounts.RefusedException;
+import org.hedgerow.accounts.RejectedException;
 
 /**
  * Puts a contribution into the bank, in an edition of its own; where the centre wants two reviewers
  * to agree, the first only votes. A vote counts for the revision that it was given to.
  */
 final class Approve implements DecisionStep {
-  private final Workroom room;
+  private final ReviewContext room;
 
-  Approve(Workroom room) {
+  Approve(ReviewContext room) {
     this.room = room;
   }
 
   @Override
-  public Outcome take(ReviewPage page, Contribution present, Actor actor, DecisionRequest request) {
-    Set<Integer> voters = voters(page.decisions().on(present.id()), present.revision());
+  public Outcome take(
+      ReviewUnitOfWork unit, Contribution present, Actor actor, DecisionRequest request) {
+    Set<Integer> voters = voters(unit.decisions().on(present.id()), present.revision());
     int voter = actor.account().map(Account::id).orElseThrow();
     boolean again = !voters.add(voter);
     boolean enough = voters.size() >= room.votes().getAsInt();
@@ -30,7 +31,7 @@ final class Approve implements DecisionStep {
               .formatted(present.id()),
           present);
     }
-    return enough ? publish(page, present, actor) : vote(page, present);
+    return enough ? publish(unit, present, actor) : vote(unit, present);
   }
 
   private static Set<Integer> voters(List<Decision> decisions, int revision) {
@@ -48,20 +49,20 @@ final class Approve implements DecisionStep {
   }
 
   /** A vote is for something that could be published now. */
-  private Outcome vote(ReviewPage page, Contribution present) {
-    RefusedException.throwIfAny(present.content().faults(room.basis(page)));
+  private Outcome vote(ReviewUnitOfWork unit, Contribution present) {
+    RejectedException.throwIfAny(present.content().errors(room.basis(unit)));
     return Outcome.of(present);
   }
 
-  private Outcome publish(ReviewPage page, Contribution present, Actor actor) {
-    page.bank().lock();
-    Basis basis = room.basis(page);
+  private Outcome publish(ReviewUnitOfWork unit, Contribution present, Actor actor) {
+    unit.bank().lock();
+    BankSnapshot basis = room.basis(unit);
     Proposal proposal = present.proposal();
-    RefusedException.throwIfAny(present.content().faults(basis));
+    RejectedException.throwIfAny(present.content().errors(basis));
     Change change =
-        Overruled.of(page.decisions().on(present.id()), present.revision())
+        Overruled.of(unit.decisions().on(present.id()), present.revision())
             .on(proposal.change(basis, present.name()));
-    int edition = page.bank().publish(change, proposal.summary(), actor, present.id(), room.now());
+    int edition = unit.bank().publish(change, proposal.summary(), actor, present.id(), room.now());
     return Outcome.published(present.publishedIn(edition, room.now()), edition);
   }
 }

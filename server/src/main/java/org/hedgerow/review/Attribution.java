@@ -2,39 +2,39 @@ package org.hedgerow.review;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.hedgerow.accounts.FieldFault;
+import org.hedgerow.accounts.FieldError;
 import org.hedgerow.lexicon.Picture;
 import org.hedgerow.pictures.Licence;
 
 /** Who made a picture, and on what terms it may be used. */
 final class Attribution {
-  private static final int LONGEST = 200;
+  private static final int MAX_LENGTH = 200;
 
   private Attribution() {}
 
-  static List<FieldFault> faults(NewPicture picture) {
-    List<FieldFault> faults = new ArrayList<>();
-    require(picture.title(), "title", "Say what the picture shows.", faults);
-    require(picture.author(), "author", "Say who made the picture.", faults);
+  static List<FieldError> errors(NewPicture picture) {
+    List<FieldError> errors = new ArrayList<>();
+    require(picture.title(), "title", "Say what the picture shows.", errors);
+    require(picture.author(), "author", "Say who made the picture.", errors);
     if (Licence.of(picture.licence()).isEmpty()) {
-      faults.add(new FieldFault("licence", "Choose the licence that the picture is under."));
+      errors.add(new FieldError("licence", "Choose the licence that the picture is under."));
     }
-    if (picture.source().length() > LONGEST) {
-      faults.add(tooLong("source"));
+    if (picture.source().length() > MAX_LENGTH) {
+      errors.add(tooLong("source"));
     }
-    return faults;
+    return errors;
   }
 
-  private static void require(String text, String field, String missing, List<FieldFault> faults) {
+  private static void require(String text, String field, String missing, List<FieldError> errors) {
     if (text.isEmpty()) {
-      faults.add(new FieldFault(field, missing));
-    } else if (text.length() > LONGEST) {
-      faults.add(tooLong(field));
+      errors.add(new FieldError(field, missing));
+    } else if (text.length() > MAX_LENGTH) {
+      errors.add(tooLong(field));
     }
   }
 
-  private static FieldFault tooLong(String field) {
-    return new FieldFault(field, "At most %d characters.".formatted(LONGEST));
+  private static FieldError tooLong(String field) {
+    return new FieldError(field, "At most %d characters.".formatted(MAX_LENGTH));
   }
 
   /**

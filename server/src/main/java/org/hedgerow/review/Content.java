@@ -3,7 +3,7 @@ package org.hedgerow.review;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.hedgerow.accounts.FieldFault;
+import org.hedgerow.accounts.FieldError;
 import org.hedgerow.lexicon.Lexicon;
 import org.hedgerow.phonics.Correspondence;
 
@@ -15,7 +15,7 @@ import org.hedgerow.phonics.Correspondence;
  * @param note what else a reviewer should know; or an empty text
  */
 public record Content(Proposal proposal, String wantedFor, String note) {
-  private static final int LONGEST_NOTE = 2_000;
+  private static final int MAX_NOTE_LENGTH = 2_000;
 
   public Content {
     wantedFor = Given.text(wantedFor);
@@ -23,17 +23,17 @@ public record Content(Proposal proposal, String wantedFor, String note) {
   }
 
   /** What is missing or wrong, so that it can't be submitted or approved; empty if nothing. */
-  List<FieldFault> faults(Basis basis) {
-    List<FieldFault> faults = new ArrayList<>(proposal.faults(basis));
+  List<FieldError> errors(BankSnapshot basis) {
+    List<FieldError> errors = new ArrayList<>(proposal.errors(basis));
     if (!wantedFor.isEmpty() && target(basis.lexicon()).isEmpty()) {
-      faults.add(
-          new FieldFault(
+      errors.add(
+          new FieldError(
               "wantedFor", "“%s” is no phonogram value, as oa 1 is.".formatted(wantedFor)));
     }
-    if (note.length() > LONGEST_NOTE) {
-      faults.add(new FieldFault("note", "At most %d characters.".formatted(LONGEST_NOTE)));
+    if (note.length() > MAX_NOTE_LENGTH) {
+      errors.add(new FieldError("note", "At most %d characters.".formatted(MAX_NOTE_LENGTH)));
     }
-    return faults;
+    return errors;
   }
 
   /** The value that it is meant for, if there is such a one. */

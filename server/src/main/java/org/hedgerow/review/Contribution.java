@@ -21,14 +21,14 @@ import java.util.OptionalInt;
 public record Contribution(
     int id,
     Content content,
-    State state,
+    ContributionState state,
     int revision,
     Person author,
     Instant made,
     Instant changed,
     Optional<Instant> submitted,
     List<String> serves,
-    List<Remark> remarks,
+    List<ContributionFinding> remarks,
     OptionalInt edition) {
   public Contribution {
     serves = List.copyOf(serves);
@@ -39,7 +39,7 @@ public record Contribution(
     return content.proposal();
   }
 
-  public Kind kind() {
+  public ContributionKind kind() {
     return proposal().kind();
   }
 
@@ -53,7 +53,7 @@ public record Contribution(
   }
 
   /** The same in another state. */
-  Contribution in(State next, Instant now) {
+  Contribution in(ContributionState next, Instant now) {
     return new Contribution(
         id, content, next, revision, author, made, now, submitted, serves, remarks, edition);
   }
@@ -79,7 +79,7 @@ public record Contribution(
     return new Contribution(
         id,
         content,
-        State.SUBMITTED,
+        ContributionState.SUBMITTED,
         revision,
         author,
         made,
@@ -95,7 +95,7 @@ public record Contribution(
     return new Contribution(
         id,
         content,
-        State.APPROVED,
+        ContributionState.APPROVED,
         revision,
         author,
         made,

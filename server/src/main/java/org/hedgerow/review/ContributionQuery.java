@@ -19,15 +19,15 @@ import org.hedgerow.accounts.Actor;
  * @param limit how many at most
  */
 public record ContributionQuery(
-    Set<State> states,
-    Optional<Kind> kind,
+    Set<ContributionState> states,
+    Optional<ContributionKind> kind,
     OptionalInt authorId,
     Optional<String> serves,
     Optional<String> about,
     OptionalInt before,
     int viewerId,
     int limit) {
-  public static final int MOST = 1000;
+  public static final int MAX = 1000;
 
   public ContributionQuery {
     states = Set.copyOf(states);
@@ -65,7 +65,7 @@ public record ContributionQuery(
     return new ContributionQuery(states, kind, authorId, serves, about, before, viewerId, most);
   }
 
-  public ContributionQuery in(Set<State> wanted) {
+  public ContributionQuery in(Set<ContributionState> wanted) {
     return new ContributionQuery(wanted, kind, authorId, serves, about, before, viewerId, limit);
   }
 

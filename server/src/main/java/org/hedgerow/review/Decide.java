@@ -5,21 +5,21 @@ import java.util.List;
 import java.util.Map;
 import org.hedgerow.accounts.Account;
 import org.hedgerow.accounts.Actor;
-import org.hedgerow.accounts.FieldFault;
-import org.hedgerow.accounts.RefusedException;
+import org.hedgerow.accounts.FieldError;
+import org.hedgerow.accounts.RejectedException;
 import org.hedgerow.accounts.Role;
 import org.hedgerow.review.DecisionStep.Outcome;
 
 /** Decides on contributions: who may, on what, and what is recorded of it. */
 public final class Decide {
-  private static final int LONGEST_COMMENT = 2_000;
+  private static final int MAX_COMMENT_LENGTH = 2_000;
 
-  private final Workroom room;
+  private final ReviewContext room;
   private final DecisionStep approve;
   private final DecisionStep undoApproval;
   private final DecisionStep reopen;
 
-  Decide(Workroom room) {
+  Decide(ReviewContext room) {
     this.room = room;
     this.approve = new Approve(room);
     this.undoApproval = new UndoApproval(room);
@@ -28,10 +28,10 @@ public final class Decide {
 
   /**
    * @return the contribution as it is from now on
-   * @throws NotYoursException if it is the reviewer's own
-   * @throws StaleException if it has been changed since the reviewer saw it
+   * @throws OwnershipException if it is the reviewer's own
+   * @throws StaleRevisionException if it has been changed since the reviewer saw it
    * @throws ConflictException if somebody else was faster
-   * @throws RefusedException if a comment is missing or too long, or what is approved doesn't fit
+   * @throws RejectedException if a comment is missing or too long, or what is approved doesn't fit
    *     the bank any more
    */
   public Contribution execute(Actor actor, DecisionRequest request) {
@@ -42,12 +42,12 @@ public final class Decide {
     requireComment(kind, reason);
     Outcome outcome =
         room.inTransaction(
-            page -> {
+            unit -> {
               Contribution present =
-                  Workroom.visible(page.contributions().lock(request.contribution()), actor);
+                  ReviewContext.visible(unit.contributions().lock(request.contribution()), actor);
               requireMayDecide(actor, present, request.revision(), kind);
-              Outcome taken = step(kind).take(page, present, actor, request);
-              write(page, actor, reviewer, present, taken, kind, reason);
+              Outcome taken = step(kind).take(unit, present, actor, request);
+              write(unit, actor, reviewer, present, taken, kind, reason);
               return taken;
             });
     outcome.edition().ifPresent(room.published());
@@ -57,32 +57,33 @@ public final class Decide {
   private DecisionStep step(DecisionKind kind) {
     return switch (kind) {
       case APPROVE -> approve;
-      case RETURN -> moved(State.RETURNED);
-      case DECLINE -> moved(State.DECLINED);
+      case RETURN -> moved(ContributionState.RETURNED);
+      case DECLINE -> moved(ContributionState.DECLINED);
       case OVERRULE -> Overrule.STEP;
       case WITHDRAW -> undoApproval;
       case REOPEN -> reopen;
     };
   }
 
-  private DecisionStep moved(State state) {
-    return (page, present, actor, request) -> Outcome.of(present.in(state, room.now()));
+  private DecisionStep moved(ContributionState state) {
+    return (unit, present, actor, request) -> Outcome.of(present.in(state, room.now()));
   }
 
   private static void requireComment(DecisionKind kind, String comment) {
     if (kind.needsComment() && comment.isEmpty()) {
-      RefusedException.throwIfAny(List.of(new FieldFault("comment", "Say why, in a sentence.")));
+      RejectedException.throwIfAny(List.of(new FieldError("comment", "Say why, in a sentence.")));
     }
-    if (comment.length() > LONGEST_COMMENT) {
-      RefusedException.throwIfAny(
-          List.of(new FieldFault("comment", "At most %d characters.".formatted(LONGEST_COMMENT))));
+    if (comment.length() > MAX_COMMENT_LENGTH) {
+      RejectedException.throwIfAny(
+          List.of(
+              new FieldError("comment", "At most %d characters.".formatted(MAX_COMMENT_LENGTH))));
     }
   }
 
   private static void requireMayDecide(
       Actor actor, Contribution present, int revision, DecisionKind kind) {
     if (actor.is(present.author().accountId())) {
-      throw new NotYoursException("Nobody decides on their own contribution");
+      throw new OwnershipException("Nobody decides on their own contribution");
     }
     if (!kind.isPossible(present.state())) {
       throw ConflictException.of(kind.done(), present);
@@ -91,7 +92,7 @@ public final class Decide {
   }
 
   private void write(
-      ReviewPage page,
+      ReviewUnitOfWork unit,
       Actor actor,
       Account reviewer,
       Contribution before,
@@ -100,16 +101,16 @@ public final class Decide {
       String comment) {
     Contribution after = outcome.contribution();
     if (!after.equals(before)) {
-      page.contributions().save(after);
+      unit.contributions().save(after);
     }
-    page.decisions()
+    unit.decisions()
         .add(
             after,
             new NewDecision(kind, comment, outcome.overruled(), outcome.edition()),
             Person.of(reviewer),
             room.now());
     room.record(
-        page,
+        unit,
         actor,
         kind.done(),
         after,

@@ -31,11 +31,11 @@ public enum DecisionKind {
   }
 
   /** Whether it can be decided on something in this state. */
-  public boolean isPossible(State state) {
+  public boolean isPossible(ContributionState state) {
     return switch (this) {
-      case APPROVE, RETURN, DECLINE, OVERRULE -> state == State.SUBMITTED;
-      case WITHDRAW -> state == State.APPROVED;
-      case REOPEN -> state == State.RETURNED || state == State.DECLINED;
+      case APPROVE, RETURN, DECLINE, OVERRULE -> state == ContributionState.SUBMITTED;
+      case WITHDRAW -> state == ContributionState.APPROVED;
+      case REOPEN -> state == ContributionState.RETURNED || state == ContributionState.DECLINED;
     };
   }
 

@@ -11,7 +11,7 @@ interface DecisionStep {
   /**
    * @param present as the reviewer saw it
    */
-  Outcome take(ReviewPage page, Contribution present, Actor actor, DecisionRequest request);
+  Outcome take(ReviewUnitOfWork unit, Contribution present, Actor actor, DecisionRequest request);
 
   /**
    * What came of it.

@@ -6,9 +6,9 @@ import org.hedgerow.accounts.Role;
 
 /** Deletes a draft that was never decided on; what was decided stays for good. */
 public final class Discard {
-  private final Workroom room;
+  private final ReviewContext room;
 
-  Discard(Workroom room) {
+  Discard(ReviewContext room) {
     this.room = room;
   }
 
@@ -20,7 +20,7 @@ public final class Discard {
     room.inTransaction(
         page -> {
           Contribution present = Own.lock(page, actor, id, revision);
-          if (present.state() != State.DRAFT) {
+          if (present.state() != ContributionState.DRAFT) {
             throw ConflictException.of("discarded", present);
           }
           if (!page.decisions().on(id).isEmpty()) {

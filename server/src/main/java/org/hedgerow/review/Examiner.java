@@ -16,9 +16,9 @@ import org.hedgerow.phonics.Alignment;
 import org.hedgerow.phonics.Correspondence;
 import org.hedgerow.phonics.Span;
 import org.hedgerow.reading.Check;
+import org.hedgerow.reading.CheckedWord;
 import org.hedgerow.reading.ReadingRules;
 import org.hedgerow.reading.Standard;
-import org.hedgerow.reading.Subject;
 import org.hedgerow.reading.Verdict;
 import org.hedgerow.reading.WordChecker;
 import org.hedgerow.sentences.SentenceCheck;
@@ -41,19 +41,19 @@ final class Examiner {
   }
 
   /**
-   * @param content without faults on the basis
+   * @param content without errors on the basis
    */
-  Examination examine(Content content, Basis basis) {
+  Examination examine(Content content, BankSnapshot basis) {
     Change change = content.proposal().change(basis, "");
-    List<Remark> remarks = new ArrayList<>();
+    List<ContributionFinding> remarks = new ArrayList<>();
     Set<String> serves = new TreeSet<>();
     Optional<Correspondence> target = content.target(lexicon);
     for (Word word : change.words()) {
-      Subject subject = word.among(accents).subject();
+      CheckedWord subject = word.among(accents).subject();
       List<String> said = saidIn(subject);
       Standard standard = target.map(Standard::of).orElse(anything(word));
       Check check = checker.check(subject, standard, said);
-      check.findings().forEach(finding -> remarks.add(Remark.of(finding)));
+      check.findings().forEach(finding -> remarks.add(ContributionFinding.of(finding)));
       serves.addAll(serves(subject, said));
     }
     change.sentences().forEach(sentence -> serves.add(sentence.value().label()));
@@ -63,25 +63,28 @@ final class Examiner {
   }
 
   /** By the usual rules and with the usual sight words. */
-  private List<Remark> remarks(Sentence sentence) {
+  private List<ContributionFinding> remarks(Sentence sentence) {
     SentenceStandard standard =
         new SentenceStandard(
             Standard.of(sentence.value()),
             sentence.accents(),
             lexicon.plans().sightWords().usualWords(),
-            SentenceStandard.USUAL_TARGETS,
-            SentenceStandard.USUAL_WORDS);
+            SentenceStandard.DEFAULT_TARGETS,
+            SentenceStandard.DEFAULT_WORDS);
     SentenceCheck check = new SentenceChecker(lexicon, standard).check(sentence.text());
-    List<Remark> remarks = new ArrayList<>(check.findings().stream().map(Remark::of).toList());
+    List<ContributionFinding> remarks =
+        new ArrayList<>(check.findings().stream().map(ContributionFinding::of).toList());
     check.tokens().stream()
         .flatMap(token -> token.word().stream())
         .filter(word -> word.verdict() != Verdict.PASS)
-        .forEach(word -> word.findings().forEach(each -> remarks.add(Remark.of(word, each))));
+        .forEach(
+            word ->
+                word.findings().forEach(each -> remarks.add(ContributionFinding.of(word, each))));
     return remarks;
   }
 
   /** The accents of the bank in which the word is said, an accent like its parent's left out. */
-  private List<String> saidIn(Subject subject) {
+  private List<String> saidIn(CheckedWord subject) {
     return lexicon.accents().stream()
         .map(AccentCatalogue::accent)
         .map(Accent::tag)
@@ -90,7 +93,7 @@ final class Examiner {
         .toList();
   }
 
-  /** For a word that nobody wants for something, whatever phonogram it holds is no fault. */
+  /** For a word that nobody wants for something, whatever phonogram it holds is no error. */
   private static Standard anything(Word word) {
     Set<Correspondence> held = new HashSet<>();
     word.pronunciations().stream()
@@ -102,7 +105,7 @@ final class Examiner {
     return new Standard(ReadingRules.DEFAULT, Set.of(), held);
   }
 
-  private Set<String> serves(Subject subject, List<String> said) {
+  private Set<String> serves(CheckedWord subject, List<String> said) {
     Set<String> serves = new TreeSet<>();
     for (Correspondence value : held(subject)) {
       for (String accent : said) {
@@ -115,7 +118,7 @@ final class Examiner {
     return serves;
   }
 
-  private static List<Correspondence> held(Subject subject) {
+  private static List<Correspondence> held(CheckedWord subject) {
     return subject.pronunciations().stream()
         .flatMap(each -> each.alignment().stream().map(Alignment::spans))
         .flatMap(List::stream)

@@ -5,7 +5,7 @@ import java.util.BitSet;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import org.hedgerow.accounts.FieldFault;
+import org.hedgerow.accounts.FieldError;
 import org.hedgerow.phonics.AccentCatalogue;
 import org.hedgerow.phonics.Alignment;
 import org.hedgerow.phonics.Grapheme;
@@ -22,28 +22,28 @@ import org.hedgerow.phonics.UnknownSoundException;
  */
 record HandAlignment(String spelling, List<Sound> said, AccentCatalogue catalogue) {
 
-  List<FieldFault> faults(String field, List<Piece> pieces) {
-    List<FieldFault> faults = new ArrayList<>();
+  List<FieldError> errors(String field, List<LetterGroup> pieces) {
+    List<FieldError> errors = new ArrayList<>();
     if (!coversEveryLetterOnce(pieces)) {
-      faults.add(new FieldFault(field, "Each letter must belong to one group."));
-      return faults;
+      errors.add(new FieldError(field, "Each letter must belong to one group."));
+      return errors;
     }
-    for (Piece piece : inOrder(pieces)) {
+    for (LetterGroup piece : inOrder(pieces)) {
       if (realisation(piece).isEmpty()) {
-        faults.add(new FieldFault(field, noCorrespondence(piece)));
+        errors.add(new FieldError(field, noCorrespondence(piece)));
       }
     }
-    if (faults.isEmpty() && !of(pieces).sounds().equals(said)) {
-      faults.add(
-          new FieldFault(
+    if (errors.isEmpty() && !of(pieces).sounds().equals(said)) {
+      errors.add(
+          new FieldError(
               field,
               "The sounds of the pieces, in the order of the letters, must be /%s/."
                   .formatted(Sound.spaced(said))));
     }
-    return faults;
+    return errors;
   }
 
-  Alignment of(List<Piece> pieces) {
+  Alignment of(List<LetterGroup> pieces) {
     return new Alignment(
         inOrder(pieces).stream()
             .map(piece -> new Span(piece.letters(), realisation(piece).orElseThrow()))
@@ -51,9 +51,9 @@ record HandAlignment(String spelling, List<Sound> said, AccentCatalogue catalogu
         Double.POSITIVE_INFINITY);
   }
 
-  private boolean coversEveryLetterOnce(List<Piece> pieces) {
+  private boolean coversEveryLetterOnce(List<LetterGroup> pieces) {
     BitSet covered = new BitSet();
-    for (Piece piece : pieces) {
+    for (LetterGroup piece : pieces) {
       int last = -1;
       for (int letter : piece.letters()) {
         if (letter <= last || letter >= spelling.length() || covered.get(letter)) {
@@ -69,13 +69,13 @@ record HandAlignment(String spelling, List<Sound> said, AccentCatalogue catalogu
     return covered.cardinality() == spelling.length();
   }
 
-  private static List<Piece> inOrder(List<Piece> pieces) {
+  private static List<LetterGroup> inOrder(List<LetterGroup> pieces) {
     return pieces.stream()
-        .sorted(Comparator.comparingInt((Piece piece) -> piece.letters().get(0)))
+        .sorted(Comparator.comparingInt((LetterGroup piece) -> piece.letters().get(0)))
         .toList();
   }
 
-  private Optional<Realisation> realisation(Piece piece) {
+  private Optional<Realisation> realisation(LetterGroup piece) {
     try {
       List<Sound> sounds =
           piece.sound().isEmpty()
@@ -88,7 +88,7 @@ record HandAlignment(String spelling, List<Sound> said, AccentCatalogue catalogu
   }
 
   /** Letters side by side, or a vowel letter and an e with something between. */
-  private Optional<Grapheme> grapheme(Piece piece) {
+  private Optional<Grapheme> grapheme(LetterGroup piece) {
     int first = piece.letters().get(0);
     int count = piece.letters().size();
     int last = piece.letters().get(count - 1);
@@ -102,7 +102,7 @@ record HandAlignment(String spelling, List<Sound> said, AccentCatalogue catalogu
         : Optional.empty();
   }
 
-  private String noCorrespondence(Piece piece) {
+  private String noCorrespondence(LetterGroup piece) {
     StringBuilder letters = new StringBuilder();
     piece.letters().forEach(letter -> letters.append(spelling.charAt(letter)));
     return piece.sound().isEmpty()

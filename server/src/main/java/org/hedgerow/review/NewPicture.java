@@ -2,7 +2,7 @@ package org.hedgerow.review;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.hedgerow.accounts.FieldFault;
+import org.hedgerow.accounts.FieldError;
 import org.hedgerow.lexicon.Tag;
 
 /**
@@ -27,8 +27,8 @@ public record NewPicture(
   }
 
   @Override
-  public Kind kind() {
-    return Kind.PICTURE;
+  public ContributionKind kind() {
+    return ContributionKind.PICTURE;
   }
 
   @Override
@@ -37,18 +37,18 @@ public record NewPicture(
   }
 
   @Override
-  public List<FieldFault> faults(Basis basis) {
-    List<FieldFault> faults = new ArrayList<>(basis.missing(spelling));
+  public List<FieldError> errors(BankSnapshot basis) {
+    List<FieldError> errors = new ArrayList<>(basis.missing(spelling));
     if (basis.uploads().apply(upload).isEmpty()) {
-      faults.add(new FieldFault("upload", "Choose a picture: PNG, JPEG or SVG."));
+      errors.add(new FieldError("upload", "Choose a picture: PNG, JPEG or SVG."));
     }
-    faults.addAll(Attribution.faults(this));
-    return faults;
+    errors.addAll(Attribution.errors(this));
+    return errors;
   }
 
   /** The same picture may be proposed again with another author, and both editions are right. */
   @Override
-  public Change change(Basis basis, String source) {
+  public Change change(BankSnapshot basis, String source) {
     String id = source.replace(' ', '-');
     return Change.of(
         basis.word(spelling).orElseThrow().tagged(new Tag(Tag.PICTURE, id, source)).approved(),

@@ -2,7 +2,7 @@ package org.hedgerow.review;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.hedgerow.accounts.FieldFault;
+import org.hedgerow.accounts.FieldError;
 import org.hedgerow.lexicon.Word;
 import org.hedgerow.phonics.Pronunciation;
 
@@ -12,16 +12,16 @@ import org.hedgerow.phonics.Pronunciation;
  * @param saying the pronunciation
  * @param instead whether it takes the place of those that the bank has in the accent
  */
-public record NewPronunciation(String spelling, Saying saying, boolean instead)
+public record NewPronunciation(String spelling, ProposedPronunciation saying, boolean instead)
     implements Proposal {
   public NewPronunciation {
     spelling = Given.text(spelling);
-    saying = Saying.given(saying);
+    saying = ProposedPronunciation.given(saying);
   }
 
   @Override
-  public Kind kind() {
-    return Kind.PRONUNCIATION;
+  public ContributionKind kind() {
+    return ContributionKind.PRONUNCIATION;
   }
 
   @Override
@@ -30,19 +30,19 @@ public record NewPronunciation(String spelling, Saying saying, boolean instead)
   }
 
   @Override
-  public List<FieldFault> faults(Basis basis) {
-    List<FieldFault> faults = new ArrayList<>(basis.missing(spelling));
-    faults.addAll(saying.faults("saying", spelling, basis.lexicon()));
-    if (faults.isEmpty() && isThere(basis)) {
-      faults.add(
-          new FieldFault(
+  public List<FieldError> errors(BankSnapshot basis) {
+    List<FieldError> errors = new ArrayList<>(basis.missing(spelling));
+    errors.addAll(saying.errors("saying", spelling, basis.lexicon()));
+    if (errors.isEmpty() && isThere(basis)) {
+      errors.add(
+          new FieldError(
               "saying",
               "The bank has this pronunciation already. To split it differently, suggest a correction."));
     }
-    return faults;
+    return errors;
   }
 
-  private boolean isThere(Basis basis) {
+  private boolean isThere(BankSnapshot basis) {
     Pronunciation wanted = saying.pronunciation(spelling, basis.lexicon(), "");
     return !instead
         && basis.word(spelling).orElseThrow().pronunciations().stream()
@@ -55,7 +55,7 @@ public record NewPronunciation(String spelling, Saying saying, boolean instead)
 
   /** The new one stands after the others of its accent: the first is the usual one. */
   @Override
-  public Change change(Basis basis, String source) {
+  public Change change(BankSnapshot basis, String source) {
     Word word = basis.word(spelling).orElseThrow();
     List<Pronunciation> all = new ArrayList<>();
     for (Pronunciation each : word.pronunciations()) {

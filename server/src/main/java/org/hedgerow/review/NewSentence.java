@@ -4,7 +4,7 @@ import com.fasterxml.jackson.annotation.JsonAlias;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.hedgerow.accounts.FieldFault;
+import org.hedgerow.accounts.FieldError;
 import org.hedgerow.lexicon.Lexicon;
 import org.hedgerow.lexicon.Sentence;
 import org.hedgerow.phonics.Correspondence;
@@ -19,7 +19,7 @@ import org.hedgerow.phonics.Correspondence;
 public record NewSentence(
     String text, String phonogram, int value, @JsonAlias("accent") List<String> accents)
     implements Proposal {
-  static final int LONGEST = 300;
+  static final int MAX_LENGTH = 300;
 
   public NewSentence {
     text = Given.text(text);
@@ -28,8 +28,8 @@ public record NewSentence(
   }
 
   @Override
-  public Kind kind() {
-    return Kind.SENTENCE;
+  public ContributionKind kind() {
+    return ContributionKind.SENTENCE;
   }
 
   @Override
@@ -43,29 +43,29 @@ public record NewSentence(
   }
 
   @Override
-  public List<FieldFault> faults(Basis basis) {
-    List<FieldFault> faults = new ArrayList<>();
+  public List<FieldError> errors(BankSnapshot basis) {
+    List<FieldError> errors = new ArrayList<>();
     if (text.isEmpty()) {
-      faults.add(new FieldFault("text", "Write the sentence."));
-    } else if (text.length() > LONGEST) {
-      faults.add(
-          new FieldFault("text", "A sentence has at most %d characters.".formatted(LONGEST)));
+      errors.add(new FieldError("text", "Write the sentence."));
+    } else if (text.length() > MAX_LENGTH) {
+      errors.add(
+          new FieldError("text", "A sentence has at most %d characters.".formatted(MAX_LENGTH)));
     } else if (basis.sentences().apply(text).isPresent()) {
-      faults.add(new FieldFault("text", "The bank has this sentence already."));
+      errors.add(new FieldError("text", "The bank has this sentence already."));
     }
     if (target(basis.lexicon()).isEmpty()) {
-      faults.add(
-          new FieldFault("phonogram", "Say for which value of which phonogram it is, as in oa 1."));
+      errors.add(
+          new FieldError("phonogram", "Say for which value of which phonogram it is, as in oa 1."));
     }
     if (accents.isEmpty()) {
-      faults.add(new FieldFault("accents", "Say in which accents it is right."));
+      errors.add(new FieldError("accents", "Say in which accents it is right."));
     }
     for (String accent : accents) {
       if (basis.lexicon().accent(accent).isEmpty()) {
-        faults.add(Accented.unknown("accents", accent, basis.lexicon()));
+        errors.add(Accented.unknown("accents", accent, basis.lexicon()));
       }
     }
-    return faults;
+    return errors;
   }
 
   private Optional<Correspondence> target(Lexicon lexicon) {
@@ -75,7 +75,7 @@ public record NewSentence(
   }
 
   @Override
-  public Change change(Basis basis, String source) {
+  public Change change(BankSnapshot basis, String source) {
     return Change.of(new Sentence(text, target(basis.lexicon()).orElseThrow(), accents));
   }
 

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
-import org.hedgerow.accounts.FieldFault;
+import org.hedgerow.accounts.FieldError;
 import org.hedgerow.lexicon.Status;
 import org.hedgerow.lexicon.Word;
 
@@ -14,22 +14,23 @@ import org.hedgerow.lexicon.Word;
  * @param pronunciations in one accent or several, each once or more
  * @param labels what else is known of it
  */
-public record NewWord(String spelling, List<Saying> pronunciations, Labels labels)
+public record NewWord(
+    String spelling, List<ProposedPronunciation> pronunciations, WordLabels labels)
     implements Proposal {
   /** For a word of which nobody says how common it is: neither everyday nor rare. */
-  static final int USUAL_COMMONNESS = 3;
+  static final int DEFAULT_COMMONNESS = 3;
 
-  static final int MOST_PRONUNCIATIONS = 20;
+  static final int MAX_PRONUNCIATIONS = 20;
 
   public NewWord {
     spelling = Given.text(spelling);
     pronunciations = Given.list(pronunciations);
-    labels = Labels.given(labels);
+    labels = WordLabels.given(labels);
   }
 
   @Override
-  public Kind kind() {
-    return Kind.WORD;
+  public ContributionKind kind() {
+    return ContributionKind.WORD;
   }
 
   @Override
@@ -38,51 +39,51 @@ public record NewWord(String spelling, List<Saying> pronunciations, Labels label
   }
 
   @Override
-  public List<FieldFault> faults(Basis basis) {
-    List<FieldFault> faults = new ArrayList<>(Spelling.faults(spelling));
+  public List<FieldError> errors(BankSnapshot basis) {
+    List<FieldError> errors = new ArrayList<>(Spelling.errors(spelling));
     if (basis.word(spelling).isPresent()) {
-      faults.add(
-          new FieldFault(
+      errors.add(
+          new FieldError(
               "spelling",
               "The bank holds “%s” already. Propose a pronunciation, tags or a picture for it."
                   .formatted(spelling)));
     }
     if (pronunciations.isEmpty()) {
-      faults.add(
-          new FieldFault("pronunciations", "Say how it is pronounced, in one accent at least."));
+      errors.add(
+          new FieldError("pronunciations", "Say how it is pronounced, in one accent at least."));
     }
-    if (pronunciations.size() > MOST_PRONUNCIATIONS) {
-      faults.add(
-          new FieldFault(
-              "pronunciations", "At most %d pronunciations.".formatted(MOST_PRONUNCIATIONS)));
+    if (pronunciations.size() > MAX_PRONUNCIATIONS) {
+      errors.add(
+          new FieldError(
+              "pronunciations", "At most %d pronunciations.".formatted(MAX_PRONUNCIATIONS)));
     }
-    faults.addAll(pronunciationFaults(basis));
-    faults.addAll(labels.faults());
-    return faults;
+    errors.addAll(pronunciationFaults(basis));
+    errors.addAll(labels.errors());
+    return errors;
   }
 
-  private List<FieldFault> pronunciationFaults(Basis basis) {
-    List<FieldFault> faults = new ArrayList<>();
+  private List<FieldError> pronunciationFaults(BankSnapshot basis) {
+    List<FieldError> errors = new ArrayList<>();
     Set<String> seen = new HashSet<>();
-    for (int i = 0; i < Math.min(pronunciations.size(), MOST_PRONUNCIATIONS); i++) {
+    for (int i = 0; i < Math.min(pronunciations.size(), MAX_PRONUNCIATIONS); i++) {
       String field = "pronunciations[%d]".formatted(i);
-      Saying saying = pronunciations.get(i);
-      List<FieldFault> its = saying.faults(field, spelling, basis.lexicon());
-      faults.addAll(its);
+      ProposedPronunciation saying = pronunciations.get(i);
+      List<FieldError> its = saying.errors(field, spelling, basis.lexicon());
+      errors.addAll(its);
       if (its.isEmpty() && !seen.add(saying.read(basis.lexicon()))) {
-        faults.add(new FieldFault(field, "The same pronunciation stands here twice."));
+        errors.add(new FieldError(field, "The same pronunciation stands here twice."));
       }
     }
-    return faults;
+    return errors;
   }
 
   @Override
-  public Change change(Basis basis, String source) {
+  public Change change(BankSnapshot basis, String source) {
     Word word =
         new Word(
             spelling,
             Status.APPROVED,
-            labels.commonness().orElse(USUAL_COMMONNESS),
+            labels.commonness().orElse(DEFAULT_COMMONNESS),
             basis.lexicon().edition(),
             List.of(),
             pronunciations.stream()

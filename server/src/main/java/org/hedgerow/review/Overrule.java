@@ -1,8 +1,8 @@
 package org.hedgerow.review;
 
 import java.util.List;
-import org.hedgerow.accounts.FieldFault;
-import org.hedgerow.accounts.RefusedException;
+import org.hedgerow.accounts.FieldError;
+import org.hedgerow.accounts.RejectedException;
 import org.hedgerow.reading.FindingCode;
 
 /** Says that one of the machine's findings is wrong here, and why. */
@@ -25,7 +25,7 @@ final class Overrule {
     }
   }
 
-  private static RefusedException refused(String message) {
-    return new RefusedException(List.of(new FieldFault("finding", message)));
+  private static RejectedException refused(String message) {
+    return new RejectedException(List.of(new FieldError("finding", message)));
   }
 }

@@ -7,13 +7,13 @@ final class Own {
   private Own() {}
 
   /**
-   * @throws NotYoursException if it is somebody else's
-   * @throws StaleException if it isn't the revision that the author saw
+   * @throws OwnershipException if it is somebody else's
+   * @throws StaleRevisionException if it isn't the revision that the author saw
    */
-  static Contribution lock(ReviewPage page, Actor actor, int id, int revision) {
-    Contribution present = Workroom.lock(page, actor, id);
+  static Contribution lock(ReviewUnitOfWork unit, Actor actor, int id, int revision) {
+    Contribution present = ReviewContext.lock(unit, actor, id);
     if (!actor.is(present.author().accountId())) {
-      throw new NotYoursException("Only %s can do that".formatted(present.author().name()));
+      throw new OwnershipException("Only %s can do that".formatted(present.author().name()));
     }
     requireRevision(present, revision);
     return present;
@@ -21,7 +21,7 @@ final class Own {
 
   static void requireRevision(Contribution present, int revision) {
     if (present.revision() != revision) {
-      throw new StaleException(revision, present);
+      throw new StaleRevisionException(revision, present);
     }
   }
 }

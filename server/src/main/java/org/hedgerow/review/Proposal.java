@@ -3,10 +3,10 @@ package org.hedgerow.review;
 import com.fasterxml.jackson.annotation.JsonSubTypes;
 import com.fasterxml.jackson.annotation.JsonTypeInfo;
 import java.util.List;
-import org.hedgerow.accounts.FieldFault;
+import org.hedgerow.accounts.FieldError;
 
 /**
- * A change of the bank that somebody wants. In a draft any part may be missing; {@link #faults}
+ * A change of the bank that somebody wants. In a draft any part may be missing; {@link #errors}
  * says what. In JSON, {@code kind} tells the kinds apart.
  */
 @JsonTypeInfo(use = JsonTypeInfo.Id.NAME, property = "kind")
@@ -22,26 +22,26 @@ import org.hedgerow.accounts.FieldFault;
 public sealed interface Proposal
     permits NewWord, NewPronunciation, Realignment, Retag, NewPicture, NewSentence, Withdrawal {
 
-  Kind kind();
+  ContributionKind kind();
 
   /** The word or the sentence that it is about, by which others about the same are found. */
   String subject();
 
-  /** The field that has the subject, as faults name it. */
+  /** The field that has the subject, as errors name it. */
   default String subjectField() {
     return "spelling";
   }
 
   /** What is missing or wrong, so that it can't be submitted or approved; empty if nothing. */
-  List<FieldFault> faults(Basis basis);
+  List<FieldError> errors(BankSnapshot basis);
 
   /**
    * What it makes of the bank.
    *
-   * @param basis on which it has no faults
+   * @param basis on which it has no errors
    * @param source how the entry says where it comes from, as in {@code contribution 7}
    */
-  Change change(Basis basis, String source);
+  Change change(BankSnapshot basis, String source);
 
   /** In one line, for people. */
   String summary();

@@ -20,9 +20,9 @@ import org.hedgerow.phonics.Correspondence;
  */
 public final class Queue {
   /** Of more than these, the first begun wait for others to be decided on. */
-  private static final int MOST = 20_000;
+  private static final int MAX = 20_000;
 
-  private final Workroom room;
+  private final ReviewContext room;
   private volatile Ranks last = new Ranks(0, Map.of());
 
   /**
@@ -32,7 +32,7 @@ public final class Queue {
    */
   private record Ranks(int edition, Map<String, Integer> places) {}
 
-  Queue(Workroom room) {
+  Queue(ReviewContext room) {
     this.room = room;
   }
 
@@ -72,7 +72,8 @@ public final class Queue {
         room.reading(
             page ->
                 page.contributions()
-                    .pending(query.in(Set.of(State.SUBMITTED)).forViewer(actor).upTo(MOST)));
+                    .pending(
+                        query.in(Set.of(ContributionState.SUBMITTED)).forViewer(actor).upTo(MAX)));
     Map<String, Integer> ranks = pending.isEmpty() ? Map.of() : ranks(room.newest().get());
     return pending.stream()
         .map(each -> place(each, ranks, actor))
@@ -99,7 +100,7 @@ public final class Queue {
     actor.require(Role.REVIEWER);
     Map<Integer, Contribution> found =
         room.reading(page -> page.contributions().find(ids(places))).stream()
-            .filter(each -> each.state() == State.SUBMITTED)
+            .filter(each -> each.state() == ContributionState.SUBMITTED)
             .collect(toMap(Contribution::id, each -> each));
     return places.stream()
         .filter(place -> found.containsKey(place.id()))

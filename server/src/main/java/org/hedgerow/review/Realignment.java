@@ -3,7 +3,7 @@ package org.hedgerow.review;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.hedgerow.accounts.FieldFault;
+import org.hedgerow.accounts.FieldError;
 import org.hedgerow.lexicon.Word;
 import org.hedgerow.phonics.Pronunciation;
 
@@ -12,15 +12,15 @@ import org.hedgerow.phonics.Pronunciation;
  *
  * @param saying a pronunciation that the bank has, with its spans
  */
-public record Realignment(String spelling, Saying saying) implements Proposal {
+public record Realignment(String spelling, ProposedPronunciation saying) implements Proposal {
   public Realignment {
     spelling = Given.text(spelling);
-    saying = Saying.given(saying);
+    saying = ProposedPronunciation.given(saying);
   }
 
   @Override
-  public Kind kind() {
-    return Kind.ALIGNMENT;
+  public ContributionKind kind() {
+    return ContributionKind.ALIGNMENT;
   }
 
   @Override
@@ -29,24 +29,24 @@ public record Realignment(String spelling, Saying saying) implements Proposal {
   }
 
   @Override
-  public List<FieldFault> faults(Basis basis) {
-    List<FieldFault> faults = new ArrayList<>(basis.missing(spelling));
-    faults.addAll(saying.faults("saying", spelling, basis.lexicon()));
+  public List<FieldError> errors(BankSnapshot basis) {
+    List<FieldError> errors = new ArrayList<>(basis.missing(spelling));
+    errors.addAll(saying.errors("saying", spelling, basis.lexicon()));
     if (saying.spans().isEmpty()) {
-      faults.add(new FieldFault("saying.spans", "Say which letters belong to which sound."));
+      errors.add(new FieldError("saying.spans", "Say which letters belong to which sound."));
     }
-    if (faults.isEmpty() && present(basis).isEmpty()) {
-      faults.add(
-          new FieldFault(
+    if (errors.isEmpty() && present(basis).isEmpty()) {
+      errors.add(
+          new FieldError(
               "saying.sounds",
               "The bank doesn’t have “%s” said so in %s. Propose the pronunciation."
                   .formatted(spelling, saying.accent())));
     }
-    return faults;
+    return errors;
   }
 
   /** The pronunciation as it is aligned now. */
-  private Optional<Pronunciation> present(Basis basis) {
+  private Optional<Pronunciation> present(BankSnapshot basis) {
     Pronunciation wanted = saying.pronunciation(spelling, basis.lexicon(), "");
     return basis.word(spelling).stream()
         .flatMap(word -> word.pronunciations().stream())
@@ -56,7 +56,7 @@ public record Realignment(String spelling, Saying saying) implements Proposal {
   }
 
   @Override
-  public Change change(Basis basis, String source) {
+  public Change change(BankSnapshot basis, String source) {
     Word word = basis.word(spelling).orElseThrow();
     Pronunciation before = present(basis).orElseThrow();
     Pronunciation after =

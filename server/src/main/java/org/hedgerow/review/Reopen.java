@@ -5,9 +5,9 @@ import org.hedgerow.accounts.Actor;
 
 /** Looks once more at what was returned or declined. */
 final class Reopen implements DecisionStep {
-  private final Workroom room;
+  private final ReviewContext room;
 
-  Reopen(Workroom room) {
+  Reopen(ReviewContext room) {
     this.room = room;
   }
 
@@ -15,14 +15,15 @@ final class Reopen implements DecisionStep {
    * @throws ConflictException if its author has changed it since
    */
   @Override
-  public Outcome take(ReviewPage page, Contribution present, Actor actor, DecisionRequest request) {
-    requireUnchanged(page, present);
-    return Outcome.of(present.in(State.SUBMITTED, room.now()));
+  public Outcome take(
+      ReviewUnitOfWork unit, Contribution present, Actor actor, DecisionRequest request) {
+    requireUnchanged(unit, present);
+    return Outcome.of(present.in(ContributionState.SUBMITTED, room.now()));
   }
 
   /** What its author is still writing must first be submitted. */
-  private static void requireUnchanged(ReviewPage page, Contribution present) {
-    List<Decision> decisions = page.decisions().on(present.id());
+  private static void requireUnchanged(ReviewUnitOfWork unit, Contribution present) {
+    List<Decision> decisions = unit.decisions().on(present.id());
     if (decisions.get(decisions.size() - 1).revision() != present.revision()) {
       throw new ConflictException(
           "Contribution %d can’t be reopened: its author is changing it".formatted(present.id()),

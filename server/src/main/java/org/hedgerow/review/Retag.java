@@ -2,22 +2,22 @@ package org.hedgerow.review;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.hedgerow.accounts.FieldFault;
+import org.hedgerow.accounts.FieldError;
 
 /**
  * What else should be known of a word of the bank.
  *
  * @param labels those that are to change
  */
-public record Retag(String spelling, Labels labels) implements Proposal {
+public record Retag(String spelling, WordLabels labels) implements Proposal {
   public Retag {
     spelling = Given.text(spelling);
-    labels = Labels.given(labels);
+    labels = WordLabels.given(labels);
   }
 
   @Override
-  public Kind kind() {
-    return Kind.TAGS;
+  public ContributionKind kind() {
+    return ContributionKind.TAGS;
   }
 
   @Override
@@ -26,17 +26,17 @@ public record Retag(String spelling, Labels labels) implements Proposal {
   }
 
   @Override
-  public List<FieldFault> faults(Basis basis) {
-    List<FieldFault> faults = new ArrayList<>(basis.missing(spelling));
+  public List<FieldError> errors(BankSnapshot basis) {
+    List<FieldError> errors = new ArrayList<>(basis.missing(spelling));
     if (labels.isEmpty()) {
-      faults.add(new FieldFault("labels", "Say what is to change."));
+      errors.add(new FieldError("labels", "Say what is to change."));
     }
-    faults.addAll(labels.faults());
-    return faults;
+    errors.addAll(labels.errors());
+    return errors;
   }
 
   @Override
-  public Change change(Basis basis, String source) {
+  public Change change(BankSnapshot basis, String source) {
     return Change.of(labels.on(basis.word(spelling).orElseThrow(), source).approved());
   }
 

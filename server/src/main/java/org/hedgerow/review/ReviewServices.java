@@ -14,7 +14,7 @@ public record ReviewServices(
     Revise revise,
     Submit submit,
     SubmitMany submitMany,
-    TakeBack takeBack,
+    RecallSubmission takeBack,
     Discard discard,
     SendPicture sendPicture,
     Decide decide,
@@ -26,12 +26,12 @@ public record ReviewServices(
    * @param published told the number of every new edition, after its transaction
    */
   public static ReviewServices of(
-      ReviewBook book,
+      ReviewRepository book,
       Supplier<Lexicon> newest,
       IntSupplier votes,
       IntConsumer published,
       InstantSource clock) {
-    Workroom room = new Workroom(book, newest, votes, published, clock);
+    ReviewContext room = new ReviewContext(book, newest, votes, published, clock);
     return new ReviewServices(
         new Reviews(room),
         new Queue(room),
@@ -39,7 +39,7 @@ public record ReviewServices(
         new Revise(room),
         new Submit(room),
         new SubmitMany(room),
-        new TakeBack(room),
+        new RecallSubmission(room),
         new Discard(room),
         new SendPicture(room),
         new Decide(room),

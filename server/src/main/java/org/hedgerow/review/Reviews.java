@@ -3,14 +3,14 @@ package org.hedgerow.review;
 import java.util.List;
 import java.util.Optional;
 import org.hedgerow.accounts.Actor;
-import org.hedgerow.accounts.FieldFault;
+import org.hedgerow.accounts.FieldError;
 import org.hedgerow.accounts.Role;
 
 /** Looks at contributions. */
 public final class Reviews {
-  private final Workroom room;
+  private final ReviewContext room;
 
-  Reviews(Workroom room) {
+  Reviews(ReviewContext room) {
     this.room = room;
   }
 
@@ -19,44 +19,45 @@ public final class Reviews {
    *
    * @param decisions the oldest first
    * @param others that wait for a decision about the same word or sentence
-   * @param faults because of which it can't be submitted or approved as the bank is now
+   * @param errors because of which it can't be submitted or approved as the bank is now
    */
   public record Dossier(
       Contribution contribution,
       List<Decision> decisions,
       List<Contribution> others,
-      List<FieldFault> faults) {}
+      List<FieldError> errors) {}
 
   /**
-   * @throws org.hedgerow.accounts.NothingThereException if there is none, or it is another's draft
+   * @throws org.hedgerow.accounts.NotFoundException if there is none, or it is another's draft
    */
   public Dossier open(Actor actor, int id) {
     actor.require(Role.CONTRIBUTOR);
     return room.reading(
-        page -> dossier(page, Workroom.visible(page.contributions().find(id), actor)));
+        unit -> dossier(unit, ReviewContext.visible(unit.contributions().find(id), actor)));
   }
 
   /** What belongs to a contribution that somebody has just written or decided on. */
   public Dossier about(Contribution present) {
-    return room.reading(page -> dossier(page, present));
+    return room.reading(unit -> dossier(unit, present));
   }
 
-  private Dossier dossier(ReviewPage page, Contribution about) {
+  private Dossier dossier(ReviewUnitOfWork unit, Contribution about) {
     return new Dossier(
-        about, page.decisions().on(about.id()), others(page, about), faults(page, about));
+        about, unit.decisions().on(about.id()), others(unit, about), errors(unit, about));
   }
 
-  private List<FieldFault> faults(ReviewPage page, Contribution about) {
-    return about.state() == State.APPROVED || about.state() == State.WITHDRAWN
+  private List<FieldError> errors(ReviewUnitOfWork unit, Contribution about) {
+    return about.state() == ContributionState.APPROVED
+            || about.state() == ContributionState.WITHDRAWN
         ? List.of()
-        : about.content().faults(room.basis(page));
+        : about.content().errors(room.basis(unit));
   }
 
-  private static List<Contribution> others(ReviewPage page, Contribution about) {
+  private static List<Contribution> others(ReviewUnitOfWork unit, Contribution about) {
     String subject = about.proposal().subject();
     return subject.isEmpty()
         ? List.of()
-        : page.contributions().waitingAbout(subject).stream()
+        : unit.contributions().waitingAbout(subject).stream()
             .filter(each -> each.id() != about.id())
             .toList();
   }
@@ -64,23 +65,23 @@ public final class Reviews {
   /** Nobody sees another's drafts, whatever the query says. */
   public List<Contribution> find(Actor actor, ContributionQuery query) {
     actor.require(Role.CONTRIBUTOR);
-    return room.reading(page -> page.contributions().find(query.forViewer(actor)));
+    return room.reading(unit -> unit.contributions().find(query.forViewer(actor)));
   }
 
   /** A picture that the actor sent, or that belongs to a contribution which they can see. */
   public Optional<Upload> upload(Actor actor, String id) {
     actor.require(Role.CONTRIBUTOR);
     int accountId = actor.requireAccount().id();
-    return room.reading(page -> page.uploads().visible(id, accountId));
+    return room.reading(unit -> unit.uploads().visible(id, accountId));
   }
 
-  /** What the machine makes of something before it is submitted; empty while it has faults. */
+  /** What the machine makes of something before it is submitted; empty while it has errors. */
   public Optional<Examination> examine(Actor actor, Content content) {
     actor.require(Role.CONTRIBUTOR);
     return room.reading(
-        page -> {
-          Basis basis = room.basis(page);
-          return content.faults(basis).isEmpty()
+        unit -> {
+          BankSnapshot basis = room.basis(unit);
+          return content.errors(basis).isEmpty()
               ? Optional.of(new Examiner(basis.lexicon()).examine(content, basis))
               : Optional.empty();
         });

@@ -6,15 +6,15 @@ import org.hedgerow.accounts.Role;
 
 /** Changes what a draft says, or something that was returned: a new revision. */
 public final class Revise {
-  private final Workroom room;
+  private final ReviewContext room;
 
-  Revise(Workroom room) {
+  Revise(ReviewContext room) {
     this.room = room;
   }
 
   /**
    * @param revision which the author saw
-   * @throws StaleException if it has been changed since
+   * @throws StaleRevisionException if it has been changed since
    * @throws ConflictException if it isn't open any more
    */
   public Contribution execute(Actor actor, int id, int revision, Content content) {

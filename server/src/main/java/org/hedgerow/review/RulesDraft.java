@@ -3,7 +3,7 @@ package org.hedgerow.review;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.hedgerow.accounts.FieldFault;
+import org.hedgerow.accounts.FieldError;
 import org.hedgerow.reading.ReadingRules;
 import org.hedgerow.reading.RuleSet;
 import org.hedgerow.reading.Switch;
@@ -34,17 +34,17 @@ public record RulesDraft(String name, String title, String note, List<String> sw
         set.rules().on().stream().map(Switch::label).sorted().toList());
   }
 
-  List<FieldFault> faults() {
-    List<FieldFault> faults = new ArrayList<>(NamedSets.faults(name, title, note));
+  List<FieldError> errors() {
+    List<FieldError> errors = new ArrayList<>(NamedSets.errors(name, title, note));
     if (Switch.labelled(name).isPresent()) {
-      faults.add(new FieldFault("name", "One of the rules is called so. Take another name."));
+      errors.add(new FieldError("name", "One of the rules is called so. Take another name."));
     }
     for (String each : switches) {
       if (Switch.labelled(each).isEmpty()) {
-        faults.add(new FieldFault("switches", "There is no rule “%s”.".formatted(each)));
+        errors.add(new FieldError("switches", "There is no rule “%s”.".formatted(each)));
       }
     }
-    return faults;
+    return errors;
   }
 
   RuleSet set() {

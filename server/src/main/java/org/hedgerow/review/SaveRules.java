@@ -4,34 +4,34 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.hedgerow.accounts.Actor;
-import org.hedgerow.accounts.FieldFault;
-import org.hedgerow.accounts.RefusedException;
+import org.hedgerow.accounts.FieldError;
+import org.hedgerow.accounts.RejectedException;
 import org.hedgerow.reading.RuleSet;
 import org.hedgerow.reading.Teaching;
 
 /** Makes or changes a named set of reading rules, in a new edition. */
 public final class SaveRules {
-  private final TeachingDesk desk;
+  private final TeachingContext desk;
 
-  SaveRules(Workroom room) {
-    this.desk = new TeachingDesk(room);
+  SaveRules(ReviewContext room) {
+    this.desk = new TeachingContext(room);
   }
 
   /**
    * @param seen the {@link RulesDraft#mark} of what stood there; empty if it doesn't matter
    * @return the number of the edition
-   * @throws RefusedException with all that is wrong
-   * @throws org.hedgerow.accounts.ChangedMeanwhileException if it isn't so any more
+   * @throws RejectedException with all that is wrong
+   * @throws org.hedgerow.accounts.StaleUpdateException if it isn't so any more
    */
   public int execute(Actor actor, RulesDraft draft, Optional<String> seen) {
-    RefusedException.throwIfAny(draft.faults());
+    RejectedException.throwIfAny(draft.errors());
     return desk.change(actor, seen, present -> edit(present, draft.set()));
   }
 
-  private static TeachingDesk.Edited edit(Teaching present, RuleSet set) {
+  private static TeachingContext.Edited edit(Teaching present, RuleSet set) {
     requireNotUsual(present, set.name());
     Optional<RuleSet> before = present.rules().named(set.name());
-    return new TeachingDesk.Edited(
+    return new TeachingContext.Edited(
         present.with(set),
         RulesDraft.mark(before),
         "rules.saved",
@@ -43,9 +43,9 @@ public final class SaveRules {
 
   static void requireNotUsual(Teaching present, String name) {
     if (present.rules().all().get(0).name().equals(name)) {
-      throw new RefusedException(
+      throw new RejectedException(
           List.of(
-              new FieldFault(
+              new FieldError(
                   "name",
                   "The usual rules are used by default and stay as they are. Make a set with another name.")));
     }

@@ -3,36 +3,36 @@ package org.hedgerow.review;
 import java.util.Map;
 import java.util.Optional;
 import org.hedgerow.accounts.Actor;
-import org.hedgerow.accounts.RefusedException;
+import org.hedgerow.accounts.RejectedException;
 import org.hedgerow.phonics.Catalogue;
 import org.hedgerow.reading.Sequence;
 import org.hedgerow.reading.Teaching;
 
 /** Makes or changes an order of teaching, in a new edition. */
 public final class SaveSequence {
-  private final TeachingDesk desk;
-  private final Workroom room;
+  private final TeachingContext desk;
+  private final ReviewContext room;
 
-  SaveSequence(Workroom room) {
+  SaveSequence(ReviewContext room) {
     this.room = room;
-    this.desk = new TeachingDesk(room);
+    this.desk = new TeachingContext(room);
   }
 
   /**
    * @param seen the {@link SequenceDraft#mark} of what stood there; empty if it doesn't matter
    * @return the number of the edition
-   * @throws RefusedException with all that is wrong
-   * @throws org.hedgerow.accounts.ChangedMeanwhileException if it isn't so any more
+   * @throws RejectedException with all that is wrong
+   * @throws org.hedgerow.accounts.StaleUpdateException if it isn't so any more
    */
   public int execute(Actor actor, SequenceDraft draft, Optional<String> seen) {
     Catalogue catalogue = room.newest().get().catalogue();
-    RefusedException.throwIfAny(draft.faults(catalogue));
+    RejectedException.throwIfAny(draft.errors(catalogue));
     return desk.change(actor, seen, present -> edit(present, draft.sequence(catalogue)));
   }
 
-  private static TeachingDesk.Edited edit(Teaching present, Sequence sequence) {
+  private static TeachingContext.Edited edit(Teaching present, Sequence sequence) {
     Optional<Sequence> before = present.sequence(sequence.name());
-    return new TeachingDesk.Edited(
+    return new TeachingContext.Edited(
         present.with(sequence),
         SequenceDraft.mark(before),
         "sequence.saved",

@@ -3,7 +3,7 @@ package org.hedgerow.review;
 import java.util.Map;
 import java.util.Optional;
 import org.hedgerow.accounts.Actor;
-import org.hedgerow.accounts.RefusedException;
+import org.hedgerow.accounts.RejectedException;
 import org.hedgerow.reading.SightWords;
 import org.hedgerow.reading.Teaching;
 
@@ -12,26 +12,26 @@ import org.hedgerow.reading.Teaching;
  * is chosen may be changed like any other: a centre's own words are to count.
  */
 public final class SaveSightWords {
-  private final TeachingDesk desk;
+  private final TeachingContext desk;
 
-  SaveSightWords(Workroom room) {
-    this.desk = new TeachingDesk(room);
+  SaveSightWords(ReviewContext room) {
+    this.desk = new TeachingContext(room);
   }
 
   /**
    * @param seen the {@link SightWordsDraft#mark} of what stood there; empty if it doesn't matter
    * @return the number of the edition
-   * @throws RefusedException with all that is wrong
-   * @throws org.hedgerow.accounts.ChangedMeanwhileException if it isn't so any more
+   * @throws RejectedException with all that is wrong
+   * @throws org.hedgerow.accounts.StaleUpdateException if it isn't so any more
    */
   public int execute(Actor actor, SightWordsDraft draft, Optional<String> seen) {
-    RefusedException.throwIfAny(draft.faults());
+    RejectedException.throwIfAny(draft.errors());
     return desk.change(actor, seen, present -> edit(present, draft.set()));
   }
 
-  private static TeachingDesk.Edited edit(Teaching present, SightWords set) {
+  private static TeachingContext.Edited edit(Teaching present, SightWords set) {
     Optional<SightWords> before = present.sightWords().named(set.name());
-    return new TeachingDesk.Edited(
+    return new TeachingContext.Edited(
         present.with(set),
         SightWordsDraft.mark(before),
         "sight-words.saved",

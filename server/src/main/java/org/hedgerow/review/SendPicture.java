@@ -6,9 +6,9 @@ import org.hedgerow.pictures.CleanPicture;
 
 /** Keeps a picture for a contribution to come. */
 public final class SendPicture {
-  private final Workroom room;
+  private final ReviewContext room;
 
-  SendPicture(Workroom room) {
+  SendPicture(ReviewContext room) {
     this.room = room;
   }
 

@@ -9,7 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.hedgerow.accounts.FieldFault;
+import org.hedgerow.accounts.FieldError;
 import org.hedgerow.lexicon.Plans;
 import org.hedgerow.phonics.Catalogue;
 import org.hedgerow.phonics.Correspondence;
@@ -23,7 +23,7 @@ import org.jspecify.annotations.Nullable;
  *     phonogram without a number stands for all its values
  */
 public record SequenceDraft(String name, String title, String note, List<List<String>> steps) {
-  static final int MOST_STEPS = 200;
+  static final int MAX_STEPS = 200;
 
   private static final Pattern VALUE = Pattern.compile("([a-z]+(?:-e)?) ?([0-9]{0,2})");
 
@@ -62,43 +62,43 @@ public record SequenceDraft(String name, String title, String note, List<List<St
     return steps.stream().map(step -> String.join(", ", step)).collect(joining("\n"));
   }
 
-  List<FieldFault> faults(Catalogue catalogue) {
-    List<FieldFault> faults = new ArrayList<>(NamedSets.faults(name, title, note));
+  List<FieldError> errors(Catalogue catalogue) {
+    List<FieldError> errors = new ArrayList<>(NamedSets.errors(name, title, note));
     if (name.equals(Plans.COMPUTED)) {
-      faults.add(
-          new FieldFault("name", "“%s” is worked out by the program.".formatted(Plans.COMPUTED)));
+      errors.add(
+          new FieldError("name", "“%s” is worked out by the program.".formatted(Plans.COMPUTED)));
     }
-    if (steps.isEmpty() || steps.size() > MOST_STEPS) {
-      faults.add(new FieldFault("steps", "From 1 to %d steps.".formatted(MOST_STEPS)));
+    if (steps.isEmpty() || steps.size() > MAX_STEPS) {
+      errors.add(new FieldError("steps", "From 1 to %d steps.".formatted(MAX_STEPS)));
     }
     Set<Correspondence> taught = new HashSet<>();
-    for (int i = 0; i < Math.min(steps.size(), MOST_STEPS); i++) {
+    for (int i = 0; i < Math.min(steps.size(), MAX_STEPS); i++) {
       if (steps.get(i).isEmpty()) {
-        faults.add(
-            new FieldFault(
+        errors.add(
+            new FieldError(
                 "steps[%d]".formatted(i),
                 "Step %d is empty. Name what it teaches, or leave it out.".formatted(i + 1)));
       }
       for (String value : steps.get(i)) {
-        fault(value, i + 1, catalogue, taught).ifPresent(faults::add);
+        error(value, i + 1, catalogue, taught).ifPresent(errors::add);
       }
     }
-    return faults;
+    return errors;
   }
 
-  private static Optional<FieldFault> fault(
+  private static Optional<FieldError> error(
       String value, int step, Catalogue catalogue, Set<Correspondence> taught) {
     List<Correspondence> meant = values(value, catalogue);
     if (meant.isEmpty()) {
       return Optional.of(
-          new FieldFault(
+          new FieldError(
               "steps",
               "Step %d: “%s” is no phonogram that we know. Write it as in sh, a-e or oo 2."
                   .formatted(step, value)));
     }
     if (!taught.addAll(meant)) {
       return Optional.of(
-          new FieldFault(
+          new FieldError(
               "steps", "Step %d: “%s” is taught before already.".formatted(step, value)));
     }
     return Optional.empty();

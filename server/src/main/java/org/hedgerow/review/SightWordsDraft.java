@@ -5,7 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import org.hedgerow.accounts.FieldFault;
+import org.hedgerow.accounts.FieldError;
 import org.hedgerow.reading.SightWordSets;
 import org.hedgerow.reading.SightWords;
 import org.jspecify.annotations.Nullable;
@@ -17,10 +17,10 @@ import org.jspecify.annotations.Nullable;
  */
 public record SightWordsDraft(String name, String title, String note, List<String> words) {
   /** More than the longest lists in common use have; no source. */
-  static final int MOST_WORDS = 1_000;
+  static final int MAX_WORDS = 1_000;
 
-  private static final int LONGEST_WORD = 40;
-  private static final int MOST_FAULTS = 10;
+  private static final int MAX_WORD_LENGTH = 40;
+  private static final int MAX_FAULTS = 10;
 
   public SightWordsDraft(
       @Nullable String name,
@@ -51,30 +51,31 @@ public record SightWordsDraft(String name, String title, String note, List<Strin
     return String.join(" ", words);
   }
 
-  List<FieldFault> faults() {
-    List<FieldFault> faults = new ArrayList<>(NamedSets.faults(name, title, note));
+  List<FieldError> errors() {
+    List<FieldError> errors = new ArrayList<>(NamedSets.errors(name, title, note));
     if (name.equals(SightWordSets.NO_WORDS)) {
-      faults.add(
-          new FieldFault(
+      errors.add(
+          new FieldError(
               "name", "“%s” stands for no sight words at all.".formatted(SightWordSets.NO_WORDS)));
     }
-    if (words.isEmpty() || words.size() > MOST_WORDS) {
-      faults.add(new FieldFault("words", "From 1 to %,d words.".formatted(MOST_WORDS)));
+    if (words.isEmpty() || words.size() > MAX_WORDS) {
+      errors.add(new FieldError("words", "From 1 to %,d words.".formatted(MAX_WORDS)));
     }
     words.stream()
-        .filter(word -> !SightWords.isWord(word) || word.length() > LONGEST_WORD)
-        .limit(MOST_FAULTS)
-        .map(SightWordsDraft::fault)
-        .forEach(faults::add);
-    return faults;
+        .filter(word -> !SightWords.isWord(word) || word.length() > MAX_WORD_LENGTH)
+        .limit(MAX_FAULTS)
+        .map(SightWordsDraft::error)
+        .forEach(errors::add);
+    return errors;
   }
 
-  private static FieldFault fault(String word) {
-    String shown = word.length() > LONGEST_WORD ? word.substring(0, LONGEST_WORD) + "…" : word;
-    return new FieldFault(
+  private static FieldError error(String word) {
+    String shown =
+        word.length() > MAX_WORD_LENGTH ? word.substring(0, MAX_WORD_LENGTH) + "…" : word;
+    return new FieldError(
         "words",
         "“%s” is no word of up to %d letters a to z, perhaps with an apostrophe as in don't."
-            .formatted(shown, LONGEST_WORD));
+            .formatted(shown, MAX_WORD_LENGTH));
   }
 
   SightWords set() {

@@ -1,28 +1,28 @@
 package org.hedgerow.review;
 
 import java.util.List;
-import org.hedgerow.accounts.FieldFault;
+import org.hedgerow.accounts.FieldError;
 
 /** What a word may be made of. */
 final class Spelling {
   /** In letters. */
-  static final int LONGEST = 40;
+  static final int MAX_LENGTH = 40;
 
   private Spelling() {}
 
-  static List<FieldFault> faults(String spelling) {
+  static List<FieldError> errors(String spelling) {
     if (spelling.isEmpty()) {
-      return List.of(new FieldFault("spelling", "Give the word."));
+      return List.of(new FieldError("spelling", "Give the word."));
     }
     if (!spelling.matches("[a-z]+")) {
       return List.of(
-          new FieldFault(
+          new FieldError(
               "spelling",
               "A word has only the small letters a to z, without spaces, capitals or marks."));
     }
-    if (spelling.length() > LONGEST) {
+    if (spelling.length() > MAX_LENGTH) {
       return List.of(
-          new FieldFault("spelling", "A word has at most %d letters.".formatted(LONGEST)));
+          new FieldError("spelling", "A word has at most %d letters.".formatted(MAX_LENGTH)));
     }
     return List.of();
   }

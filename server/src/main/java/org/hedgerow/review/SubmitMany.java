@@ -9,20 +9,20 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.hedgerow.accounts.Actor;
-import org.hedgerow.accounts.FieldFault;
-import org.hedgerow.accounts.RefusedException;
+import org.hedgerow.accounts.FieldError;
+import org.hedgerow.accounts.RejectedException;
 import org.hedgerow.accounts.Role;
 
 /** Judges many proposals at once, and submits those that are good, in one transaction. */
 public final class SubmitMany {
   /** As many as fit into one transaction without making others wait. */
-  public static final int MOST = 2_000;
+  public static final int MAX = 2_000;
 
-  private final Workroom room;
+  private final ReviewContext room;
   private final Write write;
   private final Submit submit;
 
-  SubmitMany(Workroom room) {
+  SubmitMany(ReviewContext room) {
     this.room = room;
     this.write = new Write(room);
     this.submit = new Submit(room);
@@ -31,21 +31,21 @@ public final class SubmitMany {
   /**
    * What came of one.
    *
-   * @param faults because of which it can't be submitted
-   * @param examination what the machine makes of it; empty where there are faults
+   * @param errors because of which it can't be submitted
+   * @param examination what the machine makes of it; empty where there are errors
    * @param waiting others that wait for a decision about the same
-   * @param submitted where it was asked for and there are no faults
+   * @param submitted where it was asked for and there are no errors
    * @param repeated whether its author had submitted the same before; nothing more was kept then
    */
   public record Result(
       Content content,
-      List<FieldFault> faults,
+      List<FieldError> errors,
       Optional<Examination> examination,
       List<Contribution> waiting,
       Optional<Contribution> submitted,
       boolean repeated) {
-    static Result refused(Content content, List<FieldFault> faults) {
-      return new Result(content, faults, Optional.empty(), List.of(), Optional.empty(), false);
+    static Result refused(Content content, List<FieldError> errors) {
+      return new Result(content, errors, Optional.empty(), List.of(), Optional.empty(), false);
     }
 
     static Result good(Content content, Examination examination, List<Contribution> waiting) {
@@ -54,11 +54,11 @@ public final class SubmitMany {
     }
 
     Result submitted(Contribution contribution) {
-      return new Result(content, faults, examination, waiting, Optional.of(contribution), false);
+      return new Result(content, errors, examination, waiting, Optional.of(contribution), false);
     }
 
     Result repeating(Contribution earlier) {
-      return new Result(content, faults, examination, waiting, Optional.of(earlier), true);
+      return new Result(content, errors, examination, waiting, Optional.of(earlier), true);
     }
   }
 
@@ -67,7 +67,7 @@ public final class SubmitMany {
     return run(actor, contents, false);
   }
 
-  /** Submits those without faults. */
+  /** Submits those without errors. */
   public List<Result> execute(Actor actor, List<Content> contents) {
     return run(actor, contents, true);
   }
@@ -77,42 +77,43 @@ public final class SubmitMany {
     Person author = Person.of(actor.requireAccount());
     requireNotTooMany(contents);
     return room.inTransaction(
-        page -> {
-          page.contributions().lockAuthor(author.accountId());
-          Earlier earlier = Earlier.of(page, author, contents);
-          List<Result> results = judged(page, contents, earlier);
+        unit -> {
+          unit.contributions().lockAuthor(author.accountId());
+          PendingDuplicates earlier = PendingDuplicates.of(unit, author, contents);
+          List<Result> results = judged(unit, contents, earlier);
           return submitGood
-              ? results.stream().map(each -> submitted(page, actor, author, each, earlier)).toList()
+              ? results.stream().map(each -> submitted(unit, actor, author, each, earlier)).toList()
               : results;
         });
   }
 
   private static void requireNotTooMany(List<Content> contents) {
-    if (contents.size() > MOST) {
-      throw new RefusedException(
-          List.of(new FieldFault("", "At most %,d at once.".formatted(MOST))));
+    if (contents.size() > MAX) {
+      throw new RejectedException(
+          List.of(new FieldError("", "At most %,d at once.".formatted(MAX))));
     }
   }
 
-  private List<Result> judged(ReviewPage page, List<Content> contents, Earlier earlier) {
-    Basis basis = room.basis(page);
+  private List<Result> judged(
+      ReviewUnitOfWork unit, List<Content> contents, PendingDuplicates earlier) {
+    BankSnapshot basis = room.basis(unit);
     Examiner examiner = new Examiner(basis.lexicon());
-    Map<String, List<Contribution>> waiting = page.contributions().waitingAbout(subjects(contents));
+    Map<String, List<Contribution>> waiting = unit.contributions().waitingAbout(subjects(contents));
     Set<String> seen = new HashSet<>();
     List<Result> results = new ArrayList<>();
     for (Content content : contents) {
       String subject = content.proposal().subject();
-      List<FieldFault> faults = new ArrayList<>(content.faults(basis));
+      List<FieldError> errors = new ArrayList<>(content.errors(basis));
       if (!seen.add(content.proposal().kind() + " " + subject)) {
-        faults.add(new FieldFault(content.proposal().subjectField(), "It stands here twice."));
+        errors.add(new FieldError(content.proposal().subjectField(), "It stands here twice."));
       }
       results.add(
-          faults.isEmpty()
+          errors.isEmpty()
               ? Result.good(
                   content,
                   examiner.examine(content, basis),
                   without(earlier.saying(content), waiting.getOrDefault(subject, List.of())))
-              : Result.refused(content, faults));
+              : Result.refused(content, errors));
     }
     return results;
   }
@@ -127,15 +128,15 @@ public final class SubmitMany {
   }
 
   private Result submitted(
-      ReviewPage page, Actor actor, Person author, Result judged, Earlier earlier) {
+      ReviewUnitOfWork unit, Actor actor, Person author, Result judged, PendingDuplicates earlier) {
     if (judged.examination().isEmpty()) {
       return judged;
     }
     Optional<Contribution> own = earlier.saying(judged.content());
-    if (own.filter(each -> each.state() == State.SUBMITTED).isPresent()) {
+    if (own.filter(each -> each.state() == ContributionState.SUBMITTED).isPresent()) {
       return judged.repeating(own.get());
     }
-    Contribution draft = own.orElseGet(() -> write.write(page, actor, judged.content(), author));
-    return judged.submitted(submit.submit(page, actor, draft, judged.examination().get()));
+    Contribution draft = own.orElseGet(() -> write.write(unit, actor, judged.content(), author));
+    return judged.submitted(submit.submit(unit, actor, draft, judged.examination().get()));
   }
 }

@@ -8,7 +8,7 @@ public record TeachingServices(
     WithdrawSequence withdrawSequence,
     SaveSightWords saveSightWords,
     WithdrawSightWords withdrawSightWords) {
-  static TeachingServices of(Workroom room) {
+  static TeachingServices of(ReviewContext room) {
     return new TeachingServices(
         new SaveRules(room),
         new WithdrawRules(room),

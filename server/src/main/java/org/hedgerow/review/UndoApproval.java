@@ -10,9 +10,9 @@ import org.hedgerow.phonics.Accents;
  * keep what they say.
  */
 final class UndoApproval implements DecisionStep {
-  private final Workroom room;
+  private final ReviewContext room;
 
-  UndoApproval(Workroom room) {
+  UndoApproval(ReviewContext room) {
     this.room = room;
   }
 
@@ -20,17 +20,18 @@ final class UndoApproval implements DecisionStep {
    * @throws ConflictException if what it changed has been changed again since
    */
   @Override
-  public Outcome take(ReviewPage page, Contribution present, Actor actor, DecisionRequest request) {
-    page.bank().lock();
+  public Outcome take(
+      ReviewUnitOfWork unit, Contribution present, Actor actor, DecisionRequest request) {
+    unit.bank().lock();
     int edition =
-        page.bank()
+        unit.bank()
             .publish(
-                undo(page.bank(), present),
+                undo(unit.bank(), present),
                 "Undone: " + present.proposal().summary(),
                 actor,
                 present.id(),
                 room.now());
-    return Outcome.published(present.in(State.WITHDRAWN, room.now()), edition);
+    return Outcome.published(present.in(ContributionState.WITHDRAWN, room.now()), edition);
   }
 
   private static Change undo(BankStore bank, Contribution present) {

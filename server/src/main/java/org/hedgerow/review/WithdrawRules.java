@@ -3,34 +3,31 @@ package org.hedgerow.review;
 import java.util.Map;
 import java.util.Optional;
 import org.hedgerow.accounts.Actor;
-import org.hedgerow.accounts.NothingThereException;
+import org.hedgerow.accounts.NotFoundException;
 import org.hedgerow.reading.RuleSet;
 import org.hedgerow.reading.Teaching;
 
 /** Takes a named set of reading rules out of the choice, in a new edition; older ones keep it. */
 public final class WithdrawRules {
-  private final TeachingDesk desk;
+  private final TeachingContext desk;
 
-  WithdrawRules(Workroom room) {
-    this.desk = new TeachingDesk(room);
+  WithdrawRules(ReviewContext room) {
+    this.desk = new TeachingContext(room);
   }
 
   /**
    * @return the number of the edition
-   * @throws NothingThereException if there is none of this name
+   * @throws NotFoundException if there is none of this name
    */
   public int execute(Actor actor, String name, Optional<String> seen) {
     return desk.change(actor, seen, present -> edit(present, name));
   }
 
-  private static TeachingDesk.Edited edit(Teaching present, String name) {
+  private static TeachingContext.Edited edit(Teaching present, String name) {
     SaveRules.requireNotUsual(present, name);
     RuleSet set =
-        present
-            .rules()
-            .named(name)
-            .orElseThrow(() -> new NothingThereException("The set of rules"));
-    return new TeachingDesk.Edited(
+        present.rules().named(name).orElseThrow(() -> new NotFoundException("The set of rules"));
+    return new TeachingContext.Edited(
         present.withoutRules(name),
         RulesDraft.mark(Optional.of(set)),
         "rules.withdrawn",

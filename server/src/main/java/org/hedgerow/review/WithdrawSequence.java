@@ -3,32 +3,30 @@ package org.hedgerow.review;
 import java.util.Map;
 import java.util.Optional;
 import org.hedgerow.accounts.Actor;
-import org.hedgerow.accounts.NothingThereException;
+import org.hedgerow.accounts.NotFoundException;
 import org.hedgerow.reading.Sequence;
 import org.hedgerow.reading.Teaching;
 
 /** Takes an order of teaching out of the choice, in a new edition; older ones keep it. */
 public final class WithdrawSequence {
-  private final TeachingDesk desk;
+  private final TeachingContext desk;
 
-  WithdrawSequence(Workroom room) {
-    this.desk = new TeachingDesk(room);
+  WithdrawSequence(ReviewContext room) {
+    this.desk = new TeachingContext(room);
   }
 
   /**
    * @return the number of the edition
-   * @throws NothingThereException if there is none of this name
+   * @throws NotFoundException if there is none of this name
    */
   public int execute(Actor actor, String name, Optional<String> seen) {
     return desk.change(actor, seen, present -> edit(present, name));
   }
 
-  private static TeachingDesk.Edited edit(Teaching present, String name) {
+  private static TeachingContext.Edited edit(Teaching present, String name) {
     Sequence sequence =
-        present
-            .sequence(name)
-            .orElseThrow(() -> new NothingThereException("The order of teaching"));
-    return new TeachingDesk.Edited(
+        present.sequence(name).orElseThrow(() -> new NotFoundException("The order of teaching"));
+    return new TeachingContext.Edited(
         present.withoutSequence(name),
         SequenceDraft.mark(Optional.of(sequence)),
         "sequence.withdrawn",

@@ -4,37 +4,37 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.hedgerow.accounts.Actor;
-import org.hedgerow.accounts.FieldFault;
-import org.hedgerow.accounts.NothingThereException;
-import org.hedgerow.accounts.RefusedException;
+import org.hedgerow.accounts.FieldError;
+import org.hedgerow.accounts.NotFoundException;
+import org.hedgerow.accounts.RejectedException;
 import org.hedgerow.reading.SightWords;
 import org.hedgerow.reading.Teaching;
 
 /** Takes a named set of sight words out of the choice, in a new edition; older ones keep it. */
 public final class WithdrawSightWords {
-  private final TeachingDesk desk;
+  private final TeachingContext desk;
 
-  WithdrawSightWords(Workroom room) {
-    this.desk = new TeachingDesk(room);
+  WithdrawSightWords(ReviewContext room) {
+    this.desk = new TeachingContext(room);
   }
 
   /**
    * @return the number of the edition
-   * @throws NothingThereException if there is none of this name
-   * @throws RefusedException if it is the one that counts where nothing is chosen
+   * @throws NotFoundException if there is none of this name
+   * @throws RejectedException if it is the one that counts where nothing is chosen
    */
   public int execute(Actor actor, String name, Optional<String> seen) {
     return desk.change(actor, seen, present -> edit(present, name));
   }
 
-  private static TeachingDesk.Edited edit(Teaching present, String name) {
+  private static TeachingContext.Edited edit(Teaching present, String name) {
     SightWords set =
         present
             .sightWords()
             .named(name)
-            .orElseThrow(() -> new NothingThereException("The set of sight words"));
+            .orElseThrow(() -> new NotFoundException("The set of sight words"));
     requireNotUsual(present, set);
-    return new TeachingDesk.Edited(
+    return new TeachingContext.Edited(
         present.withoutSightWords(name),
         SightWordsDraft.mark(Optional.of(set)),
         "sight-words.withdrawn",
@@ -46,9 +46,9 @@ public final class WithdrawSightWords {
 
   private static void requireNotUsual(Teaching present, SightWords set) {
     if (present.sightWords().usual().filter(set::equals).isPresent()) {
-      throw new RefusedException(
+      throw new RejectedException(
           List.of(
-              new FieldFault(
+              new FieldError(
                   "name",
                   "These words are used by default and can't be withdrawn. Change them instead.")));
     }

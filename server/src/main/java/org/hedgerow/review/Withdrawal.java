@@ -2,7 +2,7 @@ package org.hedgerow.review;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.hedgerow.accounts.FieldFault;
+import org.hedgerow.accounts.FieldError;
 
 /**
  * Something that should go from the bank.
@@ -19,8 +19,8 @@ public record Withdrawal(String spelling, String sentence, String reason) implem
   }
 
   @Override
-  public Kind kind() {
-    return Kind.WITHDRAWAL;
+  public ContributionKind kind() {
+    return ContributionKind.WITHDRAWAL;
   }
 
   @Override
@@ -38,21 +38,21 @@ public record Withdrawal(String spelling, String sentence, String reason) implem
   }
 
   @Override
-  public List<FieldFault> faults(Basis basis) {
-    List<FieldFault> faults = new ArrayList<>();
+  public List<FieldError> errors(BankSnapshot basis) {
+    List<FieldError> errors = new ArrayList<>();
     if (!isOfSentence()) {
-      faults.addAll(basis.missing(spelling));
+      errors.addAll(basis.missing(spelling));
     } else if (basis.sentences().apply(sentence).isEmpty()) {
-      faults.add(new FieldFault("sentence", "The bank doesn’t hold this sentence."));
+      errors.add(new FieldError("sentence", "The bank doesn’t hold this sentence."));
     }
     if (reason.isEmpty()) {
-      faults.add(new FieldFault("reason", "Say why it should go."));
+      errors.add(new FieldError("reason", "Say why it should go."));
     }
-    return faults;
+    return errors;
   }
 
   @Override
-  public Change change(Basis basis, String source) {
+  public Change change(BankSnapshot basis, String source) {
     return isOfSentence() ? Change.withoutSentence(sentence) : Change.withoutWord(spelling);
   }
 

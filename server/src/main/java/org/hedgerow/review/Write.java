@@ -7,9 +7,9 @@ import org.hedgerow.accounts.Role;
 
 /** Begins a draft, or finds the author's own that says the same. */
 public final class Write {
-  private final Workroom room;
+  private final ReviewContext room;
 
-  Write(Workroom room) {
+  Write(ReviewContext room) {
     this.room = room;
   }
 
@@ -28,20 +28,20 @@ public final class Write {
   public Kept once(Actor actor, Content content) {
     actor.require(Role.CONTRIBUTOR);
     Person author = Person.of(actor.requireAccount());
-    return room.inTransaction(page -> once(page, actor, content, author));
+    return room.inTransaction(unit -> once(unit, actor, content, author));
   }
 
-  private Kept once(ReviewPage page, Actor actor, Content content, Person author) {
-    page.contributions().lockAuthor(author.accountId());
-    return Earlier.of(page, author, List.of(content))
+  private Kept once(ReviewUnitOfWork unit, Actor actor, Content content, Person author) {
+    unit.contributions().lockAuthor(author.accountId());
+    return PendingDuplicates.of(unit, author, List.of(content))
         .saying(content)
         .map(earlier -> new Kept(earlier, true))
-        .orElseGet(() -> new Kept(write(page, actor, content, author), false));
+        .orElseGet(() -> new Kept(write(unit, actor, content, author), false));
   }
 
-  Contribution write(ReviewPage page, Actor actor, Content content, Person author) {
-    Contribution draft = page.contributions().add(content, author, room.now());
-    room.record(page, actor, "begun", draft, Map.of(), Map.of("kind", draft.kind().label()));
+  Contribution write(ReviewUnitOfWork unit, Actor actor, Content content, Person author) {
+    Contribution draft = unit.contributions().add(content, author, room.now());
+    room.record(unit, actor, "begun", draft, Map.of(), Map.of("kind", draft.kind().label()));
     return draft;
   }
 }

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
-import org.hedgerow.sentences.compose.Place;
+import org.hedgerow.sentences.compose.PlacePhrase;
 import org.hedgerow.sentences.compose.Selection;
 
 /** Reads where something may be done: {@code on in by under:tree =bush}. */
@@ -16,7 +16,7 @@ final class Places {
 
   private Places() {}
 
-  static List<Place> of(List<String> terms, Function<List<String>, Selection> selection) {
+  static List<PlacePhrase> of(List<String> terms, Function<List<String>, Selection> selection) {
     List<List<String>> groups = new ArrayList<>();
     for (String term : terms) {
       if (ALONE.contains(term) || term.contains(":")) {
@@ -28,9 +28,10 @@ final class Places {
     return groups.stream().map(group -> place(group, selection)).toList();
   }
 
-  private static Place place(List<String> group, Function<List<String>, Selection> selection) {
+  private static PlacePhrase place(
+      List<String> group, Function<List<String>, Selection> selection) {
     List<String> nouns = group.subList(1, group.size());
-    return new Place(
+    return new PlacePhrase(
         group.get(0), nouns.isEmpty() ? Optional.empty() : Optional.of(selection.apply(nouns)));
   }
 }

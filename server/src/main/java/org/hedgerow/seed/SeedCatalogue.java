@@ -13,10 +13,10 @@ import org.hedgerow.phonics.Catalogue;
 import org.hedgerow.phonics.Correspondence;
 import org.hedgerow.phonics.CorrespondenceClass;
 import org.hedgerow.phonics.Grapheme;
-import org.hedgerow.phonics.Place;
 import org.hedgerow.phonics.Realisation;
 import org.hedgerow.phonics.Sound;
 import org.hedgerow.phonics.SoundReader;
+import org.hedgerow.phonics.SpellingContext;
 import org.hedgerow.seedlexicon.CorrespondenceRow;
 import org.hedgerow.seedlexicon.SeedLexicon;
 import org.hedgerow.seedlexicon.WeightRow;
@@ -112,7 +112,7 @@ public final class SeedCatalogue {
           new Grapheme(row.grapheme()),
           row.value(),
           kind(row.type()),
-          Place.parse(row.place()),
+          SpellingContext.parse(row.place()),
           row.readsAsOne(),
           row.keyWord(),
           sounds(row, readers, accents),

@@ -14,17 +14,17 @@ import org.hedgerow.seedlexicon.SceneRow;
 import org.hedgerow.seedlexicon.SeedLexicon;
 import org.hedgerow.seedlexicon.VerbRow;
 import org.hedgerow.sentences.compose.Adjective;
+import org.hedgerow.sentences.compose.ClauseMode;
 import org.hedgerow.sentences.compose.Closing;
 import org.hedgerow.sentences.compose.Countability;
-import org.hedgerow.sentences.compose.Frame;
-import org.hedgerow.sentences.compose.Knowledge;
-import org.hedgerow.sentences.compose.Mode;
 import org.hedgerow.sentences.compose.Noun;
 import org.hedgerow.sentences.compose.Scene;
 import org.hedgerow.sentences.compose.Selection;
 import org.hedgerow.sentences.compose.SentenceKind;
 import org.hedgerow.sentences.compose.Verb;
+import org.hedgerow.sentences.compose.VerbFrame;
 import org.hedgerow.sentences.compose.Whereabouts;
+import org.hedgerow.sentences.compose.WorldKnowledge;
 
 /** What the seed data know of the world of a child. */
 public final class SeedKnowledge {
@@ -42,12 +42,12 @@ public final class SeedKnowledge {
   /**
    * @throws IllegalArgumentException if a row names a class that does not exist
    */
-  public static Knowledge of(SeedLexicon seed) {
+  public static WorldKnowledge of(SeedLexicon seed) {
     return new SeedKnowledge(seed).knowledge();
   }
 
-  private Knowledge knowledge() {
-    return new Knowledge(
+  private WorldKnowledge knowledge() {
+    return new WorldKnowledge(
         seed.nouns().stream().map(this::noun).toList(),
         seed.verbs().stream().filter(row -> !isBeing(row)).map(this::frame).toList(),
         seed.verbs().stream().filter(SeedKnowledge::isBeing).map(this::whereabouts).toList(),
@@ -74,8 +74,8 @@ public final class SeedKnowledge {
     return byHand.isEmpty() ? paradigms.form(base, kind) : byHand;
   }
 
-  private Frame frame(VerbRow row) {
-    return new Frame(
+  private VerbFrame frame(VerbRow row) {
+    return new VerbFrame(
         new Verb(
             row.verb(),
             paradigms.form(row.verb(), InflectionKind.THIRD_PERSON),
@@ -115,8 +115,8 @@ public final class SeedKnowledge {
             .collect(toSet()));
   }
 
-  private static Mode mode(String label) {
-    return Mode.valueOf(label.toUpperCase(Locale.ROOT));
+  private static ClauseMode mode(String label) {
+    return ClauseMode.valueOf(label.toUpperCase(Locale.ROOT));
   }
 
   private Adjective adjective(AdjectiveRow row) {

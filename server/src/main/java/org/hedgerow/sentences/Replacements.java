@@ -26,7 +26,7 @@ import org.hedgerow.reading.Verdict;
  */
 final class Replacements {
 
-  private static final int MOST = 8;
+  private static final int MAX = 8;
 
   /** How many words are looked at, in the order of lists: approved, starter set, commonest. */
   private static final int LOOKED_AT = 60;
@@ -54,7 +54,7 @@ final class Replacements {
         .orElseGet(() -> meant(word, lacking))
         .filter(this::isAllowed)
         .distinct()
-        .limit(MOST)
+        .limit(MAX)
         .toList();
   }
 

@@ -23,10 +23,10 @@ public record SentenceStandard(
     int maximumWords) {
 
   /** How often the phonogram comes up in a sentence strip; common practice, no source. */
-  public static final int USUAL_TARGETS = 3;
+  public static final int DEFAULT_TARGETS = 3;
 
   /** How long a sentence strip is at most; common practice, no source. */
-  public static final int USUAL_WORDS = 9;
+  public static final int DEFAULT_WORDS = 9;
 
   public SentenceStandard {
     standard =

@@ -7,10 +7,10 @@ import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import org.hedgerow.lexicon.Lexicon;
 import org.hedgerow.reading.Check;
+import org.hedgerow.reading.CheckedWord;
 import org.hedgerow.reading.Finding;
 import org.hedgerow.reading.FindingCode;
 import org.hedgerow.reading.Standard;
-import org.hedgerow.reading.Subject;
 import org.hedgerow.reading.Verdict;
 import org.hedgerow.reading.WordChecker;
 
@@ -63,11 +63,11 @@ public final class WordJudge {
     if (word.indexOf(APOSTROPHE) >= 0) {
       return shortened(word);
     }
-    Subject subject = lexicon.subject(word);
+    CheckedWord subject = lexicon.subject(word);
     return subject.name().isEmpty() ? judge(subject) : name(subject);
   }
 
-  private JudgedWord judge(Subject subject) {
+  private JudgedWord judge(CheckedWord subject) {
     boolean wanted = !standard.standard().targets().isEmpty();
     Check asTarget = check(subject, standard.standard());
     if (wanted && !subject.pronunciations().isEmpty() && asTarget.verdict() != Verdict.FAIL) {
@@ -89,7 +89,7 @@ public final class WordJudge {
   }
 
   /** A name is judged by its letters, and a person must look how it is said. */
-  private JudgedWord name(Subject subject) {
+  private JudgedWord name(CheckedWord subject) {
     JudgedWord judged = judge(subject.unnamed());
     List<Finding> findings = new ArrayList<>(judged.findings());
     findings.add(Finding.ofWord(FindingCode.NAME, "a name; look whether the child can read it"));
@@ -122,14 +122,14 @@ public final class WordJudge {
         false);
   }
 
-  private TokenJudgement phoneticOrTaught(Subject subject) {
+  private TokenJudgement phoneticOrTaught(CheckedWord subject) {
     return standard.standard().taught().isEmpty()
             || check(subject, standard.withoutTaught()).verdict() != Verdict.FAIL
         ? TokenJudgement.PHONETIC
         : TokenJudgement.TAUGHT;
   }
 
-  private Check check(Subject subject, Standard measure) {
+  private Check check(CheckedWord subject, Standard measure) {
     return checker.check(subject, measure, standard.accents());
   }
 

@@ -68,8 +68,8 @@ public final class ArchiveReader {
 
   /** The program that comes next needn't know what tables were like before. */
   private long readOlder(Archive archive, Consumer<String> told) {
-    try (OlderSchema older =
-        OlderSchema.make(bank.dataSource(), jdbi, archive.manifest().schema())) {
+    try (StagingSchema older =
+        StagingSchema.make(bank.dataSource(), jdbi, archive.manifest().schema())) {
       long rows =
           jdbi.inTransaction(
               handle -> {

@@ -46,7 +46,7 @@ public final class BankFiller {
    * @return whether it was empty
    * @throws DatabaseUnavailableException if the database doesn't take it
    */
-  public boolean fill(Supplier<Edition> edition, String summary, Runnable step) {
+  public boolean fill(Supplier<FirstEdition> edition, String summary, Runnable step) {
     try {
       boolean filled =
           jdbi.inTransaction(
@@ -146,11 +146,11 @@ public final class BankFiller {
             handle.execute(
                 "update editions set published_at = ? where number = ? and published_at > ?",
                 at,
-                Edition.FIRST,
+                FirstEdition.FIRST,
                 at));
   }
 
-  private static void write(Handle handle, Edition edition, String summary, Runnable step) {
+  private static void write(Handle handle, FirstEdition edition, String summary, Runnable step) {
     handle.execute(
         "insert into editions (number, summary) values (?, ?)", edition.number(), summary);
     new CatalogueWriter(handle, edition.accents()).write();

@@ -14,9 +14,9 @@ import org.hedgerow.phonics.Catalogue;
 import org.hedgerow.phonics.Correspondence;
 import org.hedgerow.phonics.CorrespondenceClass;
 import org.hedgerow.phonics.Grapheme;
-import org.hedgerow.phonics.Place;
 import org.hedgerow.phonics.Realisation;
 import org.hedgerow.phonics.Sound;
+import org.hedgerow.phonics.SpellingContext;
 import org.jdbi.v3.core.Handle;
 import org.jspecify.annotations.Nullable;
 
@@ -131,7 +131,7 @@ final class CatalogueReader {
         new Grapheme(row.grapheme),
         row.value == null ? OptionalInt.empty() : OptionalInt.of(row.value),
         CorrespondenceClass.labelled(row.kind).orElseThrow(),
-        Place.parse(row.place),
+        SpellingContext.parse(row.place),
         row.readsAsOne,
         row.keyWord,
         ways,

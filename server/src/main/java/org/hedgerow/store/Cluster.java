@@ -60,9 +60,9 @@ final class Cluster {
 
   private final Path directory;
   private final Path log;
-  private final Engine engine;
+  private final PostgresBinaries engine;
 
-  Cluster(DataFolder folder, Engine engine) {
+  Cluster(DataFolder folder, PostgresBinaries engine) {
     this.directory = folder.cluster();
     this.log = folder.startLog();
     this.engine = engine;
@@ -138,7 +138,7 @@ final class Cluster {
       }
     } catch (IOException problem) {
       throw new DatabaseUnavailableException(
-          new StartProblem(engine, log).message(String.valueOf(problem.getMessage())), problem);
+          new StartFailure(engine, log).message(String.valueOf(problem.getMessage())), problem);
     }
   }
 
@@ -168,6 +168,6 @@ final class Cluster {
   }
 
   private DatabaseUnavailableException failure() {
-    return new DatabaseUnavailableException(new StartProblem(engine, log).message());
+    return new DatabaseUnavailableException(new StartFailure(engine, log).message());
   }
 }

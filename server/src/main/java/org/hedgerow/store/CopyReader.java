@@ -126,7 +126,7 @@ final class CopyReader implements AutoCloseable {
     }
   }
 
-  /** Reads what is left over: a copy can be cancelled, but that may hit the next statement. */
+  /** Drains the COPY stream; cancelling could abort the next statement instead. */
   @Override
   public void close() {
     while (copy.isActive()) {

@@ -115,8 +115,8 @@ final class DataFolder {
   }
 
   /** Keeps room for a start on a full disk. */
-  Ballast ballast() {
-    return new Ballast(root);
+  DiskReserve ballast() {
+    return new DiskReserve(root);
   }
 
   /** The password of the server that runs on the cluster, for its owner alone. */

@@ -38,21 +38,21 @@ public final class EditionReader {
    *
    * @throws IllegalStateException if the bank is empty
    */
-  public Edition first() {
+  public FirstEdition first() {
     return patient.inTransaction(TransactionIsolationLevel.REPEATABLE_READ, EditionReader::first);
   }
 
-  private static Edition first(Handle handle) {
+  private static FirstEdition first(Handle handle) {
     List<AccentCatalogue> accents = new CatalogueReader(handle).read();
     if (accents.isEmpty()) {
       throw new IllegalStateException("the bank is empty");
     }
-    return new Edition(
-        Edition.FIRST,
+    return new FirstEdition(
+        FirstEdition.FIRST,
         accents,
-        new WordReader(handle, accents).read(Versions.FIRST),
-        new TeachingReader(handle, accents.get(0).catalogue()).at(Edition.FIRST),
-        MaterialReader.standing(handle, accents.get(0).catalogue(), Edition.FIRST));
+        new WordReader(handle, accents).read(WordVersions.FIRST),
+        new TeachingReader(handle, accents.get(0).catalogue()).at(FirstEdition.FIRST),
+        MaterialReader.standing(handle, accents.get(0).catalogue(), FirstEdition.FIRST));
   }
 
   /** The number of the newest edition; 0 if the bank is empty. */
@@ -73,7 +73,7 @@ public final class EditionReader {
    * @param first the first with its index
    */
   public Lexicon newest(Lexicon first) {
-    Later later = since(patient, first.accents(), Edition.FIRST);
+    Later later = since(patient, first.accents(), FirstEdition.FIRST);
     return first.edition(later.edition(), later.changes());
   }
 
@@ -98,12 +98,12 @@ public final class EditionReader {
    * @param edition the last of them, which must exist
    */
   Changes changesAt(List<AccentCatalogue> accents, int edition) {
-    return jdbi.withHandle(handle -> changes(handle, accents, Edition.FIRST, edition));
+    return jdbi.withHandle(handle -> changes(handle, accents, FirstEdition.FIRST, edition));
   }
 
   /** What later editions do meanwhile changes nothing of it, so no transaction is needed. */
   private Changes changes(Handle handle, List<AccentCatalogue> accents, int after, int edition) {
-    List<Word> words = new WordReader(handle, accents).read(Versions.between(after, edition));
+    List<Word> words = new WordReader(handle, accents).read(WordVersions.between(after, edition));
     Set<String> withdrawn = ended(handle, after, edition);
     words.forEach(word -> withdrawn.remove(word.spelling()));
     Catalogue catalogue = accents.get(0).catalogue();

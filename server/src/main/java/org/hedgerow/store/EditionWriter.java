@@ -96,7 +96,8 @@ final class EditionWriter {
     return idOfVersion
         .mapTo(Integer.class)
         .findOne()
-        .flatMap(id -> new WordReader(handle, accents).read(Versions.only(id)).stream().findFirst())
+        .flatMap(
+            id -> new WordReader(handle, accents).read(WordVersions.only(id)).stream().findFirst())
         .map(word -> word.among(known));
   }
 

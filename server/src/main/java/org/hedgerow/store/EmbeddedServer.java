@@ -29,7 +29,7 @@ final class EmbeddedServer implements AutoCloseable {
   private final Cluster cluster;
   private final int port;
   private final String password;
-  private @Nullable ServerWatch watch;
+  private @Nullable ServerSupervisor watch;
 
   private EmbeddedServer(
       DataFolder folder, FolderLock lock, Cluster cluster, int port, String password) {
@@ -84,7 +84,7 @@ final class EmbeddedServer implements AutoCloseable {
     folder.ballast().giveUpIfNeeded();
     folder.sweep();
     folder.markFirstStart();
-    Cluster cluster = new Cluster(folder, Engine.unpackedIn(folder.engine()));
+    Cluster cluster = new Cluster(folder, PostgresBinaries.unpackedIn(folder.engine()));
     ClusterAccess access = new ClusterAccess(folder, cluster);
     int port = freePort();
     try {
@@ -173,7 +173,8 @@ final class EmbeddedServer implements AutoCloseable {
    * @param lost told why, in a sentence, when that doesn't succeed
    */
   void keepRunning(Consumer<String> lost) {
-    watch = ServerWatch.over(this::runs, this::startAgain, lost, ServerWatch.Times.DEFAULT);
+    watch =
+        ServerSupervisor.over(this::runs, this::startAgain, lost, ServerSupervisor.Times.DEFAULT);
   }
 
   private void startAgain() {

@@ -14,10 +14,10 @@ import java.util.Set;
 import org.hedgerow.review.Content;
 import org.hedgerow.review.Contribution;
 import org.hedgerow.review.ContributionQuery;
+import org.hedgerow.review.ContributionState;
 import org.hedgerow.review.ContributionStore;
 import org.hedgerow.review.Pending;
 import org.hedgerow.review.Person;
-import org.hedgerow.review.State;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.statement.Query;
 import org.jdbi.v3.core.statement.StatementContext;
@@ -53,7 +53,7 @@ record JdbiContributions(Handle handle) implements ContributionStore {
     return new Contribution(
         id,
         content,
-        State.DRAFT,
+        ContributionState.DRAFT,
         1,
         author,
         now,
@@ -167,8 +167,8 @@ record JdbiContributions(Handle handle) implements ContributionStore {
     return sql;
   }
 
-  private static List<String> labels(Set<State> states) {
-    return states.stream().map(State::label).toList();
+  private static List<String> labels(Set<ContributionState> states) {
+    return states.stream().map(ContributionState::label).toList();
   }
 
   @Override
@@ -204,7 +204,7 @@ record JdbiContributions(Handle handle) implements ContributionStore {
     return new Contribution(
         row.getInt("id"),
         ReviewJson.content(row.getString("content")),
-        State.labelled(row.getString("state")).orElseThrow(),
+        ContributionState.labelled(row.getString("state")).orElseThrow(),
         row.getInt("revision"),
         new Person(row.getInt("author_id"), row.getString("display_name")),
         Columns.instant(row, "made_at"),

@@ -153,8 +153,8 @@ record JdbiEditionLog(Jdbi jdbi, Jdbi patient, Outage outage, List<AccentCatalog
   }
 
   private List<WordChange> changes(Handle handle, int number) {
-    Map<String, Word> before = read(handle, Versions.endedIn(number));
-    Map<String, Word> after = read(handle, Versions.begunIn(number));
+    Map<String, Word> before = read(handle, WordVersions.endedIn(number));
+    Map<String, Word> after = read(handle, WordVersions.begunIn(number));
     TreeSet<String> spellings = new TreeSet<>(before.keySet());
     spellings.addAll(after.keySet());
     return spellings.stream()
@@ -167,7 +167,7 @@ record JdbiEditionLog(Jdbi jdbi, Jdbi patient, Outage outage, List<AccentCatalog
         .toList();
   }
 
-  private Map<String, Word> read(Handle handle, Versions versions) {
+  private Map<String, Word> read(Handle handle, WordVersions versions) {
     Accents known = new Accents(accents.stream().map(AccentCatalogue::accent).toList());
     Map<String, Word> words = new TreeMap<>();
     new WordReader(handle, accents)

@@ -58,7 +58,7 @@ record JdbiSessions(Handle handle) implements SessionStore {
   /** Never back in time: servers' clocks differ a little. */
   @Override
   public void changeSeen(int id, Instant seenAt) {
-    Optionally.store(
+    BestEffort.store(
         () ->
             handle.execute(
                 "update sessions set seen_at = greatest(seen_at, ?) where id = ?", seenAt, id));

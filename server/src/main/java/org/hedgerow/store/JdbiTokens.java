@@ -77,7 +77,7 @@ record JdbiTokens(Handle handle) implements TokenStore {
 
   @Override
   public void changeUsed(int id, Instant usedAt) {
-    Optionally.store(
+    BestEffort.store(
         () ->
             handle.execute(
                 "update api_tokens set used_at = greatest(used_at, ?) where id = ?", usedAt, id));

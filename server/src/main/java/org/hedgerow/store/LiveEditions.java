@@ -12,7 +12,7 @@ import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import java.util.function.Consumer;
 import org.hedgerow.accounts.UnavailableException;
-import org.hedgerow.caching.Memo;
+import org.hedgerow.caching.ComputingCache;
 import org.hedgerow.lexicon.EditionLog;
 import org.hedgerow.lexicon.Editions;
 import org.hedgerow.lexicon.Lexicon;
@@ -37,7 +37,7 @@ public final class LiveEditions implements Editions, AutoCloseable {
   private final RememberedEditionLog log;
   private final Lexicon first;
   private final ExecutorService showing = Executors.newSingleThreadExecutor(LiveEditions::thread);
-  private final Memo<Integer, Lexicon> old = Memo.ofSize(OLD_ONES_KEPT);
+  private final ComputingCache<Integer, Lexicon> old = ComputingCache.ofSize(OLD_ONES_KEPT);
   private final List<Consumer<Lexicon>> preparations = new CopyOnWriteArrayList<>();
   private final EditionListener listener;
   private volatile Lexicon newest;
@@ -68,7 +68,7 @@ public final class LiveEditions implements Editions, AutoCloseable {
   public Optional<Lexicon> at(int number) {
     catchUp(number);
     Lexicon now = newest;
-    if (number < Edition.FIRST || number > now.edition()) {
+    if (number < FirstEdition.FIRST || number > now.edition()) {
       return Optional.empty();
     }
     return Optional.of(number == now.edition() ? now : old(number));
@@ -85,7 +85,7 @@ public final class LiveEditions implements Editions, AutoCloseable {
   }
 
   private Lexicon old(int number) {
-    return number == Edition.FIRST ? first : old.get(number, this::make);
+    return number == FirstEdition.FIRST ? first : old.get(number, this::make);
   }
 
   private Lexicon make(int number) {

@@ -25,7 +25,7 @@ final class Outage implements AutoCloseable {
   private final BooleanSupplier answers;
   private final StorageRoom room;
   private final Duration pause;
-  private final WriteWatch writes = new WriteWatch();
+  private final StuckWriteMonitor writes = new StuckWriteMonitor();
   private final AtomicBoolean on = new AtomicBoolean();
   private final AtomicBoolean trying = new AtomicBoolean();
   private volatile boolean closed;
@@ -105,7 +105,7 @@ final class Outage implements AutoCloseable {
   }
 
   /** Changes are told to it, and whatever they wait for. */
-  WriteWatch writes() {
+  StuckWriteMonitor writes() {
     return writes;
   }
 

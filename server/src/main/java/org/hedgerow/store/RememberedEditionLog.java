@@ -24,7 +24,7 @@ final class RememberedEditionLog implements EditionLog {
   private static final int CHANGES_KEPT = 30;
 
   /** A table of a thousand words can be approved at once; that isn't kept. */
-  private static final int LONGEST_KEPT = 100;
+  private static final int MAX_KEPT = 100;
 
   private final JdbiEditionLog stored;
   private final IntSupplier newest;
@@ -66,7 +66,7 @@ final class RememberedEditionLog implements EditionLog {
   }
 
   private void readChanges(PublishedEdition edition) {
-    if (edition.words() <= LONGEST_KEPT) {
+    if (edition.words() <= MAX_KEPT) {
       changes.put(edition.number(), stored.changes(edition.number()));
     }
   }
@@ -120,7 +120,7 @@ final class RememberedEditionLog implements EditionLog {
 
   private List<WordChange> read(int number) {
     List<WordChange> read = stored.changes(number);
-    if (read.size() <= LONGEST_KEPT) {
+    if (read.size() <= MAX_KEPT) {
       changes.put(number, read);
     }
     return read;

@@ -8,7 +8,7 @@ import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.datatype.jdk8.Jdk8Module;
 import java.util.List;
 import org.hedgerow.review.Content;
-import org.hedgerow.review.Remark;
+import org.hedgerow.review.ContributionFinding;
 
 /** What contributions say, as JSON in the database. */
 final class ReviewJson {
@@ -32,8 +32,8 @@ final class ReviewJson {
     return read(json, new TypeReference<Content>() {});
   }
 
-  static List<Remark> remarks(String json) {
-    return read(json, new TypeReference<List<Remark>>() {});
+  static List<ContributionFinding> remarks(String json) {
+    return read(json, new TypeReference<List<ContributionFinding>>() {});
   }
 
   private static <T> T read(String json, TypeReference<T> type) {

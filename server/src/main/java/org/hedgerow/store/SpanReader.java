@@ -23,7 +23,7 @@ final class SpanReader {
   }
 
   /** The spans of some words in order, by the id of the pronunciation. */
-  Map<Integer, List<Span>> read(Handle handle, Versions versions) {
+  Map<Integer, List<Span>> read(Handle handle, WordVersions versions) {
     Map<Integer, List<Span>> byPronunciation = new HashMap<>();
     List<Span> current = new ArrayList<>();
     int currentId = -1;

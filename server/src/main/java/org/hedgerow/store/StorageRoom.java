@@ -20,7 +20,7 @@ final class StorageRoom {
   private static final Logger LOG = LoggerFactory.getLogger(StorageRoom.class);
 
   /** A segment of PostgreSQL's write-ahead log has 16 MB. */
-  static final long LEAST_BYTES = 24L * 1024 * 1024;
+  static final long MIN_BYTES = 24L * 1024 * 1024;
 
   /** For so long the disk is taken to be full after the database said so. */
   private static final Duration REMEMBERED = Duration.ofSeconds(10);
@@ -48,7 +48,7 @@ final class StorageRoom {
   }
 
   /** Of the disk that a reserve is on. What the reserve needs to come back isn't free. */
-  static StorageRoom of(Ballast ballast) {
+  static StorageRoom of(DiskReserve ballast) {
     return new StorageRoom(
         () -> freeBytes(ballast.folder()) - ballast.missingBytes(), System::nanoTime);
   }
@@ -72,7 +72,7 @@ final class StorageRoom {
 
   /** Whether a database that stopped may have stopped for want of room. */
   boolean isLow() {
-    return freeBytes.getAsLong() < LEAST_BYTES;
+    return freeBytes.getAsLong() < MIN_BYTES;
   }
 
   /** The database said that its disk is full. */

@@ -1,7 +1,7 @@
 package org.hedgerow.store;
 
 import org.hedgerow.caching.Caches;
-import org.hedgerow.caching.Memo;
+import org.hedgerow.caching.ComputingCache;
 import org.hedgerow.lexicon.Bytes;
 import org.hedgerow.lexicon.PictureContent;
 import org.jdbi.v3.core.Jdbi;
@@ -16,7 +16,7 @@ final class StoredPictures {
 
   private final Jdbi jdbi;
   private final Outage outage;
-  private final Memo<String, Bytes> kept;
+  private final ComputingCache<String, Bytes> kept;
 
   StoredPictures(Jdbi jdbi, Outage outage) {
     this(jdbi, outage, KEPT_BYTES);
@@ -29,7 +29,7 @@ final class StoredPictures {
     this.jdbi = jdbi;
     this.outage = outage;
     this.kept =
-        new Memo<>(
+        new ComputingCache<>(
             Caches.builder()
                 .maximumWeight(keptBytes)
                 .weigher((String id, Bytes content) -> content.size()));

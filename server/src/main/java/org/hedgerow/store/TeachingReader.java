@@ -50,7 +50,7 @@ final class TeachingReader {
     List<SightWords> sightWords =
         rows("sight_words", "words", edition).stream().map(TeachingReader::sightWords).toList();
     return new Teaching(
-        rules.isEmpty() ? RuleSets.USUAL_ONLY : new RuleSets(rules),
+        rules.isEmpty() ? RuleSets.DEFAULT_ONLY : new RuleSets(rules),
         sequences,
         new SightWordSets(sightWords));
   }

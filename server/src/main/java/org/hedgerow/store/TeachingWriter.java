@@ -33,14 +33,14 @@ final class TeachingWriter {
 
   /** What the first edition offers. */
   void writeFirst(Teaching teaching) {
-    teaching.rules().all().forEach(set -> write(set, Edition.FIRST));
-    teaching.sequences().forEach(sequence -> write(sequence, Edition.FIRST));
+    teaching.rules().all().forEach(set -> write(set, FirstEdition.FIRST));
+    teaching.sequences().forEach(sequence -> write(sequence, FirstEdition.FIRST));
     writeFirst(teaching.sightWords());
   }
 
   /** The sight words that the first edition offers. */
   void writeFirst(SightWordSets sets) {
-    sets.all().forEach(set -> replace(set, Edition.FIRST));
+    sets.all().forEach(set -> replace(set, FirstEdition.FIRST));
   }
 
   /** As it stands, changes of this transaction among them. */

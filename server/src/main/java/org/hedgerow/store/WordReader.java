@@ -32,7 +32,7 @@ final class WordReader {
   }
 
   /** The words in the order of their ids. */
-  List<Word> read(Versions versions) {
+  List<Word> read(WordVersions versions) {
     Map<Integer, List<Pronunciation>> pronunciations = pronunciations(versions);
     Map<Integer, List<Tag>> tags = tags(versions);
     List<Word> words = new ArrayList<>();
@@ -61,7 +61,7 @@ final class WordReader {
     return Status.labelled(label).orElseThrow();
   }
 
-  private Map<Integer, List<Tag>> tags(Versions versions) {
+  private Map<Integer, List<Tag>> tags(WordVersions versions) {
     Map<Integer, List<Tag>> tags = new HashMap<>();
     try (CopyReader rows =
         CopyReader.of(
@@ -78,7 +78,7 @@ final class WordReader {
     return tags;
   }
 
-  private Map<Integer, List<Pronunciation>> pronunciations(Versions versions) {
+  private Map<Integer, List<Pronunciation>> pronunciations(WordVersions versions) {
     Map<Integer, List<Span>> spans =
         new SpanReader(new RealisationNumbers(catalogues)).read(handle, versions);
     Map<Integer, List<Pronunciation>> pronunciations = new HashMap<>();

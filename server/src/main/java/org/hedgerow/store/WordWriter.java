@@ -35,7 +35,7 @@ final class WordWriter {
    *
    * @param step run {@link #STEPS_FOR_A_WORD} times for every word
    */
-  void writeFirst(Edition first, Runnable step) {
+  void writeFirst(FirstEdition first, Runnable step) {
     Batch batch = batch(first.words(), first.number());
     writeWords(batch, step);
     KeysSetAside.during(handle, "word_tags", () -> writeTags(batch));

@@ -32,7 +32,7 @@ public final class WebServer implements AutoCloseable {
   private static final Duration STOP_TIME = Duration.ofSeconds(10);
 
   /** How long connections may be silent when it stops, unless a request is worked on. */
-  private static final Duration LONGEST_SILENCE = Duration.ofMillis(250);
+  private static final Duration MAX_SILENCE = Duration.ofMillis(250);
 
   /**
    * Many more than the database has connections: a request that waits for one shouldn't keep reads
@@ -127,7 +127,7 @@ public final class WebServer implements AutoCloseable {
           public void lifeCycleStarting(LifeCycle starting) {
             for (Connector connector : server.getConnectors()) {
               if (connector instanceof AbstractConnector listening) {
-                listening.setShutdownIdleTimeout(LONGEST_SILENCE.toMillis());
+                listening.setShutdownIdleTimeout(MAX_SILENCE.toMillis());
               }
             }
           }

@@ -25,11 +25,11 @@ public abstract class AccountsContract {
   private static final String ELSEWHERE = "198.51.100.1";
 
   private final SettableClock clock = new SettableClock();
-  private AccountBook book;
+  private AccountRepository book;
   private AccountServices services;
 
   /** An empty one for each test. */
-  protected abstract AccountBook book();
+  protected abstract AccountRepository book();
 
   @BeforeEach
   void open() {
@@ -47,7 +47,7 @@ public abstract class AccountsContract {
   }
 
   private SignInResult signIn(String name, String password) {
-    return services.signIn().signIn(name, password, Visit.of(HOME, "a browser"));
+    return services.signIn().signIn(name, password, SignInOrigin.of(HOME, "a browser"));
   }
 
   private Secret session(String name) {
@@ -57,8 +57,8 @@ public abstract class AccountsContract {
   private static void assertRefused(ThrowingCallable attempt, String field) {
     assertThatThrownBy(attempt)
         .isInstanceOfSatisfying(
-            RefusedException.class,
-            refused -> assertThat(refused.faults()).extracting(FieldFault::field).contains(field));
+            RejectedException.class,
+            refused -> assertThat(refused.errors()).extracting(FieldError::field).contains(field));
   }
 
   @Test
@@ -70,7 +70,7 @@ public abstract class AccountsContract {
     assertThat(services.firstAdministrator().link()).isEmpty();
     assertThatThrownBy(
             () -> services.invitations().accept(link, new NewAccount("eve", "Eve", PASSWORD)))
-        .isInstanceOf(SpentLinkException.class);
+        .isInstanceOf(InvalidLinkException.class);
   }
 
   @Test
@@ -87,7 +87,7 @@ public abstract class AccountsContract {
     account("ada", Role.ADMINISTRATOR);
     assertThatThrownBy(
             () -> services.invitations().accept(link, new NewAccount("eve", "Eve", PASSWORD)))
-        .isInstanceOf(SpentLinkException.class);
+        .isInstanceOf(InvalidLinkException.class);
     assertThat(services.people().all(Actor.OPERATOR)).hasSize(1);
   }
 
@@ -98,7 +98,7 @@ public abstract class AccountsContract {
     assertThat(account.role()).isEqualTo(Role.REVIEWER);
     assertThatThrownBy(
             () -> services.invitations().accept(link, new NewAccount("eve", "Eve", PASSWORD)))
-        .isInstanceOf(SpentLinkException.class);
+        .isInstanceOf(InvalidLinkException.class);
   }
 
   @Test
@@ -110,7 +110,7 @@ public abstract class AccountsContract {
     assertThat(services.invitations().look(link)).isEmpty();
     assertThatThrownBy(
             () -> services.invitations().accept(link, new NewAccount("eve", "Eve", PASSWORD)))
-        .isInstanceOf(SpentLinkException.class);
+        .isInstanceOf(InvalidLinkException.class);
   }
 
   @Test
@@ -120,7 +120,7 @@ public abstract class AccountsContract {
     services.invitations().withdraw(Actor.OPERATOR, id);
     assertThat(services.invitations().look(link)).isEmpty();
     assertThatThrownBy(() -> services.invitations().withdraw(Actor.OPERATOR, id))
-        .isInstanceOf(SpentLinkException.class);
+        .isInstanceOf(InvalidLinkException.class);
   }
 
   @Test
@@ -146,7 +146,7 @@ public abstract class AccountsContract {
                     services
                         .invitations()
                         .accept(link, new NewAccount("rosa" + number, "Rosa", PASSWORD)));
-              } catch (SpentLinkException spent) {
+              } catch (InvalidLinkException spent) {
                 return Optional.empty();
               }
             });
@@ -227,11 +227,13 @@ public abstract class AccountsContract {
   }
 
   private SignInResult signIn(String name, String password, String address, Secret device) {
-    return services.signIn().signIn(name, password, new Visit(address, "", Optional.of(device)));
+    return services
+        .signIn()
+        .signIn(name, password, new SignInOrigin(address, "", Optional.of(device)));
   }
 
   private SignInResult signInFrom(String address, String name, String password) {
-    return services.signIn().signIn(name, password, Visit.of(address, ""));
+    return services.signIn().signIn(name, password, SignInOrigin.of(address, ""));
   }
 
   private Secret device(SignInResult result) {
@@ -345,12 +347,12 @@ public abstract class AccountsContract {
       clock.goOn(Duration.ofSeconds(1));
       signInFrom("192.0.2." + i, "rosa", "guess");
     }
-    assertThat(book.<Integer>inTransaction(page -> page.failures().keepNewest(2))).isEqualTo(17);
+    assertThat(book.<Integer>inTransaction(unit -> unit.failures().keepNewest(2))).isEqualTo(17);
     assertThat(rowsOfFailures()).isEqualTo(2);
   }
 
   private int rowsOfFailures() {
-    return book.inTransaction(page -> page.failures().keepNewest(0));
+    return book.inTransaction(unit -> unit.failures().keepNewest(0));
   }
 
   @Test
@@ -412,7 +414,7 @@ public abstract class AccountsContract {
     services.sessions().end(rosa, id, number);
     assertThat(services.sessions().find(session)).isEmpty();
     assertThatThrownBy(() -> services.sessions().end(rosa, id, number))
-        .isInstanceOf(NothingThereException.class);
+        .isInstanceOf(NotFoundException.class);
   }
 
   @Test
@@ -422,7 +424,7 @@ public abstract class AccountsContract {
     Secret session = session("tom");
     int number = services.sessions().of(Actor.OPERATOR, tom.id()).get(0).id();
     assertThatThrownBy(() -> services.sessions().end(rosa, rosa.requireAccount().id(), number))
-        .isInstanceOf(NothingThereException.class);
+        .isInstanceOf(NotFoundException.class);
     assertThat(services.sessions().find(session)).isPresent();
   }
 
@@ -458,13 +460,13 @@ public abstract class AccountsContract {
     Secret older = services.passwords().link(Actor.OPERATOR, "Rosa");
     Secret link = services.passwords().link(Actor.OPERATOR, rosa.id());
     assertThatThrownBy(() -> services.passwords().set(older, "another good one"))
-        .isInstanceOf(SpentLinkException.class);
+        .isInstanceOf(InvalidLinkException.class);
     assertRefused(() -> services.passwords().set(link, "short"), "password");
     services.passwords().set(link, "another good one");
     assertThat(services.sessions().find(session)).isEmpty();
     assertThat(signIn("rosa", "another good one")).isInstanceOf(SignedIn.class);
     assertThatThrownBy(() -> services.passwords().set(link, "yet another one"))
-        .isInstanceOf(SpentLinkException.class);
+        .isInstanceOf(InvalidLinkException.class);
   }
 
   @Test
@@ -473,12 +475,12 @@ public abstract class AccountsContract {
     Secret link = services.passwords().link(Actor.OPERATOR, "rosa");
     assertThatThrownBy(
             () -> services.invitations().accept(link, new NewAccount("eve", "Eve", PASSWORD)))
-        .isInstanceOf(SpentLinkException.class);
+        .isInstanceOf(InvalidLinkException.class);
     Secret invitation = services.invitations().make(Actor.OPERATOR, Role.REVIEWER, 1);
     assertThatThrownBy(() -> services.passwords().set(invitation, "another good one"))
-        .isInstanceOf(SpentLinkException.class);
+        .isInstanceOf(InvalidLinkException.class);
     assertThatThrownBy(() -> services.passwords().link(Actor.OPERATOR, "nobody"))
-        .isInstanceOf(NothingThereException.class);
+        .isInstanceOf(NotFoundException.class);
   }
 
   @Test
@@ -557,7 +559,7 @@ public abstract class AccountsContract {
                 .people()
                 .changeActive(Actor.of(both.get(number)), both.get(1 - number).id(), false);
             return true;
-          } catch (RefusedException refused) {
+          } catch (RejectedException refused) {
             return false;
           }
         });
@@ -600,7 +602,7 @@ public abstract class AccountsContract {
     assertRefused(
         () -> services.people().rename(Actor.of(rosa), rosa.id(), "Ro\u202Esa"), "displayName");
     assertThatThrownBy(() -> services.people().rename(Actor.OPERATOR, 4711, "Nobody"))
-        .isInstanceOf(NothingThereException.class);
+        .isInstanceOf(NotFoundException.class);
   }
 
   private interface Numbered<T> {

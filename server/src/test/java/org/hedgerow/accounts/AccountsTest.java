@@ -2,10 +2,10 @@ package org.hedgerow.accounts;
 
 /** Accounts kept in memory. */
 class AccountsTest extends AccountsContract {
-  private final AccountBook book = new MemoryBook();
+  private final AccountRepository book = new MemoryBook();
 
   @Override
-  protected AccountBook book() {
+  protected AccountRepository book() {
     return book;
   }
 }

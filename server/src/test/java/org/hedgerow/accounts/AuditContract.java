@@ -22,7 +22,7 @@ public abstract class AuditContract {
   private Instant noon;
 
   /** An empty one for each test. */
-  protected abstract AccountBook book();
+  protected abstract AccountRepository book();
 
   /** Eight things are done: two links and two accounts made, a token, two new names, a role. */
   @BeforeEach

@@ -3,7 +3,7 @@ package org.hedgerow.accounts;
 /** The record of what was done, kept in memory. */
 class AuditTest extends AuditContract {
   @Override
-  protected AccountBook book() {
+  protected AccountRepository book() {
     return new MemoryBook();
   }
 }

@@ -16,7 +16,7 @@ public abstract class CentreContract {
   private AccountServices services;
 
   /** One of a centre about which nobody said anything. */
-  protected abstract AccountBook book();
+  protected abstract AccountRepository book();
 
   @BeforeEach
   void open() {
@@ -65,11 +65,11 @@ public abstract class CentreContract {
   void refusesWhatMakesNoSense() {
     for (String name : List.of("", "  ", "x".repeat(81), "Haw\u202Ethorn", "a\u0000b")) {
       assertThatThrownBy(() -> change(Optional.of(name), Optional.empty()))
-          .isInstanceOf(RefusedException.class);
+          .isInstanceOf(RejectedException.class);
     }
     for (int approvals : new int[] {-1, 0, 3}) {
       assertThatThrownBy(() -> change(Optional.empty(), Optional.of(approvals)))
-          .isInstanceOf(RefusedException.class);
+          .isInstanceOf(RejectedException.class);
     }
     assertThat(services.centre().read()).isEqualTo(Centre.UNNAMED);
     assertThat(records()).isEmpty();
@@ -87,7 +87,7 @@ public abstract class CentreContract {
                         Actor.OPERATOR,
                         new CentreEdit(Optional.of("Blackthorn"), Optional.of(2)),
                         seen::equals))
-        .isInstanceOf(ChangedMeanwhileException.class)
+        .isInstanceOf(StaleUpdateException.class)
         .hasMessageContaining("“Hawthorn”");
     assertThat(services.centre().read().name()).contains("Hawthorn");
     assertThat(records()).hasSize(1);
@@ -108,8 +108,8 @@ public abstract class CentreContract {
 
   @Test
   void anotherServerLearnsWhatChanged() {
-    try (KnownCentre here = new KnownCentre(services.centre());
-        KnownCentre there = new KnownCentre(services.centre())) {
+    try (CachedCentre here = new CachedCentre(services.centre());
+        CachedCentre there = new CachedCentre(services.centre())) {
       here.change(
           Actor.OPERATOR,
           new CentreEdit(Optional.of("Hawthorn"), Optional.empty()),

@@ -11,7 +11,7 @@ import org.junit.jupiter.api.Test;
 /** A centre's choices kept in memory. */
 class CentreTest extends CentreContract {
   @Override
-  protected AccountBook book() {
+  protected AccountRepository book() {
     return new MemoryBook();
   }
 
@@ -19,10 +19,10 @@ class CentreTest extends CentreContract {
   void keepsToWhatItKnewWhileTheRecordsCannotBeReached() {
     MemoryBook book = new MemoryBook();
     AtomicBoolean broken = new AtomicBoolean();
-    AccountBook fragile =
-        new AccountBook() {
+    AccountRepository fragile =
+        new AccountRepository() {
           @Override
-          public <R> R inTransaction(Function<AccountPage, R> work) {
+          public <R> R inTransaction(Function<AccountUnitOfWork, R> work) {
             if (broken.get()) {
               throw new UnavailableException("The database doesn't answer.");
             }
@@ -32,7 +32,7 @@ class CentreTest extends CentreContract {
     CentreSettings settings = new CentreSettings(fragile, InstantSource.system());
     settings.change(
         Actor.OPERATOR, new CentreEdit(Optional.of("Hawthorn"), Optional.empty()), x -> true);
-    try (KnownCentre known = new KnownCentre(settings)) {
+    try (CachedCentre known = new CachedCentre(settings)) {
       known.look();
       broken.set(true);
       known.look();

@@ -5,7 +5,7 @@ import java.util.Map;
 import java.util.function.Supplier;
 
 /** Keeps answers in memory, for good; what the work changes is beyond it. */
-public final class MemoryAnswers implements AnswerBook {
+public final class MemoryAnswers implements IdempotencyStore {
   private record Key(int accountId, String keyHash) {}
 
   private record Row(String requestHash, Kept answer) {}

@@ -13,7 +13,7 @@ import java.util.function.Predicate;
 import java.util.function.UnaryOperator;
 
 /** Keeps accounts in memory, one transaction after another. */
-public final class MemoryBook implements AccountBook {
+public final class MemoryBook implements AccountRepository {
 
   /** Rows by id, each under the hash of its secret. */
   private static final class Rows<T> {
@@ -70,13 +70,13 @@ public final class MemoryBook implements AccountBook {
   private final Rows<Link> links = new Rows<>();
   private final Rows<Session> sessions = new Rows<>();
   private final Rows<ApiToken> tokens = new Rows<>();
-  private final Map<String, Failures> failures = new LinkedHashMap<>();
+  private final Map<String, FailedSignIns> failures = new LinkedHashMap<>();
   private final Map<Device, Instant> devices = new LinkedHashMap<>();
   private final List<AuditEntry> audit = new ArrayList<>();
   private Centre centre = Centre.UNNAMED;
 
   @Override
-  public synchronized <R> R inTransaction(Function<AccountPage, R> work) {
+  public synchronized <R> R inTransaction(Function<AccountUnitOfWork, R> work) {
     Rows<Account> oldAccounts = accounts.copy();
     Rows<Link> oldLinks = links.copy();
     Rows<Session> oldSessions = sessions.copy();
@@ -100,7 +100,7 @@ public final class MemoryBook implements AccountBook {
     return accounts.find(id).orElseThrow();
   }
 
-  private final class Page implements AccountPage {
+  private final class Page implements AccountUnitOfWork {
     @Override
     public AccountStore accounts() {
       return new Accounts();
@@ -122,7 +122,7 @@ public final class MemoryBook implements AccountBook {
     }
 
     @Override
-    public FailureStore failures() {
+    public FailedSignInStore failures() {
       return new AllFailures();
     }
 
@@ -400,14 +400,14 @@ public final class MemoryBook implements AccountBook {
     }
   }
 
-  private final class AllFailures implements FailureStore {
+  private final class AllFailures implements FailedSignInStore {
     @Override
-    public Failures lock(String subject, Instant now) {
-      return failures.getOrDefault(subject, new Failures(subject, 0, now));
+    public FailedSignIns lock(String subject, Instant now) {
+      return failures.getOrDefault(subject, new FailedSignIns(subject, 0, now));
     }
 
     @Override
-    public void save(Failures changed) {
+    public void save(FailedSignIns changed) {
       failures.put(changed.subject(), changed);
     }
 
@@ -423,9 +423,9 @@ public final class MemoryBook implements AccountBook {
 
     @Override
     public int keepNewest(int max) {
-      List<Failures> old =
+      List<FailedSignIns> old =
           failures.values().stream()
-              .sorted(Comparator.comparing(Failures::last).reversed())
+              .sorted(Comparator.comparing(FailedSignIns::last).reversed())
               .skip(max)
               .toList();
       old.forEach(each -> failures.remove(each.subject()));

@@ -11,13 +11,13 @@ class PasswordRulesTest {
   @ValueSource(
       strings = {"", "x", "1234567", "        ", "password", "PASSWORD1", "12345678", "rosamunde"})
   void refuses(String password) {
-    assertThat(PasswordRules.fault(password, "rosamunde")).isPresent();
+    assertThat(PasswordRules.error(password, "rosamunde")).isPresent();
   }
 
   @ParameterizedTest
   @ValueSource(strings = {"wild cherry", "ƒœπ∑ß∂∫µ", "🌳🌲🌳🌲🌳🌲🌳🌲", "no capitals, no digits"})
   void takes(String password) {
-    assertThat(PasswordRules.fault(password, "rosamunde")).isEmpty();
+    assertThat(PasswordRules.error(password, "rosamunde")).isEmpty();
   }
 
   /** From memory, each often met in published lists; and what people of a place like ours try. */
@@ -38,8 +38,8 @@ class PasswordRulesTest {
         "teacher1!"
       })
   void refusesWhatIsTriedFirst(String password) {
-    assertThat(PasswordRules.fault(password, "rosamunde"))
-        .hasValueSatisfying(fault -> assertThat(fault.message()).contains("tried first"));
+    assertThat(PasswordRules.error(password, "rosamunde"))
+        .hasValueSatisfying(error -> assertThat(error.message()).contains("tried first"));
   }
 
   /** OWASP ASVS 4.0.3, 2.1.7 wants three thousand of them at least. */
@@ -52,9 +52,9 @@ class PasswordRulesTest {
   /** In code points: a picture counts once, though it takes two chars. */
   @Test
   void countsWhatPeopleSee() {
-    assertThat(PasswordRules.fault("🌳".repeat(7), "rosa")).isPresent();
-    assertThat(PasswordRules.fault("🌳".repeat(200), "rosa")).isEmpty();
-    assertThat(PasswordRules.fault("🌳".repeat(201), "rosa")).isPresent();
-    assertThat(PasswordRules.fault("a".repeat(10_000), "rosa")).isPresent();
+    assertThat(PasswordRules.error("🌳".repeat(7), "rosa")).isPresent();
+    assertThat(PasswordRules.error("🌳".repeat(200), "rosa")).isEmpty();
+    assertThat(PasswordRules.error("🌳".repeat(201), "rosa")).isPresent();
+    assertThat(PasswordRules.error("a".repeat(10_000), "rosa")).isPresent();
   }
 }

@@ -22,15 +22,15 @@ import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import org.hedgerow.accounts.AccountServices;
 import org.hedgerow.accounts.Actor;
+import org.hedgerow.accounts.CachedCentre;
 import org.hedgerow.accounts.CentreEdit;
-import org.hedgerow.accounts.KnownCentre;
 import org.hedgerow.accounts.NewAccount;
 import org.hedgerow.accounts.Role;
 import org.hedgerow.lexicon.Editions;
 import org.hedgerow.review.ReviewServices;
 import org.hedgerow.seed.SeededComposer;
 import org.hedgerow.seed.SeededLexicon;
-import org.hedgerow.store.JdbiReviewBook;
+import org.hedgerow.store.JdbiReviewRepository;
 import org.hedgerow.store.StoppableDatabase;
 import org.hedgerow.web.ListeningAddress;
 import org.hedgerow.web.WebServer;
@@ -64,7 +64,7 @@ class DatabaseDownIT {
   @TempDir private Path folder;
 
   private StoppableDatabase database;
-  private KnownCentre centre;
+  private CachedCentre centre;
   private WebServer server;
   private String token;
   private int ada;
@@ -80,7 +80,7 @@ class DatabaseDownIT {
         Actor.of(accounts.invitations().accept(link, new NewAccount("ada", "Ada", PASSWORD)));
     ada = actor.requireAccount().id();
     token = accounts.tokens().make(actor, "a program", Role.ADMINISTRATOR, 1).text();
-    centre = new KnownCentre(accounts.centre()).watch();
+    centre = new CachedCentre(accounts.centre()).watch();
     centre.change(actor, new CentreEdit(Optional.of("Hawthorn"), Optional.empty()), x -> true);
     server =
         Wiring.webServer(
@@ -90,7 +90,7 @@ class DatabaseDownIT {
             accounts,
             centre,
             ReviewServices.of(
-                new JdbiReviewBook(database.bank(), SeededLexicon.get().accents()),
+                new JdbiReviewRepository(database.bank(), SeededLexicon.get().accents()),
                 SeededLexicon::get,
                 () -> 1,
                 edition -> {},

@@ -12,7 +12,7 @@ final class Contributing implements Runnable {
   private static final int WORDS = 1500;
 
   /** In one stretch of load. */
-  static final int MOST = WORDS / 3;
+  static final int MAX = WORDS / 3;
 
   private final ReviewClient client;
   private final String token;
@@ -45,7 +45,7 @@ final class Contributing implements Runnable {
   @Override
   public void run() {
     Pausing.first(pause);
-    for (int i = from; i < from + MOST && System.nanoTime() < end; i++) {
+    for (int i = from; i < from + MAX && System.nanoTime() < end; i++) {
       contribute(i);
     }
   }

@@ -10,9 +10,9 @@ import org.hedgerow.seed.SeedKnowledge;
 import org.hedgerow.seed.SeededLexicon;
 import org.hedgerow.seedlexicon.SeedLexicon;
 import org.hedgerow.sentences.SentenceStandard;
+import org.hedgerow.sentences.compose.ComposedSentence;
 import org.hedgerow.sentences.compose.Composer;
-import org.hedgerow.sentences.compose.Draft;
-import org.hedgerow.sentences.compose.DraftOrder;
+import org.hedgerow.sentences.compose.CompositionRequest;
 import org.hedgerow.sentences.compose.SentenceKind;
 
 /**
@@ -34,10 +34,10 @@ public final class DraftSheet {
               .catalogue()
               .value(name.substring(0, at), name.charAt(at) - '0')
               .orElseThrow(() -> new IllegalArgumentException(name));
-      for (Draft draft :
+      for (ComposedSentence draft :
           composer
               .compose(
-                  new DraftOrder(
+                  new CompositionRequest(
                       Integer.parseInt(args[1]),
                       Long.parseLong(args[0]),
                       Set.of(),
@@ -55,7 +55,7 @@ public final class DraftSheet {
         Standard.of(value),
         List.of("en-US", "en-GB"),
         SeededLexicon.get().plans().sightWords().usualWords(),
-        SentenceStandard.USUAL_TARGETS,
-        SentenceStandard.USUAL_WORDS);
+        SentenceStandard.DEFAULT_TARGETS,
+        SentenceStandard.DEFAULT_WORDS);
   }
 }

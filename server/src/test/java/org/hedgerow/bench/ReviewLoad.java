@@ -21,7 +21,7 @@ import org.hedgerow.accounts.Role;
 import org.hedgerow.app.RunningJar;
 import org.hedgerow.store.BankDatabase;
 import org.hedgerow.store.DatabaseAddress;
-import org.hedgerow.store.JdbiAccountBook;
+import org.hedgerow.store.JdbiAccountRepository;
 
 /**
  * A hundred contributors and ten reviewers at the built program, readers among them: a minute just
@@ -87,7 +87,8 @@ public final class ReviewLoad {
   private static void invite(Path data, List<String> contributors, List<String> reviewers) {
     try (BankDatabase bank = BankDatabase.embedded(data)) {
       AccountServices services =
-          AccountServices.of(new JdbiAccountBook(bank), new PlainHash(), InstantSource.system());
+          AccountServices.of(
+              new JdbiAccountRepository(bank), new PlainHash(), InstantSource.system());
       ReviewCrowd crowd = new ReviewCrowd(services);
       for (int i = 0; i < CONTRIBUTORS; i++) {
         contributors.add(crowd.join("contributor" + i, Role.CONTRIBUTOR));
@@ -168,7 +169,7 @@ public final class ReviewLoad {
       running.add(
           threads.submit(
               new Contributing(
-                  client, contributors, i, acknowledged, minute * Contributing.MOST, pause, end)));
+                  client, contributors, i, acknowledged, minute * Contributing.MAX, pause, end)));
     }
     for (String token : reviewers) {
       running.add(threads.submit(new Reviewing(client, second, token, acknowledged, pause, end)));

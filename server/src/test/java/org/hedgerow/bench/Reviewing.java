@@ -8,8 +8,8 @@ import java.util.concurrent.ThreadLocalRandom;
 
 /** One reviewer: takes something from the front of the queue and decides. */
 final class Reviewing implements Runnable {
-  private static final int MOST = 2000;
-  private static final long LONGEST_LAG = 10_000_000_000L;
+  private static final int MAX = 2000;
+  private static final long MAX_LAG = 10_000_000_000L;
   private static final long LOOK_AGAIN = 10;
 
   private final ReviewClient client;
@@ -37,7 +37,7 @@ final class Reviewing implements Runnable {
   @Override
   public void run() {
     Pausing.first(pause);
-    for (int i = 0; i < MOST && System.nanoTime() < end; i++) {
+    for (int i = 0; i < MAX && System.nanoTime() < end; i++) {
       long start = System.nanoTime();
       JsonNode waiting =
           ReviewClient.tree(client.get("/api/v1/review-queue?limit=50", token)).path("waiting");
@@ -90,7 +90,7 @@ final class Reviewing implements Runnable {
    * others that are spelt like it, which would load the machine as nobody's use of the bank does.
    */
   private void await(int edition, ReviewClient other, long answered) {
-    while (newest(other) < edition && System.nanoTime() < answered + LONGEST_LAG) {
+    while (newest(other) < edition && System.nanoTime() < answered + MAX_LAG) {
       Pausing.between(LOOK_AGAIN);
     }
     record.times().lag.add(System.nanoTime() - answered);

@@ -11,9 +11,9 @@ import org.hedgerow.seed.SeededComposer;
 import org.hedgerow.seed.SeededLexicon;
 import org.hedgerow.sentences.SentenceChecker;
 import org.hedgerow.sentences.SentenceStandard;
+import org.hedgerow.sentences.compose.ComposedSentences;
 import org.hedgerow.sentences.compose.Composer;
-import org.hedgerow.sentences.compose.DraftOrder;
-import org.hedgerow.sentences.compose.Drafts;
+import org.hedgerow.sentences.compose.CompositionRequest;
 import org.hedgerow.sentences.compose.SentenceKind;
 
 /**
@@ -53,8 +53,8 @@ public final class SentenceSpeed {
             Standard.of(oa),
             List.of("en-US", "en-GB"),
             lexicon.plans().sightWords().usualWords(),
-            SentenceStandard.USUAL_TARGETS,
-            SentenceStandard.USUAL_WORDS);
+            SentenceStandard.DEFAULT_TARGETS,
+            SentenceStandard.DEFAULT_WORDS);
     for (int round = 0; round < 2; round++) {
       check("no or one blocked word", PARTS, ENDS, lexicon, standard);
       check("three blocked words", BLOCKED_PARTS, BLOCKED_ENDS, lexicon, standard);
@@ -91,9 +91,11 @@ public final class SentenceSpeed {
     int given = 0;
     long start = System.nanoTime();
     for (int seed = 0; seed < ORDERS; seed++) {
-      Drafts drafts =
+      ComposedSentences drafts =
           composer.compose(
-              new DraftOrder(10, seed, Set.of(), Set.of(SentenceKind.values())), lexicon, standard);
+              new CompositionRequest(10, seed, Set.of(), Set.of(SentenceKind.values())),
+              lexicon,
+              standard);
       given += drafts.sentences().size();
       ranked += drafts.ranked();
     }

@@ -7,7 +7,7 @@ import org.hedgerow.fuzz.Oracle;
 
 /** Hostile requests, as {@code org.hedgerow.fuzz} makes them. */
 final class HostileRequests implements Scenario {
-  private static final Duration LONGEST = Duration.ofMinutes(60);
+  private static final Duration MAX_LENGTH = Duration.ofMinutes(60);
 
   @Override
   public String name() {
@@ -23,7 +23,7 @@ final class HostileRequests implements Scenario {
               server.port(),
               ground.crew().ofRoles(),
               oracle(ground.options()));
-      FuzzReport report = run.run(0, ground.options().requests(), LONGEST);
+      FuzzReport report = run.run(0, ground.options().requests(), MAX_LENGTH);
       run.described(report).forEach(System.err::println);
       server.stop();
       return new Result(
@@ -40,7 +40,7 @@ final class HostileRequests implements Scenario {
   }
 
   private static Oracle oracle(SuiteOptions options) {
-    Oracle oracle = Oracle.within(Tally.LONGEST);
+    Oracle oracle = Oracle.within(Tally.MAX_LENGTH);
     return options.contract() ? oracle.withContract() : oracle;
   }
 }

@@ -7,7 +7,7 @@ import java.util.stream.Collectors;
 
 /** The results as a table in Markdown, with the machine and the command. */
 record Report(String command, List<Result> results) {
-  private static final int LONGEST_CELL = 600;
+  private static final int MAX_CELL_LENGTH = 600;
 
   private static final String HEAD =
       """
@@ -50,6 +50,6 @@ record Report(String command, List<Result> results) {
 
   private static String cell(String text) {
     String line = text.replaceAll("\\s+", " ").replace("|", "\\|");
-    return line.substring(0, Math.min(LONGEST_CELL, line.length()));
+    return line.substring(0, Math.min(MAX_CELL_LENGTH, line.length()));
   }
 }

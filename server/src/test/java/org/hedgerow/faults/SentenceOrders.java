@@ -11,7 +11,7 @@ import org.hedgerow.faults.FaultClient.Call;
 /** Forty clients order sentences that nobody has ordered before, while others read lists. */
 final class SentenceOrders implements Scenario {
   private static final int CLIENTS = 40;
-  private static final double MOST = 3;
+  private static final double MAX = 3;
 
   private static final List<String> PHONOGRAMS =
       List.of("oa", "ee", "ai", "sh", "ch", "igh", "oo", "ar", "ou", "th");
@@ -32,7 +32,7 @@ final class SentenceOrders implements Scenario {
       load.on(Collections.nCopies(CLIENTS, () -> orderOn(server, load)));
       Times during = lists(server, load, duration);
       load.stop();
-      if (during.at(0.5) > MOST * before.at(0.5)) {
+      if (during.at(0.5) > MAX * before.at(0.5)) {
         load.tally()
             .trouble("a list takes %.1f ms and not %.1f".formatted(during.at(0.5), before.at(0.5)));
       }

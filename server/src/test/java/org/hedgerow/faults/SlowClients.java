@@ -18,7 +18,7 @@ import org.hedgerow.faults.FaultClient.Call;
  */
 final class SlowClients implements Scenario {
   private static final int CLIENTS = 200;
-  private static final double LONGEST_HEALTH = 100;
+  private static final double MAX_HEALTH = 100;
 
   private static final String BODY =
       "POST /api/v1/word-checks HTTP/1.1\r\nHost: a\r\nContent-Type: application/json\r\nContent-Length: 100000\r\n\r\n{";
@@ -51,7 +51,7 @@ final class SlowClients implements Scenario {
       enormous(server.port(), tally);
       measure(server, tally, duration, health, lists);
       drip.interrupt();
-      if (health.at(0.5) > LONGEST_HEALTH) {
+      if (health.at(0.5) > MAX_HEALTH) {
         tally.trouble("health takes %.0f ms".formatted(health.at(0.5)));
       }
       server.stop();
@@ -93,7 +93,7 @@ final class SlowClients implements Scenario {
   private static void enormous(int port, Tally tally) throws IOException {
     long start = System.nanoTime();
     try (Socket socket = connect(port, ENORMOUS)) {
-      socket.setSoTimeout((int) Tally.LONGEST.toMillis());
+      socket.setSoTimeout((int) Tally.MAX_LENGTH.toMillis());
       String status = new String(socket.getInputStream().readNBytes(12), US_ASCII);
       if (!status.equals("HTTP/1.1 413")) {
         tally.trouble("a body of 100 GB is answered " + status);

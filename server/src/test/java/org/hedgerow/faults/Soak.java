@@ -7,7 +7,7 @@ import java.util.List;
 /** Reads, sentences and writes for a long time in little memory, which mustn't be used up. */
 final class Soak implements Scenario {
   private static final int SAMPLES = 10;
-  private static final double MOST_GROWTH = 1.25;
+  private static final double MAX_GROWTH = 1.25;
 
   private final int heap;
 
@@ -56,8 +56,8 @@ final class Soak implements Scenario {
   private static void judge(List<Memory> memory, ServerProcess server, Tally tally) {
     Memory settled = memory.get(SAMPLES / 3);
     Memory last = memory.get(SAMPLES - 1);
-    if (last.heap() > settled.heap() * MOST_GROWTH
-        || last.resident() > settled.resident() * MOST_GROWTH) {
+    if (last.heap() > settled.heap() * MAX_GROWTH
+        || last.resident() > settled.resident() * MAX_GROWTH) {
       tally.trouble("memory grows from %s to %s".formatted(settled, last));
     }
     if (server.output().contains("OutOfMemoryError")) {

@@ -12,7 +12,7 @@ import java.util.TreeMap;
  */
 final class Tally {
   /** No request may take longer, whatever happens. */
-  static final Duration LONGEST = Duration.ofSeconds(5);
+  static final Duration MAX_LENGTH = Duration.ofSeconds(5);
 
   private final Map<Integer, Integer> statuses = new TreeMap<>();
   private final Map<String, Integer> troubles = new TreeMap<>();
@@ -41,8 +41,8 @@ final class Tally {
 
   synchronized void took(String request, Duration time) {
     slowest = time.compareTo(slowest) > 0 ? time : slowest;
-    if (time.compareTo(LONGEST) > 0) {
-      trouble("more than %d s at %s".formatted(LONGEST.toSeconds(), request));
+    if (time.compareTo(MAX_LENGTH) > 0) {
+      trouble("more than %d s at %s".formatted(MAX_LENGTH.toSeconds(), request));
     }
   }
 

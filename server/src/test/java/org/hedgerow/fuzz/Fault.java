@@ -8,7 +8,7 @@ package org.hedgerow.fuzz;
  */
 record Fault(long number, HostileRequest request, String what, Answer answer) {
 
-  /** Equal for faults that most likely have the same cause. */
+  /** Equal for errors that most likely have the same cause. */
   String kind() {
     boolean grave = what.startsWith("status") || what.startsWith("no answer");
     return grave ? what + " at " + route() : what;

@@ -21,13 +21,13 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /**
  * Hostile requests to the built program: those that were found to be answered wrongly once, and
- * some thousand new ones, the same in every run; the fault suite sends many more.
+ * some thousand new ones, the same in every run; the error suite sends many more.
  */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class FuzzIT {
   private static final long SEED = 20_261_130;
   private static final long COUNT = 4000;
-  private static final Duration LONGEST_RUN = Duration.ofSeconds(12);
+  private static final Duration MAX_RUN = Duration.ofSeconds(12);
 
   /** Tests run side by side, so time is measured elsewhere; this finds what hangs. */
   private static final Oracle ORACLE = Oracle.within(Duration.ofSeconds(15));
@@ -66,7 +66,7 @@ class FuzzIT {
 
   @Test
   void answersNothingWrongly() throws Exception {
-    FuzzReport report = run.run(0, COUNT, LONGEST_RUN);
+    FuzzReport report = run.run(0, COUNT, MAX_RUN);
     assertThat(String.join("\n", run.described(report))).as(report.toString()).isEmpty();
     int all = report.statuses().values().stream().mapToInt(Number::intValue).sum();
     assertThat(report.statuses().get(200)).as(report.toString()).isGreaterThan(all / 10);

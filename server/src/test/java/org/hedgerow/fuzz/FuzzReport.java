@@ -9,7 +9,7 @@ import java.util.TreeMap;
 /** What came of a run: how many requests were answered how, and what was wrong. Thread-safe. */
 public final class FuzzReport {
   private final Map<Integer, Integer> statuses = new TreeMap<>();
-  private final Map<String, Fault> faults = new TreeMap<>();
+  private final Map<String, Fault> errors = new TreeMap<>();
   private final Map<String, Integer> times = new TreeMap<>();
   private Duration slowest = Duration.ZERO;
   private String slowestRequest = "";
@@ -22,10 +22,10 @@ public final class FuzzReport {
     }
   }
 
-  /** Keeps the first fault of each kind. */
-  synchronized void add(Fault fault) {
-    faults.putIfAbsent(fault.kind(), fault);
-    times.merge(fault.kind(), 1, Integer::sum);
+  /** Keeps the first error of each kind. */
+  synchronized void add(Fault error) {
+    errors.putIfAbsent(error.kind(), error);
+    times.merge(error.kind(), 1, Integer::sum);
   }
 
   public synchronized int requests() {
@@ -42,8 +42,8 @@ public final class FuzzReport {
   }
 
   /** One of each kind. */
-  synchronized List<Fault> faults() {
-    return List.copyOf(faults.values());
+  synchronized List<Fault> errors() {
+    return List.copyOf(errors.values());
   }
 
   public synchronized List<String> kinds() {

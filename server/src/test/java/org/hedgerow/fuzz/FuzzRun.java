@@ -65,7 +65,7 @@ public final class FuzzRun {
         HostileRequest request = requests.request(number);
         Answer answer = wire.ask(request);
         report.add(request, answer);
-        for (String what : oracle.faults(request, answer)) {
+        for (String what : oracle.errors(request, answer)) {
           report.add(new Fault(number, request, what, answer));
         }
       }
@@ -75,24 +75,24 @@ public final class FuzzRun {
   /** What is wrong with the answer to one request, asked again. */
   List<String> replay(HostileRequest request) {
     try (Wire wire = new Wire(port, tokens)) {
-      return oracle.faults(request, wire.ask(request));
+      return oracle.errors(request, wire.ask(request));
     }
   }
 
-  /** Every kind of fault in words, with a request that shows it, as small as it can be made. */
+  /** Every kind of error in words, with a request that shows it, as small as it can be made. */
   public List<String> described(FuzzReport report) {
-    return report.faults().stream().map(this::described).toList();
+    return report.errors().stream().map(this::described).toList();
   }
 
-  private String described(Fault fault) {
+  private String described(Fault error) {
     HostileRequest small =
-        new Shrinker(request -> replay(request).contains(fault.what())).shrunk(fault.request());
-    String body = fault.answer().body().replaceAll("[^!-~]+", " ");
+        new Shrinker(request -> replay(request).contains(error.what())).shrunk(error.request());
+    String body = error.answer().body().replaceAll("[^!-~]+", " ");
     return "# Request %d: %s%n# answered %d %s%n%s"
         .formatted(
-            fault.number(),
-            fault.kind(),
-            fault.answer().status(),
+            error.number(),
+            error.kind(),
+            error.answer().status(),
             body.substring(0, Math.min(300, body.length())),
             RequestFile.write(small));
   }

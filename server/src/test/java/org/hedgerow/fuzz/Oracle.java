@@ -58,21 +58,21 @@ public final class Oracle {
   }
 
   /** What is wrong with an answer, in words; nothing if nothing is. */
-  List<String> faults(HostileRequest request, Answer answer) {
-    List<String> faults = new ArrayList<>();
-    late(answer).ifPresent(faults::add);
+  List<String> errors(HostileRequest request, Answer answer) {
+    List<String> errors = new ArrayList<>();
+    late(answer).ifPresent(errors::add);
     if (answer.isMissing()) {
-      missing(request).ifPresent(faults::add);
-      return faults;
+      missing(request).ifPresent(errors::add);
+      return errors;
     }
-    status(request, answer).ifPresent(faults::add);
-    innards(answer).ifPresent(faults::add);
-    reflected(answer).ifPresent(faults::add);
+    status(request, answer).ifPresent(errors::add);
+    innards(answer).ifPresent(errors::add);
+    reflected(answer).ifPresent(errors::add);
     if (answer.status() >= 400) {
-      refusal(request, answer).ifPresent(faults::add);
+      refusal(request, answer).ifPresent(errors::add);
     }
-    contract.ifPresent(document -> faults.addAll(breaches(document, request, answer)));
-    return faults;
+    contract.ifPresent(document -> errors.addAll(breaches(document, request, answer)));
+    return errors;
   }
 
   private Optional<String> late(Answer answer) {

@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Predicate;
 
-/** Takes away from a request whatever isn't needed for its fault, within bounds. */
+/** Takes away from a request whatever isn't needed for its error, within bounds. */
 final class Shrinker {
-  private static final int MOST_TRIES = 300;
+  private static final int MAX_TRIES = 300;
 
   private final Predicate<HostileRequest> fails;
   private int tries;
@@ -22,7 +22,7 @@ final class Shrinker {
   }
 
   private boolean stillFails(HostileRequest request) {
-    return tries++ < MOST_TRIES && fails.test(request);
+    return tries++ < MAX_TRIES && fails.test(request);
   }
 
   private HostileRequest withoutLines(HostileRequest request) {

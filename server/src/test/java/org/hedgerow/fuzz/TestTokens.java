@@ -12,7 +12,7 @@ import org.hedgerow.accounts.PlainHash;
 import org.hedgerow.accounts.Role;
 import org.hedgerow.accounts.Secret;
 import org.hedgerow.store.BankDatabase;
-import org.hedgerow.store.JdbiAccountBook;
+import org.hedgerow.store.JdbiAccountRepository;
 
 /**
  * Accounts with tokens in the bank of a data folder, made as whoever can reach it may make them.
@@ -50,7 +50,8 @@ public final class TestTokens {
 
   public static TestTokens in(BankDatabase bank) {
     return new TestTokens(
-        AccountServices.of(new JdbiAccountBook(bank), new PlainHash(), InstantSource.system()));
+        AccountServices.of(
+            new JdbiAccountRepository(bank), new PlainHash(), InstantSource.system()));
   }
 
   /** The new account's token. */

@@ -81,8 +81,8 @@ class TallyTest {
   /** The three things that are needed count alike. */
   private static Double weight(Need need) {
     return need.times()
-        * (need.lackingWords() / (double) Enough.WORDS
-            + need.lackingPictures() / (double) Enough.PICTURES
-            + need.lackingSentences() / (double) Enough.SENTENCES);
+        * (need.lackingWords() / (double) FullMaterial.WORDS
+            + need.lackingPictures() / (double) FullMaterial.PICTURES
+            + need.lackingSentences() / (double) FullMaterial.SENTENCES);
   }
 }

@@ -14,8 +14,8 @@ import org.hedgerow.seed.SeededComposer;
 import org.hedgerow.seed.SeededLexicon;
 import org.hedgerow.sentences.SentenceChecker;
 import org.hedgerow.sentences.SentenceStandard;
-import org.hedgerow.sentences.compose.Draft;
-import org.hedgerow.sentences.compose.DraftOrder;
+import org.hedgerow.sentences.compose.ComposedSentence;
+import org.hedgerow.sentences.compose.CompositionRequest;
 import org.hedgerow.sentences.compose.SentenceKind;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.TestInstance;
@@ -54,10 +54,12 @@ class ComposedSentencesTest {
     List<String> texts =
         SeededComposer.get()
             .compose(
-                new DraftOrder(10, 1, Set.of(), Set.of(SentenceKind.values())), lexicon, standard)
+                new CompositionRequest(10, 1, Set.of(), Set.of(SentenceKind.values())),
+                lexicon,
+                standard)
             .sentences()
             .stream()
-            .map(Draft::text)
+            .map(ComposedSentence::text)
             .toList();
     assertThat(texts).doesNotHaveDuplicates().hasSize(10);
     SentenceChecker checker = new SentenceChecker(lexicon, standard);
@@ -73,7 +75,7 @@ class ComposedSentencesTest {
         Standard.of(value),
         BOTH,
         lexicon.plans().sightWords().usualWords(),
-        SentenceStandard.USUAL_TARGETS,
-        SentenceStandard.USUAL_WORDS);
+        SentenceStandard.DEFAULT_TARGETS,
+        SentenceStandard.DEFAULT_WORDS);
   }
 }

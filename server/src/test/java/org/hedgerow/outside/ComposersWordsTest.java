@@ -19,10 +19,10 @@ import org.hedgerow.seed.SeededLexicon;
 import org.hedgerow.seedlexicon.CommonnessRow;
 import org.hedgerow.seedlexicon.SeedLexicon;
 import org.hedgerow.sentences.compose.Adjective;
-import org.hedgerow.sentences.compose.Frame;
-import org.hedgerow.sentences.compose.Knowledge;
 import org.hedgerow.sentences.compose.Noun;
 import org.hedgerow.sentences.compose.Verb;
+import org.hedgerow.sentences.compose.VerbFrame;
+import org.hedgerow.sentences.compose.WorldKnowledge;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 
@@ -34,7 +34,7 @@ import org.junit.jupiter.api.Test;
  * the dictionaries lack some forms. So a few may miss.
  */
 class ComposersWordsTest {
-  private static final Knowledge KNOWLEDGE = SeedKnowledge.of(SeedLexicon.bundled());
+  private static final WorldKnowledge KNOWLEDGE = SeedKnowledge.of(SeedLexicon.bundled());
 
   /** They are in CMUdict, but not in the lists of SCOWL that we read. */
   private static final Set<String> NOT_IN_SCOWL = Set.of("lightbulbs", "raccoons");
@@ -71,7 +71,7 @@ class ComposersWordsTest {
   }
 
   private static Stream<Verb> verbs() {
-    return KNOWLEDGE.frames().stream().map(Frame::verb).distinct();
+    return KNOWLEDGE.frames().stream().map(VerbFrame::verb).distinct();
   }
 
   @Test
@@ -91,7 +91,7 @@ class ComposersWordsTest {
   }
 
   /** Verbs that are used in a way for which WordNet has no frame. */
-  private static Set<String> uses(Predicate<Frame> use, Predicate<String> suits) {
+  private static Set<String> uses(Predicate<VerbFrame> use, Predicate<String> suits) {
     return not(
         KNOWLEDGE.frames().stream().filter(use).map(frame -> frame.verb().base()),
         verb -> frames(verb).anyMatch(suits));

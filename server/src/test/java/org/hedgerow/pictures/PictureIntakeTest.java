@@ -38,10 +38,10 @@ class PictureIntakeTest {
 
   @Test
   void readsNoMoreThanFiveMegabytes() {
-    assertThatThrownBy(() -> intake.take(new byte[PictureIntake.MOST_BYTES + 1]))
+    assertThatThrownBy(() -> intake.take(new byte[PictureIntake.MAX_BYTES + 1]))
         .isInstanceOf(UnusablePictureException.class)
         .hasMessageContaining("5 MB");
-    assertThatThrownBy(() -> intake.take(new byte[PictureIntake.MOST_BYTES]))
+    assertThatThrownBy(() -> intake.take(new byte[PictureIntake.MAX_BYTES]))
         .hasMessageContaining("only PNG");
   }
 }

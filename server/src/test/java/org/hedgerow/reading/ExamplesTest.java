@@ -54,14 +54,14 @@ class ExamplesTest {
     }
   }
 
-  private static Subject subject(Example example) {
+  private static CheckedWord subject(Example example) {
     List<Sound> sounds =
         new SoundReader(LEXICON.accent(ACCENT).orElseThrow().accent()).read(example.arpabet());
     assertThat(Sound.spaced(sounds)).isEqualTo(String.join(" ", Arpabet.toIpa(example.arpabet())));
     Pronunciation said =
         Pronunciation.aligned(
             LEXICON.aligner(ACCENT), example.word(), sounds, example.arpabet(), "example", false);
-    return new Subject(
+    return new CheckedWord(
         example.word(), List.of(said), Accents.UNKNOWN, Optional.empty(), "", "", true);
   }
 

@@ -39,7 +39,7 @@ public abstract class ApprovingContract extends ReviewContract {
     assertThat(present(second)).isEqualTo(second);
     assertThat(decisions(second)).isEmpty();
     assertThat(published).containsExactly(2);
-    assertThat(services.reviews().open(mei, second.id()).faults()).hasSize(1);
+    assertThat(services.reviews().open(mei, second.id()).errors()).hasSize(1);
   }
 
   @Test
@@ -65,12 +65,12 @@ public abstract class ApprovingContract extends ReviewContract {
     Contribution first = retag("cat", 1);
     Contribution second = retag("cat", 2);
     ConflictException conflict = refused(ConflictException.class, () -> undo(first));
-    assertThat(conflict.present().state()).isEqualTo(State.APPROVED);
+    assertThat(conflict.present().state()).isEqualTo(ContributionState.APPROVED);
     assertThat(picturable("cat")).isEqualTo("2");
     undo(second);
     undo(first);
     assertThat(records.newestEdition()).isEqualTo(5);
-    assertThat(present(first).state()).isEqualTo(State.WITHDRAWN);
+    assertThat(present(first).state()).isEqualTo(ContributionState.WITHDRAWN);
   }
 
   @Test
@@ -85,7 +85,8 @@ public abstract class ApprovingContract extends ReviewContract {
   @Test
   void aWithdrawnWordThatCameAgainIsNotUndone() {
     Contribution gone = approve(mei, submitted(nora, new Withdrawal("cat", "", "It scratches.")));
-    NewWord again = new NewWord("cat", List.of(Proposals.saying("en-US", "k æ t")), Labels.NONE);
+    NewWord again =
+        new NewWord("cat", List.of(Proposals.saying("en-US", "k æ t")), WordLabels.NONE);
     approve(mei, submitted(ivan, again));
     refused(ConflictException.class, () -> undo(gone));
     assertThat(word("cat").orElseThrow().pronunciations()).hasSize(1);
@@ -96,14 +97,14 @@ public abstract class ApprovingContract extends ReviewContract {
     NewWord plain = newWord();
     NewWord rude = new NewWord(plain.spelling(), plain.pronunciations(), Proposals.rude());
     Contribution seen = submitted(nora, rude);
-    assertThat(seen.remarks()).extracting(Remark::code).contains("not-for-children");
+    assertThat(seen.remarks()).extracting(ContributionFinding::code).contains("not-for-children");
     services
         .decide()
         .execute(
             mei,
             DecisionRequest.overrule(
                 seen.id(), 1, "not-for-children", "It is the name of a cake."));
-    assertThat(present(seen).state()).isEqualTo(State.SUBMITTED);
+    assertThat(present(seen).state()).isEqualTo(ContributionState.SUBMITTED);
     assertThat(records.newestEdition()).isEqualTo(1);
     approve(mei, seen);
     Word word = word(rude.spelling()).orElseThrow();
@@ -134,7 +135,7 @@ public abstract class ApprovingContract extends ReviewContract {
     Content wanted = new Content(Proposals.word(50), "ee 1", "");
     Contribution draft = services.write().execute(nora, wanted);
     Contribution other = services.submit().execute(nora, draft.id(), 1);
-    assertThat(other.remarks()).extracting(Remark::code).contains("no-target");
+    assertThat(other.remarks()).extracting(ContributionFinding::code).contains("no-target");
     refusedAt(
         () ->
             services
@@ -153,7 +154,7 @@ public abstract class ApprovingContract extends ReviewContract {
                 Proposals.saying("en-US", "D OW T"),
                 Proposals.saying("en-US", "nonsense"),
                 Proposals.saying("xx", "d")),
-            Labels.NONE);
+            WordLabels.NONE);
     Contribution draft = draft(nora, twice);
     refusedAt(
         () -> services.submit().execute(nora, draft.id(), 1),

@@ -8,7 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.hedgerow.accounts.Actor;
 import org.hedgerow.accounts.NotAllowedException;
-import org.hedgerow.accounts.NothingThereException;
+import org.hedgerow.accounts.NotFoundException;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -21,8 +21,8 @@ public abstract class ContributingContract extends ReviewContract {
 
   @Test
   void aDraftMayLackAnything() {
-    Contribution draft = draft(nora, new NewWord("", List.of(), Labels.NONE));
-    assertThat(draft.state()).isEqualTo(State.DRAFT);
+    Contribution draft = draft(nora, new NewWord("", List.of(), WordLabels.NONE));
+    assertThat(draft.state()).isEqualTo(ContributionState.DRAFT);
     assertThat(draft.revision()).isEqualTo(1);
     refusedAt(() -> services.submit().execute(nora, draft.id(), 1), "spelling", "pronunciations");
   }
@@ -33,10 +33,10 @@ public abstract class ContributingContract extends ReviewContract {
     assertThat(seenBy(ivan)).extracting(Contribution::id).containsExactly(draft.id());
     for (Actor other : List.of(nora, mei, otto)) {
       assertThat(seenBy(other)).isEmpty();
-      refused(NothingThereException.class, () -> services.reviews().open(other, draft.id()));
-      refused(NothingThereException.class, () -> approve(mei, draft));
+      refused(NotFoundException.class, () -> services.reviews().open(other, draft.id()));
+      refused(NotFoundException.class, () -> approve(mei, draft));
       refused(
-          NothingThereException.class,
+          NotFoundException.class,
           () -> services.revise().execute(nora, draft.id(), 1, draft.content()));
     }
   }
@@ -64,7 +64,7 @@ public abstract class ContributingContract extends ReviewContract {
     Contribution submitted = submitted(nora, newWord());
     for (Actor other : List.of(ivan, mei)) {
       refused(
-          NotYoursException.class,
+          OwnershipException.class,
           () -> services.takeBack().execute(other, submitted.id(), submitted.revision()));
     }
     services
@@ -74,7 +74,7 @@ public abstract class ContributingContract extends ReviewContract {
             DecisionRequest.of(
                 DecisionKind.RETURN, submitted.id(), 1, "Another spelling, please."));
     refused(
-        NotYoursException.class,
+        OwnershipException.class,
         () -> services.revise().execute(ivan, submitted.id(), 1, Content.of(newWord())));
   }
 
@@ -83,15 +83,15 @@ public abstract class ContributingContract extends ReviewContract {
     Contribution draft = draft(nora, newWord());
     Content later = Content.of(newWord());
     services.revise().execute(nora, draft.id(), 1, later);
-    StaleException stale =
+    StaleRevisionException stale =
         refused(
-            StaleException.class,
+            StaleRevisionException.class,
             () -> services.revise().execute(nora, draft.id(), 1, Content.of(newWord())));
     assertThat(stale.present().revision()).isEqualTo(2);
     assertThat(stale.present().content()).isEqualTo(later);
-    refused(StaleException.class, () -> services.submit().execute(nora, draft.id(), 1));
+    refused(StaleRevisionException.class, () -> services.submit().execute(nora, draft.id(), 1));
     refused(
-        StaleException.class,
+        StaleRevisionException.class,
         () -> {
           services.discard().execute(nora, draft.id(), 1);
           return 0;
@@ -128,10 +128,10 @@ public abstract class ContributingContract extends ReviewContract {
   void whatIsTakenBackIsADraftAgain() {
     Contribution submitted = submitted(nora, newWord());
     Contribution back = services.takeBack().execute(nora, submitted.id(), 1);
-    assertThat(back.state()).isEqualTo(State.DRAFT);
+    assertThat(back.state()).isEqualTo(ContributionState.DRAFT);
     assertThat(seenBy(mei)).isEmpty();
     services.discard().execute(nora, back.id(), 1);
-    refused(NothingThereException.class, () -> services.reviews().open(nora, back.id()));
+    refused(NotFoundException.class, () -> services.reviews().open(nora, back.id()));
     assertThat(records.audit())
         .containsExactly(
             "nora contribution.begun",
@@ -201,7 +201,7 @@ public abstract class ContributingContract extends ReviewContract {
   @Test
   void aLongDraftIsKeptAndALongNoteIsNotSubmitted() {
     String much = "x".repeat(100_000);
-    Contribution draft = draft(nora, new NewWord(much, List.of(), Labels.NONE));
+    Contribution draft = draft(nora, new NewWord(much, List.of(), WordLabels.NONE));
     assertThat(present(draft).proposal().subject()).isEqualTo(much);
     Contribution noted = services.write().execute(nora, new Content(newWord(), "zz 9", much));
     refusedAt(() -> services.submit().execute(nora, noted.id(), 1), "wantedFor", "note");
@@ -214,7 +214,10 @@ public abstract class ContributingContract extends ReviewContract {
     Contribution draft = draft(nora, newWord());
     ContributionQuery mine = ContributionQuery.seenBy(0, 10).by(one.author().accountId());
     assertThat(services.reviews().find(nora, mine)).containsExactly(present(draft), present(one));
-    assertThat(services.reviews().find(mei, mine.in(Set.of(State.SUBMITTED, State.DRAFT))))
+    assertThat(
+            services
+                .reviews()
+                .find(mei, mine.in(Set.of(ContributionState.SUBMITTED, ContributionState.DRAFT))))
         .containsExactly(present(one));
     assertThat(
             services

@@ -15,15 +15,16 @@ class ExaminedSentencesTest {
 
   private static Examination examine(String text) {
     Lexicon lexicon = SeededLexicon.get();
-    Basis basis =
-        new Basis(lexicon, lexicon::word, each -> Optional.empty(), each -> Optional.empty());
+    BankSnapshot basis =
+        new BankSnapshot(
+            lexicon, lexicon::word, each -> Optional.empty(), each -> Optional.empty());
     Content content = Content.of(new NewSentence(text, "oa", 1, List.of("en-US", "en-GB")));
-    assertThat(content.faults(basis)).isEmpty();
+    assertThat(content.errors(basis)).isEmpty();
     return new Examiner(lexicon).examine(content, basis);
   }
 
   private static List<String> codes(String text) {
-    return examine(text).remarks().stream().map(Remark::code).toList();
+    return examine(text).remarks().stream().map(ContributionFinding::code).toList();
   }
 
   @Test

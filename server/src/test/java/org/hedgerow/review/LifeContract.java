@@ -105,13 +105,13 @@ public abstract class LifeContract extends ReviewContract {
   private static Realignment wool() {
     return new Realignment(
         "wool",
-        new Saying(
+        new ProposedPronunciation(
             "en-GB",
             "w ʊ l",
             List.of(
-                new Piece(List.of(0), "w"),
-                new Piece(List.of(1, 2), "ʊ"),
-                new Piece(List.of(3), "l"))));
+                new LetterGroup(List.of(0), "w"),
+                new LetterGroup(List.of(1, 2), "ʊ"),
+                new LetterGroup(List.of(3), "l"))));
   }
 
   private static NewPicture picture(String author) {
@@ -123,7 +123,7 @@ public abstract class LifeContract extends ReviewContract {
   }
 
   private boolean holds(Predicate<BankStore> condition) {
-    return records.book().inTransaction(page -> condition.test(page.bank()));
+    return records.book().inTransaction(unit -> condition.test(unit.bank()));
   }
 
   @ParameterizedTest
@@ -143,7 +143,7 @@ public abstract class LifeContract extends ReviewContract {
         services
             .decide()
             .execute(mei, DecisionRequest.of(DecisionKind.APPROVE, id, revision, "Good."));
-    assertThat(approved.state()).isEqualTo(State.APPROVED);
+    assertThat(approved.state()).isEqualTo(ContributionState.APPROVED);
     assertThat(approved.edition()).hasValue(2);
     assertThat(present(draft).proposal()).isEqualTo(life.better());
     assertThat(records.newestEdition()).isEqualTo(2);
@@ -153,7 +153,7 @@ public abstract class LifeContract extends ReviewContract {
         services
             .decide()
             .execute(otto, DecisionRequest.of(DecisionKind.WITHDRAW, id, revision, "A mistake."));
-    assertThat(undone.state()).isEqualTo(State.WITHDRAWN);
+    assertThat(undone.state()).isEqualTo(ContributionState.WITHDRAWN);
     assertThat(records.newestEdition()).isEqualTo(3);
     assertThat(published).containsExactly(2, 3);
     assertThat(holds(life.done())).isFalse();

@@ -9,7 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.stream.IntStream;
-import org.hedgerow.accounts.FieldFault;
+import org.hedgerow.accounts.FieldError;
 import org.junit.jupiter.api.Test;
 
 /** Many proposals at once. */
@@ -26,14 +26,14 @@ public abstract class ManyContract extends ReviewContract {
     List<Content> contents =
         List.of(
             Content.of(Proposals.word(1)),
-            Content.of(new NewWord("ship", Proposals.word(1).pronunciations(), Labels.NONE)),
+            Content.of(new NewWord("ship", Proposals.word(1).pronunciations(), WordLabels.NONE)),
             Content.of(Proposals.word(1)),
             new Content(Proposals.word(2), "oa 1", "שלום"),
-            Content.of(new NewWord("Ñandú", List.of(), Labels.NONE)));
+            Content.of(new NewWord("Ñandú", List.of(), WordLabels.NONE)));
     List<SubmitMany.Result> results = services.submitMany().execute(nora, contents);
     assertThat(results).extracting(SubmitMany.Result::content).isEqualTo(contents);
     assertThat(results)
-        .extracting(each -> each.faults().stream().map(FieldFault::field).toList())
+        .extracting(each -> each.errors().stream().map(FieldError::field).toList())
         .containsExactly(
             List.of(),
             List.of("spelling"),
@@ -45,7 +45,7 @@ public abstract class ManyContract extends ReviewContract {
         .containsExactly(true, false, false, true, false);
     assertThat(results.get(3).waiting()).containsExactly(waiting);
     assertThat(results.get(3).submitted().map(Contribution::state))
-        .isEqualTo(Optional.of(State.SUBMITTED));
+        .isEqualTo(Optional.of(ContributionState.SUBMITTED));
     assertThat(services.queue().places(mei, ContributionQuery.seenBy(0, 10))).hasSize(3);
   }
 
@@ -58,7 +58,7 @@ public abstract class ManyContract extends ReviewContract {
     assertThat(services.reviews().find(nora, ContributionQuery.seenBy(0, 10))).isEmpty();
   }
 
-  /** By the name that the field at fault has in its kind of proposal. */
+  /** By the name that the field at error has in its kind of proposal. */
   @Test
   void whatStandsThereTwiceIsNamed() {
     NewSentence sentence = new NewSentence("A toad on a road.", "oa", 1, List.of("en-US"));
@@ -71,9 +71,9 @@ public abstract class ManyContract extends ReviewContract {
   private String faultOfTheSecond(Proposal proposal) {
     Content content = Content.of(proposal);
     List<SubmitMany.Result> results = services.submitMany().judge(nora, List.of(content, content));
-    assertThat(results.get(0).faults()).isEmpty();
-    assertThat(results.get(1).faults()).hasSize(1);
-    return results.get(1).faults().get(0).field();
+    assertThat(results.get(0).errors()).isEmpty();
+    assertThat(results.get(1).errors()).hasSize(1);
+    return results.get(1).errors().get(0).field();
   }
 
   @Test

@@ -19,7 +19,7 @@ import org.hedgerow.accounts.AuditLog;
 import org.hedgerow.accounts.Role;
 
 /** Keeps contributions in memory, one transaction after another. */
-final class MemoryReviewBook implements ReviewRecords, ReviewBook {
+final class MemoryReviewBook implements ReviewRecords, ReviewRepository {
   private final TreeMap<Integer, Contribution> contributions = new TreeMap<>();
   private final List<Decision> decisions = new ArrayList<>();
   private final Map<String, Upload> uploads = new HashMap<>();
@@ -30,7 +30,7 @@ final class MemoryReviewBook implements ReviewRecords, ReviewBook {
   private int begun;
 
   @Override
-  public synchronized <R> R inTransaction(Function<ReviewPage, R> work) {
+  public synchronized <R> R inTransaction(Function<ReviewUnitOfWork, R> work) {
     Map<Integer, Contribution> before = new TreeMap<>(contributions);
     int decided = decisions.size();
     int recorded = audit.size();
@@ -48,7 +48,7 @@ final class MemoryReviewBook implements ReviewRecords, ReviewBook {
   }
 
   @Override
-  public ReviewBook book() {
+  public ReviewRepository book() {
     return this;
   }
 
@@ -72,7 +72,7 @@ final class MemoryReviewBook implements ReviewRecords, ReviewBook {
     return audit.toString();
   }
 
-  private final class Page implements ReviewPage {
+  private final class Page implements ReviewUnitOfWork {
     @Override
     public ContributionStore contributions() {
       return new Contributions();
@@ -111,7 +111,7 @@ final class MemoryReviewBook implements ReviewRecords, ReviewBook {
           new Contribution(
               ++begun,
               content,
-              State.DRAFT,
+              ContributionState.DRAFT,
               1,
               author,
               now,
@@ -155,7 +155,7 @@ final class MemoryReviewBook implements ReviewRecords, ReviewBook {
 
     private static boolean isWanted(Contribution each, ContributionQuery query) {
       int author = each.author().accountId();
-      return (each.state() != State.DRAFT || author == query.viewerId())
+      return (each.state() != ContributionState.DRAFT || author == query.viewerId())
           && (query.states().isEmpty() || query.states().contains(each.state()))
           && query.kind().stream().allMatch(each.kind()::equals)
           && query.authorId().stream().allMatch(id -> id == author)
@@ -167,7 +167,10 @@ final class MemoryReviewBook implements ReviewRecords, ReviewBook {
     @Override
     public Map<String, List<Contribution>> undecided(int authorId, Set<String> subjects) {
       return contributions.values().stream()
-          .filter(each -> each.state() == State.SUBMITTED || each.state() == State.DRAFT)
+          .filter(
+              each ->
+                  each.state() == ContributionState.SUBMITTED
+                      || each.state() == ContributionState.DRAFT)
           .filter(each -> each.author().accountId() == authorId)
           .filter(each -> subjects.contains(each.proposal().subject()))
           .collect(Collectors.groupingBy(each -> each.proposal().subject()));
@@ -181,7 +184,7 @@ final class MemoryReviewBook implements ReviewRecords, ReviewBook {
     @Override
     public Map<String, List<Contribution>> waitingAbout(Set<String> subjects) {
       return contributions.values().stream()
-          .filter(each -> each.state() == State.SUBMITTED)
+          .filter(each -> each.state() == ContributionState.SUBMITTED)
           .filter(each -> subjects.contains(each.proposal().subject()))
           .collect(Collectors.groupingBy(each -> each.proposal().subject()));
     }
@@ -219,7 +222,7 @@ final class MemoryReviewBook implements ReviewRecords, ReviewBook {
     }
 
     private static boolean shows(Contribution contribution, String upload) {
-      return contribution.state() != State.DRAFT
+      return contribution.state() != ContributionState.DRAFT
           && contribution.proposal() instanceof NewPicture picture
           && picture.upload().equals(upload);
     }

@@ -12,10 +12,10 @@ final class Proposals {
 
   /** An invented word with a long o, another for every number below 1,728. */
   static NewWord word(int number) {
-    return word(number, Labels.NONE);
+    return word(number, WordLabels.NONE);
   }
 
-  static NewWord word(int number, Labels labels) {
+  static NewWord word(int number, WordLabels labels) {
     String first = letter(number);
     String last = letter(number / COUNT);
     String second = letter(number / COUNT / COUNT);
@@ -32,16 +32,17 @@ final class Proposals {
     return String.valueOf(LETTERS.charAt(number % COUNT));
   }
 
-  static Saying saying(String accent, String sounds) {
-    return new Saying(accent, sounds, List.of());
+  static ProposedPronunciation saying(String accent, String sounds) {
+    return new ProposedPronunciation(accent, sounds, List.of());
   }
 
-  static Labels rude() {
-    return new Labels(
+  static WordLabels rude() {
+    return new WordLabels(
         Optional.empty(), Optional.empty(), List.of(), List.of(), Optional.of("it is rude"));
   }
 
-  static Labels picturable(int level) {
-    return new Labels(Optional.empty(), Optional.of(level), List.of(), List.of(), Optional.empty());
+  static WordLabels picturable(int level) {
+    return new WordLabels(
+        Optional.empty(), Optional.of(level), List.of(), List.of(), Optional.empty());
   }
 }

@@ -12,7 +12,7 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.concurrent.TimeUnit;
-import org.hedgerow.accounts.RefusedException;
+import org.hedgerow.accounts.RejectedException;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.RepeatedTest;
 import org.junit.jupiter.api.Test;
@@ -64,7 +64,7 @@ public abstract class RaceContract extends ReviewContract {
   void ofTwoReviewersOneWinsAndTheOtherSeesIt() throws Exception {
     Contribution seen = submitted(nora, newWord());
     List<Object> results = atOnce(List.of(() -> approve(mei, seen), () -> approve(otto, seen)));
-    assertThat(only(results, Contribution.class).state()).isEqualTo(State.APPROVED);
+    assertThat(only(results, Contribution.class).state()).isEqualTo(ContributionState.APPROVED);
     assertThat(only(results, ConflictException.class).present()).isEqualTo(present(seen));
     assertThat(published).containsExactly(2);
     assertThat(records.newestEdition()).isEqualTo(2);
@@ -88,7 +88,7 @@ public abstract class RaceContract extends ReviewContract {
     Contribution winner = only(results, Contribution.class);
     assertThat(only(results, ConflictException.class).present().state()).isEqualTo(winner.state());
     assertThat(word(seen.proposal().subject()).isPresent())
-        .isEqualTo(winner.state() == State.APPROVED);
+        .isEqualTo(winner.state() == ContributionState.APPROVED);
   }
 
   @RepeatedTest(5)
@@ -101,7 +101,8 @@ public abstract class RaceContract extends ReviewContract {
     Contribution winner = only(results, Contribution.class);
     only(results, RuntimeException.class);
     assertThat(present(seen).state()).isEqualTo(winner.state());
-    assertThat(records.newestEdition()).isEqualTo(winner.state() == State.APPROVED ? 2 : 1);
+    assertThat(records.newestEdition())
+        .isEqualTo(winner.state() == ContributionState.APPROVED ? 2 : 1);
   }
 
   @RepeatedTest(5)
@@ -111,7 +112,8 @@ public abstract class RaceContract extends ReviewContract {
     Contribution second = submitted(ivan, same);
     List<Object> results = atOnce(List.of(() -> approve(mei, first), () -> approve(otto, second)));
     only(results, Contribution.class);
-    assertThat(only(results, RefusedException.class).faults().get(0).field()).isEqualTo("spelling");
+    assertThat(only(results, RejectedException.class).errors().get(0).field())
+        .isEqualTo("spelling");
     assertThat(records.newestEdition()).isEqualTo(2);
   }
 
@@ -121,7 +123,7 @@ public abstract class RaceContract extends ReviewContract {
     Contribution seen = submitted(nora, newWord());
     List<Object> results = atOnce(List.of(() -> approve(mei, seen), () -> approve(otto, seen)));
     assertThat(results).allMatch(Contribution.class::isInstance);
-    assertThat(present(seen).state()).isEqualTo(State.APPROVED);
+    assertThat(present(seen).state()).isEqualTo(ContributionState.APPROVED);
     assertThat(published).containsExactly(2);
   }
 

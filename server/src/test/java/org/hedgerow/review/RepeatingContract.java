@@ -45,7 +45,7 @@ public abstract class RepeatingContract extends ReviewContract {
     SubmitMany.Result submitted = submit(nora, word);
     assertThat(id(submitted)).contains(draft.contribution().id());
     assertThat(services.write().once(nora, Content.of(word)).contribution().state())
-        .isEqualTo(State.SUBMITTED);
+        .isEqualTo(ContributionState.SUBMITTED);
   }
 
   @Test
@@ -97,6 +97,6 @@ public abstract class RepeatingContract extends ReviewContract {
                 DecisionRequest.of(
                     DecisionKind.RETURN, third.id(), third.revision(), "It is there already."));
     assertThat(Stream.of(declined, returned).map(Contribution::state))
-        .containsExactly(State.DECLINED, State.RETURNED);
+        .containsExactly(ContributionState.DECLINED, ContributionState.RETURNED);
   }
 }

@@ -9,8 +9,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
 import org.hedgerow.accounts.Actor;
-import org.hedgerow.accounts.FieldFault;
-import org.hedgerow.accounts.RefusedException;
+import org.hedgerow.accounts.FieldError;
+import org.hedgerow.accounts.RejectedException;
 import org.hedgerow.accounts.Role;
 import org.hedgerow.accounts.SettableClock;
 import org.hedgerow.lexicon.Word;
@@ -68,16 +68,16 @@ public abstract class ReviewContract {
   Contribution present(Contribution earlier) {
     return records
         .book()
-        .inTransaction(page -> page.contributions().find(earlier.id()))
+        .inTransaction(unit -> unit.contributions().find(earlier.id()))
         .orElseThrow();
   }
 
   List<Decision> decisions(Contribution on) {
-    return records.book().inTransaction(page -> page.decisions().on(on.id()));
+    return records.book().inTransaction(unit -> unit.decisions().on(on.id()));
   }
 
   Optional<Word> word(String spelling) {
-    return records.book().inTransaction(page -> page.bank().word(spelling));
+    return records.book().inTransaction(unit -> unit.bank().word(spelling));
   }
 
   /** Checks that something is refused with an exception of a kind, and changes nothing. */
@@ -93,8 +93,8 @@ public abstract class ReviewContract {
 
   /** Checks that something is refused because of certain fields. */
   void refusedAt(Supplier<?> attempt, String... fields) {
-    assertThat(refused(RefusedException.class, attempt).faults())
-        .extracting(FieldFault::field)
+    assertThat(refused(RejectedException.class, attempt).errors())
+        .extracting(FieldError::field)
         .containsExactlyInAnyOrder(fields);
   }
 }

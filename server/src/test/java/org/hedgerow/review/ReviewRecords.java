@@ -9,7 +9,7 @@ public interface ReviewRecords {
   /** The words that the bank holds in its first edition. */
   List<String> WORDS = List.of("ship", "rain", "wool", "cat", "moon");
 
-  ReviewBook book();
+  ReviewRepository book();
 
   /** A new one. */
   Account account(String name, String displayName, Role role);

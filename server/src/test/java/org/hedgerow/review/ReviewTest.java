@@ -21,7 +21,7 @@ class ReviewTest {
   }
 
   @Nested
-  class Deciding extends DecidingContract {
+  class Deciding extends DecisionsContract {
     @Override
     protected ReviewRecords records() {
       return new MemoryReviewBook();

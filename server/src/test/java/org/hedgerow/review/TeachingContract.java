@@ -7,12 +7,12 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import org.hedgerow.accounts.Actor;
-import org.hedgerow.accounts.ChangedMeanwhileException;
-import org.hedgerow.accounts.FieldFault;
+import org.hedgerow.accounts.FieldError;
 import org.hedgerow.accounts.NotAllowedException;
-import org.hedgerow.accounts.NothingThereException;
-import org.hedgerow.accounts.RefusedException;
+import org.hedgerow.accounts.NotFoundException;
+import org.hedgerow.accounts.RejectedException;
 import org.hedgerow.accounts.Role;
+import org.hedgerow.accounts.StaleUpdateException;
 import org.hedgerow.reading.RuleSet;
 import org.hedgerow.reading.Sequence;
 import org.hedgerow.reading.SightWords;
@@ -46,7 +46,7 @@ public abstract class TeachingContract extends ReviewContract {
   }
 
   private Teaching present() {
-    return records.book().inTransaction(page -> page.teaching().current());
+    return records.book().inTransaction(unit -> unit.teaching().current());
   }
 
   private RuleSet plain() {
@@ -91,7 +91,7 @@ public abstract class TeachingContract extends ReviewContract {
     assertThat(present().sequence("brief")).isEmpty();
     assertThatThrownBy(
             () -> teaching().withdrawSequence().execute(administrator, "brief", Optional.empty()))
-        .isInstanceOf(NothingThereException.class);
+        .isInstanceOf(NotFoundException.class);
   }
 
   private Optional<SightWords> few() {
@@ -116,11 +116,11 @@ public abstract class TeachingContract extends ReviewContract {
   void sightWordsThatSomebodyChangedMeanwhileStay() {
     saveFew("");
     for (String seen : List.of("", "stale")) {
-      assertThatThrownBy(() -> saveFew(seen)).isInstanceOf(ChangedMeanwhileException.class);
+      assertThatThrownBy(() -> saveFew(seen)).isInstanceOf(StaleUpdateException.class);
       assertThatThrownBy(
               () ->
                   teaching().withdrawSightWords().execute(administrator, "few", Optional.of(seen)))
-          .isInstanceOf(ChangedMeanwhileException.class);
+          .isInstanceOf(StaleUpdateException.class);
     }
     saveFew(SightWordsDraft.mark(few()));
   }
@@ -133,10 +133,10 @@ public abstract class TeachingContract extends ReviewContract {
     assertThat(records.audit()).contains("ada sight-words.withdrawn");
     assertThatThrownBy(
             () -> teaching().withdrawSightWords().execute(administrator, "few", Optional.empty()))
-        .isInstanceOf(NothingThereException.class);
+        .isInstanceOf(NotFoundException.class);
     assertThatThrownBy(
             () -> teaching().withdrawSightWords().execute(administrator, "dolch", Optional.empty()))
-        .isInstanceOf(RefusedException.class);
+        .isInstanceOf(RejectedException.class);
   }
 
   @Test
@@ -156,7 +156,7 @@ public abstract class TeachingContract extends ReviewContract {
     for (String seen : List.of("", "stale")) {
       assertThatThrownBy(
               () -> teaching().saveRules().execute(administrator, mine, Optional.of(seen)))
-          .isInstanceOf(ChangedMeanwhileException.class);
+          .isInstanceOf(StaleUpdateException.class);
     }
     assertThat(plain().title()).isEqualTo("Plain words — כללים");
     assertThat(records.newestEdition()).isEqualTo(edition);
@@ -244,8 +244,8 @@ public abstract class TeachingContract extends ReviewContract {
     int edition = records.newestEdition();
     assertThatThrownBy(attempt::run)
         .isInstanceOfSatisfying(
-            RefusedException.class,
-            refused -> assertThat(refused.faults()).extracting(FieldFault::field).contains(field));
+            RejectedException.class,
+            refused -> assertThat(refused.errors()).extracting(FieldError::field).contains(field));
     assertThat(records.newestEdition()).isEqualTo(edition);
     assertThat(records.audit()).noneMatch(line -> line.startsWith("ada"));
   }

@@ -40,8 +40,8 @@ class StarterSentencesTest {
         Standard.of(sentence.value()),
         sentence.accents(),
         lexicon.plans().sightWords().usualWords(),
-        SentenceStandard.USUAL_TARGETS,
-        SentenceStandard.USUAL_WORDS);
+        SentenceStandard.DEFAULT_TARGETS,
+        SentenceStandard.DEFAULT_WORDS);
   }
 
   @Test

@@ -5,18 +5,18 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.List;
 import java.util.Optional;
-import org.hedgerow.accounts.AccountBook;
+import org.hedgerow.accounts.AccountRepository;
 import org.hedgerow.accounts.AccountServices;
 import org.hedgerow.accounts.AccountsContract;
 import org.hedgerow.accounts.Actor;
 import org.hedgerow.accounts.NewAccount;
 import org.hedgerow.accounts.PlainHash;
-import org.hedgerow.accounts.RefusedException;
+import org.hedgerow.accounts.RejectedException;
 import org.hedgerow.accounts.Role;
 import org.hedgerow.accounts.Secret;
 import org.hedgerow.accounts.SettableClock;
+import org.hedgerow.accounts.SignInOrigin;
 import org.hedgerow.accounts.SignInResult.SignedIn;
-import org.hedgerow.accounts.Visit;
 import org.jdbi.v3.core.JdbiException;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -41,13 +41,13 @@ class AccountsIT extends AccountsContract {
   }
 
   @Override
-  protected AccountBook book() {
+  protected AccountRepository book() {
     return EmptyAccounts.in(database);
   }
 
   private static AccountServices services() {
     return AccountServices.of(
-        new JdbiAccountBook(database.bank()), new PlainHash(), new SettableClock());
+        new JdbiAccountRepository(database.bank()), new PlainHash(), new SettableClock());
   }
 
   @Test
@@ -80,7 +80,7 @@ class AccountsIT extends AccountsContract {
         Actor.of(services.invitations().accept(link, new NewAccount("ada", "Ada", PASSWORD)));
     List<String> before = strings("select action from audit order by id");
     assertThatThrownBy(() -> services.people().changeActive(ada, ada.requireAccount().id(), false))
-        .isInstanceOf(RefusedException.class);
+        .isInstanceOf(RejectedException.class);
     assertThat(strings("select action from audit order by id")).isEqualTo(before);
     assertThat(strings("select name from accounts where active")).containsExactly("ada");
   }
@@ -93,7 +93,10 @@ class AccountsIT extends AccountsContract {
         Actor.of(services.invitations().accept(link, new NewAccount("ada", "Ada", PASSWORD)));
     Secret token = services.tokens().make(ada, "a script", Role.REVIEWER, 30);
     Secret session =
-        ((SignedIn) services.signIn().signIn("ada", PASSWORD, Visit.of("192.0.2.7", "a browser")))
+        ((SignedIn)
+                services
+                    .signIn()
+                    .signIn("ada", PASSWORD, SignInOrigin.of("192.0.2.7", "a browser")))
             .session();
     String everything =
         String.join(
@@ -155,7 +158,7 @@ class AccountsIT extends AccountsContract {
     Secret link = services.invitations().make(Actor.OPERATOR, Role.ADMINISTRATOR, 7);
     Actor ada =
         Actor.of(services.invitations().accept(link, new NewAccount("ada", "Ada", PASSWORD)));
-    services.signIn().signIn("ada", PASSWORD, Visit.of("192.0.2.7", "x".repeat(1000)));
+    services.signIn().signIn("ada", PASSWORD, SignInOrigin.of("192.0.2.7", "x".repeat(1000)));
     assertThat(services.sessions().endAll(ada, ada.requireAccount().id(), Optional.empty()))
         .isEqualTo(1);
   }

@@ -11,11 +11,11 @@ import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import org.hedgerow.accounts.Account;
-import org.hedgerow.accounts.AccountBook;
-import org.hedgerow.accounts.AnswerBook;
-import org.hedgerow.accounts.AnswerBook.Kept;
-import org.hedgerow.accounts.AnswerBook.Outcome;
-import org.hedgerow.accounts.AnswerBook.Request;
+import org.hedgerow.accounts.AccountRepository;
+import org.hedgerow.accounts.IdempotencyStore;
+import org.hedgerow.accounts.IdempotencyStore.Kept;
+import org.hedgerow.accounts.IdempotencyStore.Outcome;
+import org.hedgerow.accounts.IdempotencyStore.Request;
 import org.hedgerow.accounts.Role;
 import org.hedgerow.accounts.SettableClock;
 import org.junit.jupiter.api.AfterAll;
@@ -33,9 +33,9 @@ class AnswersIT {
   private static TestDatabase database;
 
   private final SettableClock clock = new SettableClock();
-  private AccountBook book;
-  private AnswerBook one;
-  private AnswerBook other;
+  private AccountRepository book;
+  private IdempotencyStore one;
+  private IdempotencyStore other;
   private int account;
 
   @BeforeAll
@@ -52,8 +52,8 @@ class AnswersIT {
   void open() {
     book = EmptyAccounts.in(database);
     account = add("ada");
-    one = new JdbiAnswers(database.bank(), clock);
-    other = new JdbiAnswers(database.bank(), clock);
+    one = new JdbiIdempotencyStore(database.bank(), clock);
+    other = new JdbiIdempotencyStore(database.bank(), clock);
   }
 
   private int add(String name) {

@@ -59,7 +59,7 @@ class ArchiveIT {
     empty = TestDatabase.open();
     new BankFiller(bank.bank())
         .fill(() -> SeededEdition.of("boat", "stripe", "bath", "sure"), "Four words.", () -> {});
-    new JdbiAccountBook(bank.bank())
+    new JdbiAccountRepository(bank.bank())
         .inTransaction(
             page -> {
               Account account =
@@ -116,7 +116,7 @@ class ArchiveIT {
     try (TestDatabase other = TestDatabase.open()) {
       new ArchiveReader(other.bank()).read(whole, table -> {});
       Account next =
-          new JdbiAccountBook(other.bank())
+          new JdbiAccountRepository(other.bank())
               .inTransaction(
                   page ->
                       page.accounts()

@@ -16,7 +16,8 @@ import org.junit.jupiter.api.Test;
 
 /** A bank is filled once, and wholly or not at all. */
 class BankFillerIT {
-  private static final Edition FIRST = SeededEdition.of("boat", "wool", "live", "stripe", "eye");
+  private static final FirstEdition FIRST =
+      SeededEdition.of("boat", "wool", "live", "stripe", "eye");
 
   private TestDatabase database;
   private BankFiller filler;
@@ -32,7 +33,7 @@ class BankFillerIT {
     database.close();
   }
 
-  private boolean fill(Edition edition) {
+  private boolean fill(FirstEdition edition) {
     return filler.fill(() -> edition, "A test.", () -> {});
   }
 
@@ -90,7 +91,7 @@ class BankFillerIT {
 
   @Test
   void saysWhyTheDatabaseDoesNotTakeIt() {
-    Edition twice = SeededEdition.of("boat", "boat");
+    FirstEdition twice = SeededEdition.of("boat", "boat");
     assertThatThrownBy(() -> fill(twice))
         .isInstanceOf(DatabaseUnavailableException.class)
         .hasMessageContaining("stays empty")

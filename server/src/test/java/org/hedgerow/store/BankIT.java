@@ -25,8 +25,8 @@ class BankIT {
   private static final AtomicInteger STEPS = new AtomicInteger();
 
   private static TestDatabase database;
-  private static Edition written;
-  private static Edition read;
+  private static FirstEdition written;
+  private static FirstEdition read;
 
   @BeforeAll
   static void writeAndReadBack() {
@@ -67,7 +67,7 @@ class BankIT {
                 .isEqualTo(correspondences(written).stream().map(component).toList()));
   }
 
-  private static List<Correspondence> correspondences(Edition edition) {
+  private static List<Correspondence> correspondences(FirstEdition edition) {
     return edition.accents().get(0).catalogue().correspondences();
   }
 

@@ -1,6 +1,6 @@
 package org.hedgerow.store;
 
-import org.hedgerow.accounts.AccountBook;
+import org.hedgerow.accounts.AccountRepository;
 import org.hedgerow.accounts.CentreContract;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -20,7 +20,7 @@ class CentreIT extends CentreContract {
   }
 
   @Override
-  protected AccountBook book() {
+  protected AccountRepository book() {
     return EmptyAccounts.in(database);
   }
 }

@@ -61,7 +61,7 @@ class CopyIT {
     }
   }
 
-  /** So that it is told from a fault of ours, and whoever asked is told to try again. */
+  /** So that it is told from an error of ours, and whoever asked is told to try again. */
   @Test
   void aConnectionThatBreaksIsTheDatabases() {
     assertThatThrownBy(() -> database.bank().jdbi().useTransaction(CopyIT::writeAndBreak))

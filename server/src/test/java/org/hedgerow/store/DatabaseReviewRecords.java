@@ -4,8 +4,8 @@ import java.time.Instant;
 import java.util.List;
 import org.hedgerow.accounts.Account;
 import org.hedgerow.accounts.Role;
-import org.hedgerow.review.ReviewBook;
 import org.hedgerow.review.ReviewRecords;
+import org.hedgerow.review.ReviewRepository;
 import org.hedgerow.seed.SeededLexicon;
 
 /** Review kept in a real database. */
@@ -54,13 +54,13 @@ final class DatabaseReviewRecords implements ReviewRecords, AutoCloseable {
   }
 
   @Override
-  public ReviewBook book() {
-    return new JdbiReviewBook(bank(), SeededLexicon.get().accents());
+  public ReviewRepository book() {
+    return new JdbiReviewRepository(bank(), SeededLexicon.get().accents());
   }
 
   @Override
   public Account account(String name, String displayName, Role role) {
-    return new JdbiAccountBook(bank())
+    return new JdbiAccountRepository(bank())
         .inTransaction(
             page ->
                 page.accounts()

@@ -39,7 +39,7 @@ import org.junit.jupiter.api.Timeout;
 /** Editions published one after the other, on a bank with the common words. */
 class EditionsIT {
   private static final Duration SOON = Duration.ofSeconds(1);
-  private static final Edition COMMON =
+  private static final FirstEdition COMMON =
       SeededEdition.of(
           SeededLexicon.get().words().stream()
               .filter(word -> word.commonness() >= 4)

@@ -16,7 +16,7 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** What can be told of editions while the database is away. */
 class EditionsWithoutDatabaseIT {
-  private static final Edition FIRST = SeededEdition.of("boat", "wool", "ship", "stripe");
+  private static final FirstEdition FIRST = SeededEdition.of("boat", "wool", "ship", "stripe");
 
   @TempDir private Path folder;
 

@@ -1,14 +1,14 @@
 package org.hedgerow.store;
 
 import java.util.List;
-import org.hedgerow.accounts.AccountBook;
+import org.hedgerow.accounts.AccountRepository;
 
 /** Tables about accounts with nothing in them. */
 final class EmptyAccounts {
   private EmptyAccounts() {}
 
   /** As the owner of the tables may, and a careless program may not. */
-  static AccountBook in(TestDatabase database) {
+  static AccountRepository in(TestDatabase database) {
     List.of(
             "alter table audit disable trigger audit_stays",
             "alter table decisions disable trigger decisions_stay",
@@ -18,6 +18,6 @@ final class EmptyAccounts {
             "update centre set name = null, approvals = 1, version = 1")
         .forEach(
             statement -> database.bank().jdbi().useHandle(handle -> handle.execute(statement)));
-    return new JdbiAccountBook(database.bank());
+    return new JdbiAccountRepository(database.bank());
   }
 }

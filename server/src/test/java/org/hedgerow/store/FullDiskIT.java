@@ -20,7 +20,8 @@ import org.junit.jupiter.api.io.TempDir;
 /** The data folder is on a small disk, which somebody else fills to the last byte. */
 @Timeout(180)
 class FullDiskIT {
-  private static final Edition FIRST = SeededEdition.of("boat", "wool", "ship", "stripe", "eye");
+  private static final FirstEdition FIRST =
+      SeededEdition.of("boat", "wool", "ship", "stripe", "eye");
 
   @TempDir private Path parent;
 
@@ -55,7 +56,7 @@ class FullDiskIT {
   void readsGoOnAlsoAfterARestartAndWritesOnceThereIsRoom() throws Exception {
     try (BankDatabase bank = open()) {
       new BankFiller(bank).fill(() -> FIRST, "The first.", () -> {});
-      new Ballast(disk.resolve("data")).takeIfPossible();
+      new DiskReserve(disk.resolve("data")).takeIfPossible();
       assertThat(withdraw(bank, "boat")).isEqualTo(2);
       fill();
       assertRefusesWrites(bank);

@@ -26,7 +26,7 @@ import org.junit.jupiter.api.Test;
 
 /** Pictures and sentences, edition by edition. */
 class MaterialIT {
-  private static final Edition FIRST = SeededEdition.of("boat", "ship", "cat", "the");
+  private static final FirstEdition FIRST = SeededEdition.of("boat", "ship", "cat", "the");
   private static final Catalogue CATALOGUE = FIRST.accents().get(0).catalogue();
   private static final Correspondence SH = CATALOGUE.value("sh", 1).orElseThrow();
   private static final Pictures BUNDLED = SeededLexicon.get().pictures();

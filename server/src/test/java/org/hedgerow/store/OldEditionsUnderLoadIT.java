@@ -40,7 +40,7 @@ class OldEditionsUnderLoadIT {
   private static final int OLD_EDITIONS = 30;
   private static final int WORDS_IN_AN_EDITION = 4;
 
-  private static final Edition COMMON =
+  private static final FirstEdition COMMON =
       SeededEdition.of(
           SeededLexicon.get().words().stream()
               .filter(word -> word.commonness() == 5)

@@ -6,7 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import org.hedgerow.accounts.Role;
 import org.hedgerow.review.ApprovingContract;
 import org.hedgerow.review.ContributingContract;
-import org.hedgerow.review.DecidingContract;
+import org.hedgerow.review.DecisionsContract;
 import org.hedgerow.review.LifeContract;
 import org.hedgerow.review.ManyContract;
 import org.hedgerow.review.RaceContract;
@@ -54,7 +54,7 @@ class ReviewIT {
   }
 
   @Nested
-  class Deciding extends DecidingContract {
+  class Deciding extends DecisionsContract {
     @Override
     protected ReviewRecords records() {
       return records.emptied();

@@ -12,20 +12,20 @@ import org.hedgerow.seed.SeededLexicon;
 public final class SeededEdition {
   private SeededEdition() {}
 
-  public static Edition whole() {
+  public static FirstEdition whole() {
     return of(SeededLexicon.get().words(), SeededLexicon.get().sentences());
   }
 
   /** With the whole catalogue, but few words and no sentences. */
-  public static Edition of(String... spellings) {
+  public static FirstEdition of(String... spellings) {
     Lexicon lexicon = SeededLexicon.get();
     return of(
         Arrays.stream(spellings).map(spelling -> lexicon.word(spelling).orElseThrow()).toList(),
         Sentences.NONE);
   }
 
-  private static Edition of(List<Word> words, Sentences sentences) {
-    return new Edition(
+  private static FirstEdition of(List<Word> words, Sentences sentences) {
+    return new FirstEdition(
         SeedWords.FIRST_EDITION,
         SeededLexicon.get().accents(),
         words,

@@ -18,11 +18,11 @@ class StorageRoomTest {
 
   @Test
   void isFullALittleBeforeTheEndAndNotOnceThereIsRoom() {
-    free.set(StorageRoom.LEAST_BYTES);
+    free.set(StorageRoom.MIN_BYTES);
     assertThat(room.isFull()).isFalse();
-    free.set(StorageRoom.LEAST_BYTES - 1);
+    free.set(StorageRoom.MIN_BYTES - 1);
     assertThat(room.isFull()).isTrue();
-    free.set(StorageRoom.LEAST_BYTES);
+    free.set(StorageRoom.MIN_BYTES);
     assertThat(room.isFull()).isFalse();
   }
 
@@ -37,11 +37,11 @@ class StorageRoomTest {
 
   @Test
   void theReserveTakesRoomAndIsKeptWhileThereIsPlenty() throws Exception {
-    Ballast ballast = new Ballast(folder);
-    assertThat(ballast.missingBytes()).isEqualTo(Ballast.BYTES);
+    DiskReserve ballast = new DiskReserve(folder);
+    assertThat(ballast.missingBytes()).isEqualTo(DiskReserve.BYTES);
     ballast.takeIfPossible();
     assertThat(ballast.missingBytes()).isZero();
-    assertThat(Files.size(folder.resolve("reserve"))).isEqualTo(Ballast.BYTES);
+    assertThat(Files.size(folder.resolve("reserve"))).isEqualTo(DiskReserve.BYTES);
     ballast.giveUpIfNeeded();
     assertThat(folder.resolve("reserve")).exists();
   }

@@ -23,7 +23,7 @@ import org.junit.jupiter.api.Test;
 
 /** Sets of rules, sequences and sight words, edition by edition. */
 class TeachingIT {
-  private static final Edition FIRST = SeededEdition.of("boat", "ship");
+  private static final FirstEdition FIRST = SeededEdition.of("boat", "ship");
   private static final Catalogue CATALOGUE = FIRST.accents().get(0).catalogue();
   private static final ReadingRules NO_CK = ReadingRules.DEFAULT.with(Switch.CK, false);
 

@@ -10,12 +10,12 @@ import java.util.List;
  * @param rests the fixed endings that can be read
  */
 record Action(
-    Frame frame,
-    Piece verb,
-    Stock<NounForm> subjects,
-    Stock<NounForm> objects,
-    List<PlaceStock> places,
-    Stock<Phrase> rests) {
+    VerbFrame frame,
+    PhraseWord verb,
+    WordPool<NounForm> subjects,
+    WordPool<NounForm> objects,
+    List<ReadablePlace> places,
+    WordPool<Phrase> rests) {
 
   /** Whether all that the frame needs can be read. */
   boolean isWhole() {

@@ -13,30 +13,31 @@ final class Actions {
   private static final int CHILD = 4;
 
   /** How often statements use a mode. */
-  private static final List<Mode> MODES =
+  private static final List<ClauseMode> MODES =
       List.of(
-          Mode.PAST,
-          Mode.PAST,
-          Mode.PAST,
-          Mode.PAST,
-          Mode.PAST,
-          Mode.CAN,
-          Mode.CAN,
-          Mode.ING,
-          Mode.ING,
-          Mode.PRESENT,
-          Mode.PRESENT,
-          Mode.WANT);
+          ClauseMode.PAST,
+          ClauseMode.PAST,
+          ClauseMode.PAST,
+          ClauseMode.PAST,
+          ClauseMode.PAST,
+          ClauseMode.CAN,
+          ClauseMode.CAN,
+          ClauseMode.ING,
+          ClauseMode.ING,
+          ClauseMode.PRESENT,
+          ClauseMode.PRESENT,
+          ClauseMode.WANT);
 
-  private static final List<Mode> ASKED = List.of(Mode.PAST, Mode.CAN, Mode.CAN, Mode.ING);
+  private static final List<ClauseMode> ASKED =
+      List.of(ClauseMode.PAST, ClauseMode.CAN, ClauseMode.CAN, ClauseMode.ING);
 
-  private final Pantry pantry;
+  private final ReadableWords pantry;
   private final NounPhrases phrases;
-  private final Being being;
+  private final Copula being;
   private final Closings closings;
-  private final Chance chance;
+  private final SeededRandom chance;
 
-  Actions(Pantry pantry, NounPhrases phrases, Being being, Chance chance) {
+  Actions(ReadableWords pantry, NounPhrases phrases, Copula being, SeededRandom chance) {
     this.pantry = pantry;
     this.phrases = phrases;
     this.being = being;
@@ -51,31 +52,31 @@ final class Actions {
 
   /** A statement of what happened. */
   Optional<Phrase> told() {
-    return statement(Mode.PAST);
+    return statement(ClauseMode.PAST);
   }
 
-  private Optional<Phrase> statement(Mode mode) {
+  private Optional<Phrase> statement(ClauseMode mode) {
     return switch (mode) {
-      case PAST -> stated(mode, Shape.PAST, subject -> Optional.of(Phrase.EMPTY));
+      case PAST -> stated(mode, VerbForm.PAST, subject -> Optional.of(Phrase.EMPTY));
       case PRESENT -> present();
-      case ING -> stated(mode, Shape.ING, subject -> being.form(subject).map(Phrase::of));
-      case CAN -> stated(mode, Shape.BASE, subject -> modal().map(Phrase::of));
+      case ING -> stated(mode, VerbForm.ING, subject -> being.form(subject).map(Phrase::of));
+      case CAN -> stated(mode, VerbForm.BASE, subject -> modal().map(Phrase::of));
       case WANT ->
           stated(
               mode,
-              Shape.BASE,
+              VerbForm.BASE,
               subject -> pantry.words().words(subject == Agreement.THIRD ? "wants to" : "want to"));
       case COMMAND -> Optional.empty();
     };
   }
 
   private Optional<Phrase> present() {
-    Shape shape = chance.of(0.5) ? Shape.THIRD : Shape.BASE;
+    VerbForm shape = chance.of(0.5) ? VerbForm.THIRD : VerbForm.BASE;
     return stated(
-        Mode.PRESENT,
+        ClauseMode.PRESENT,
         shape,
         subject ->
-            (subject == Agreement.THIRD) == (shape == Shape.THIRD)
+            (subject == Agreement.THIRD) == (shape == VerbForm.THIRD)
                 ? Optional.of(Phrase.EMPTY)
                 : Optional.empty());
   }
@@ -88,7 +89,7 @@ final class Actions {
     }
   }
 
-  private Optional<Act> act(Mode mode, Shape shape) {
+  private Optional<Act> act(ClauseMode mode, VerbForm shape) {
     return pantry
         .actions(mode, shape)
         .draw(chance)
@@ -100,9 +101,9 @@ final class Actions {
     Optional<Phrase> before(Agreement subject);
   }
 
-  private Optional<Phrase> stated(Mode mode, Shape shape, Helper helper) {
+  private Optional<Phrase> stated(ClauseMode mode, VerbForm shape, Helper helper) {
     return act(mode, shape)
-        .filter(act -> mode == Mode.CAN || !act.subject().isSpokenTo())
+        .filter(act -> mode == ClauseMode.CAN || !act.subject().isSpokenTo())
         .flatMap(act -> helper.before(act.agreement()).flatMap(help -> stated(act, help)));
   }
 
@@ -117,18 +118,18 @@ final class Actions {
         .flatMap(
             mode ->
                 switch (mode) {
-                  case ING -> asked(mode, Shape.ING, being::form);
-                  case CAN -> asked(mode, Shape.BASE, subject -> modal());
+                  case ING -> asked(mode, VerbForm.ING, being::form);
+                  case CAN -> asked(mode, VerbForm.BASE, subject -> modal());
                   case PAST, PRESENT, COMMAND, WANT ->
-                      asked(mode, Shape.BASE, subject -> pantry.words().word("did"));
+                      asked(mode, VerbForm.BASE, subject -> pantry.words().word("did"));
                 });
   }
 
   private interface Opener {
-    Optional<Piece> before(Agreement subject);
+    Optional<PhraseWord> before(Agreement subject);
   }
 
-  private Optional<Phrase> asked(Mode mode, Shape shape, Opener opener) {
+  private Optional<Phrase> asked(ClauseMode mode, VerbForm shape, Opener opener) {
     return act(mode, shape)
         .flatMap(
             act ->
@@ -138,7 +139,7 @@ final class Actions {
                     .flatMap(open -> asked(act, open)));
   }
 
-  private Optional<Phrase> asked(Act act, Piece open) {
+  private Optional<Phrase> asked(Act act, PhraseWord open) {
     return predicate(act)
         .map(predicate -> Phrase.of(open).then(act.subject().phrase()).then(predicate));
   }
@@ -146,7 +147,7 @@ final class Actions {
   /** Put the soap on the boat. */
   Optional<Phrase> command() {
     return pantry
-        .actions(Mode.COMMAND, Shape.BASE)
+        .actions(ClauseMode.COMMAND, VerbForm.BASE)
         .draw(chance)
         .flatMap(
             action ->
@@ -200,7 +201,7 @@ final class Actions {
   }
 
   private Optional<Phrase> ending(Action action, Phrase where) {
-    Stock<Phrase> rests = action.rests();
+    WordPool<Phrase> rests = action.rests();
     if (action.frame().restNeeded()) {
       return rests.draw(chance).map(rest -> rest.then(where));
     }
@@ -216,7 +217,7 @@ final class Actions {
   }
 
   /** One asks whether oneself can or may, and of others whether they can, will, did or are. */
-  private static boolean asks(Piece opener, NounPhrase subject) {
+  private static boolean asks(PhraseWord opener, NounPhrase subject) {
     return switch (opener.text()) {
       case "can" -> true;
       case "may" -> subject.isSpeaker();
@@ -225,7 +226,7 @@ final class Actions {
     };
   }
 
-  private Optional<Piece> modal() {
+  private Optional<PhraseWord> modal() {
     return pantry.words().modals().draw(chance);
   }
 }

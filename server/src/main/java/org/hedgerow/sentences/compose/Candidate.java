@@ -13,12 +13,12 @@ record Candidate(Phrase phrase, SentenceKind kind, String pattern, boolean writt
 
   /** With its capital and its final mark. */
   String text() {
-    String joined = String.join(" ", phrase.pieces().stream().map(Piece::text).toList());
+    String joined = String.join(" ", phrase.pieces().stream().map(PhraseWord::text).toList());
     return joined.substring(0, 1).toUpperCase(Locale.ROOT) + joined.substring(1) + kind.mark();
   }
 
   /** The words in lower case. */
   List<String> words() {
-    return phrase.pieces().stream().map(Piece::word).toList();
+    return phrase.pieces().stream().map(PhraseWord::word).toList();
   }
 }

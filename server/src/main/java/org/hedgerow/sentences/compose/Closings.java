@@ -5,10 +5,10 @@ final class Closings {
 
   private static final double CLOSED = 0.4;
 
-  private final Pantry pantry;
-  private final Chance chance;
+  private final ReadableWords pantry;
+  private final SeededRandom chance;
 
-  Closings(Pantry pantry, Chance chance) {
+  Closings(ReadableWords pantry, SeededRandom chance) {
     this.pantry = pantry;
     this.chance = chance;
   }

@@ -7,7 +7,7 @@ import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Predicate;
 import org.hedgerow.caching.Caches;
-import org.hedgerow.caching.Memo;
+import org.hedgerow.caching.ComputingCache;
 import org.hedgerow.lexicon.Lexicon;
 import org.hedgerow.lexicon.Word;
 import org.hedgerow.reading.Verdict;
@@ -26,9 +26,9 @@ public final class Composer {
   /** How many are made for each that is wanted, so that there is something to choose from. */
   private static final int CHOICE = 30;
 
-  private static final int LEAST_CHOICE = 1_200;
+  private static final int MIN_CHOICE = 1_200;
 
-  /** How many for each that is wanted make it needless to try a poorer style. */
+  /** Candidates per requested sentence at which lower-quality styles are skipped. */
   private static final int ENOUGH = 6;
 
   /** How many scenes are filled for each sentence that is wanted, so that some can be left. */
@@ -48,13 +48,13 @@ public final class Composer {
 
   private static final Duration KEPT_FOR = Duration.ofMinutes(10);
 
-  private final Memo<Question, Pantry> pantries =
-      new Memo<>(Caches.builder().maximumSize(KEPT).expireAfterAccess(KEPT_FOR));
+  private final ComputingCache<Question, ReadableWords> pantries =
+      new ComputingCache<>(Caches.builder().maximumSize(KEPT).expireAfterAccess(KEPT_FOR));
 
-  private final Knowledge knowledge;
+  private final WorldKnowledge knowledge;
   private final Ranking ranking;
 
-  public Composer(Knowledge knowledge, Plausibility plausibility) {
+  public Composer(WorldKnowledge knowledge, Plausibility plausibility) {
     this.knowledge = knowledge;
     this.ranking = new Ranking(plausibility);
   }
@@ -62,13 +62,15 @@ public final class Composer {
   /**
    * @param standard what the sentences must pass; with exactly one target
    */
-  public Drafts compose(DraftOrder order, Lexicon lexicon, SentenceStandard standard) {
-    Pantry pantry = pantries.get(new Question(lexicon, standard, order.mustUse()), this::layOut);
+  public ComposedSentences compose(
+      CompositionRequest order, Lexicon lexicon, SentenceStandard standard) {
+    ReadableWords pantry =
+        pantries.get(new Question(lexicon, standard, order.mustUse()), this::layOut);
     Predicate<String> startsWithVowel =
         new Articles(lexicon, standard.accents().get(0))::startsWithVowel;
-    Chance chance = new Chance(order.seed());
-    Gathering found = new Gathering(order, standard);
-    List<SceneStock> scenes = chance.shuffled(pantry.scenes(standard.minimumTargets(), order));
+    SeededRandom chance = new SeededRandom(order.seed());
+    CandidateSet found = new CandidateSet(order, standard);
+    List<ReadableScene> scenes = chance.shuffled(pantry.scenes(standard.minimumTargets(), order));
     fill(scenes, SCENES_FOR_EACH * order.count(), chance, startsWithVowel, found);
     if (found.patterns() < order.count()) {
       for (Style style : STYLES) {
@@ -78,19 +80,19 @@ public final class Composer {
         }
       }
     }
-    return new Drafts(
+    return new ComposedSentences(
         ranking.best(found.all(), order.count()), found.size(), pantry.targetLemmas());
   }
 
-  private Pantry layOut(Question question) {
+  private ReadableWords layOut(Question question) {
     WordJudge judge = new WordJudge(question.lexicon(), question.standard());
-    Map<String, Use> uses = new ConcurrentHashMap<>();
-    return new Pantry(
+    Map<String, WordUse> uses = new ConcurrentHashMap<>();
+    return new ReadableWords(
         knowledge,
         word -> {
-          Use known = uses.get(word);
+          WordUse known = uses.get(word);
           if (known == null) {
-            known = mayPass(word, question) ? use(judge.judgeOnce(word)) : Use.NONE;
+            known = mayPass(word, question) ? use(judge.judgeOnce(word)) : WordUse.NONE;
             uses.put(word, known);
           }
           return known;
@@ -128,29 +130,29 @@ public final class Composer {
 
   /** How many sentences are made, at most, to choose some from. */
   private static int candidatesFor(int count) {
-    return Math.max(LEAST_CHOICE, CHOICE * count);
+    return Math.max(MIN_CHOICE, CHOICE * count);
   }
 
-  static Use use(JudgedWord word) {
+  static WordUse use(JudgedWord word) {
     if (word.verdict() != Verdict.PASS) {
-      return Use.NONE;
+      return WordUse.NONE;
     }
     return switch (word.judgement()) {
-      case TARGET -> Use.TARGET;
-      case PHONETIC, TAUGHT -> Use.PLAIN;
-      case SIGHT_WORD -> Use.SIGHT;
-      case BLOCKED -> Use.NONE;
+      case TARGET -> WordUse.TARGET;
+      case PHONETIC, TAUGHT -> WordUse.PLAIN;
+      case SIGHT_WORD -> WordUse.SIGHT;
+      case BLOCKED -> WordUse.NONE;
     };
   }
 
   /** Each time others of the scenes, so that another seed shows other sentences. */
   private static void fill(
-      List<SceneStock> scenes,
+      List<ReadableScene> scenes,
       int enough,
-      Chance chance,
+      SeededRandom chance,
       Predicate<String> startsWithVowel,
-      Gathering found) {
-    for (SceneStock scene : scenes) {
+      CandidateSet found) {
+    for (ReadableScene scene : scenes) {
       for (int filled = 0; filled < FILLINGS; filled++) {
         found.add(scene.fill(chance, startsWithVowel));
       }
@@ -160,7 +162,7 @@ public final class Composer {
     }
   }
 
-  private static void gather(Patterns patterns, int wanted, int tries, Gathering found) {
+  private static void gather(Patterns patterns, int wanted, int tries, CandidateSet found) {
     for (int tried = 0; tried < tries && found.size() < wanted; tried++) {
       patterns.next().ifPresent(found::add);
     }

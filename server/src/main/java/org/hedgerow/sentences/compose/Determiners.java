@@ -38,14 +38,15 @@ final class Determiners {
    *
    * @param owner whose it is, as in <em>my</em>; empty where nobody has been named
    */
-  static List<String> of(NounForm form, Role role, String owner) {
+  static List<String> of(NounForm form, NounRole role, String owner) {
     Noun noun = form.noun();
-    List<String> own = role == Role.SUBJECT ? OWN : owner.isEmpty() ? List.of() : List.of(owner);
+    List<String> own =
+        role == NounRole.SUBJECT ? OWN : owner.isEmpty() ? List.of() : List.of(owner);
     if (noun.is("body")) {
       return own;
     }
     if (noun.is("kin")) {
-      return form.form() == Form.ONE && role == Role.SUBJECT ? KIN : own.isEmpty() ? KIN : own;
+      return form.form() == Form.ONE && role == NounRole.SUBJECT ? KIN : own.isEmpty() ? KIN : own;
     }
     if (noun.is("sky")) {
       return ONLY;
@@ -60,7 +61,7 @@ final class Determiners {
     };
   }
 
-  private static List<String> ofOne(Noun noun, Role role, String owner) {
+  private static List<String> ofOne(Noun noun, NounRole role, String owner) {
     boolean owned = OWNED.stream().anyMatch(noun::is);
     return switch (role) {
       case SUBJECT ->
@@ -78,7 +79,7 @@ final class Determiners {
     };
   }
 
-  private static List<String> ofSeveral(Role role) {
+  private static List<String> ofSeveral(NounRole role) {
     return switch (role) {
       case SUBJECT -> List.of("the", "the", "the", "the", NUMBER);
       case OBJECT -> List.of("", "", "the", "the", NUMBER, "some");
@@ -86,7 +87,7 @@ final class Determiners {
     };
   }
 
-  private static List<String> ofSome(Role role) {
+  private static List<String> ofSome(NounRole role) {
     return switch (role) {
       case SUBJECT, PLACE -> ONLY;
       case OBJECT -> List.of("", "the", "the", "some");

@@ -9,8 +9,8 @@ final class Lemmas {
 
   private final Map<String, String> byForm = new HashMap<>();
 
-  Lemmas(Knowledge knowledge) {
-    knowledge.frames().stream().map(Frame::verb).forEach(this::add);
+  Lemmas(WorldKnowledge knowledge) {
+    knowledge.frames().stream().map(VerbFrame::verb).forEach(this::add);
     knowledge.adjectives().forEach(each -> add(each.text(), each.text()));
     for (Noun noun : knowledge.nouns()) {
       add(noun.plural(), noun.singular());
@@ -19,7 +19,7 @@ final class Lemmas {
   }
 
   private void add(Verb verb) {
-    for (Shape shape : Shape.values()) {
+    for (VerbForm shape : VerbForm.values()) {
       add(shape.of(verb), verb.base());
     }
   }

@@ -1,7 +1,7 @@
 package org.hedgerow.sentences.compose;
 
 /** A noun in one of its numbers, as a word that can be read. */
-record NounForm(Noun noun, Piece piece, Form form) {
+record NounForm(Noun noun, PhraseWord piece, Form form) {
 
   enum Form {
     ONE,
@@ -15,7 +15,7 @@ record NounForm(Noun noun, Piece piece, Form form) {
   }
 
   /** Whether both are told in one breath. */
-  boolean goesWith(NounForm other, Kinship kinship) {
+  boolean goesWith(NounForm other, NounAffinity kinship) {
     return form == other.form
         && !noun.singular().equals(other.noun.singular())
         && kinship.between(noun, other.noun);

@@ -51,7 +51,7 @@ record NounPhrase(Phrase phrase, Agreement agreement, List<Noun> nouns, List<Adj
   }
 
   /** Both, joined by <em>and</em>. */
-  NounPhrase and(Piece and, NounPhrase other) {
+  NounPhrase and(PhraseWord and, NounPhrase other) {
     return new NounPhrase(
         phrase.then(and).then(other.phrase),
         Agreement.OTHER,

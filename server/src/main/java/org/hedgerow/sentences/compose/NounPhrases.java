@@ -7,15 +7,16 @@ import java.util.function.Predicate;
 /** Puts nouns into words: with an article, perhaps an adjective, perhaps another noun. */
 final class NounPhrases {
 
-  private final Pantry pantry;
+  private final ReadableWords pantry;
   private final Predicate<String> startsWithVowel;
   private final Style style;
-  private final Chance chance;
+  private final SeededRandom chance;
 
   /**
    * @param startsWithVowel whether a word is said with a vowel first
    */
-  NounPhrases(Pantry pantry, Predicate<String> startsWithVowel, Style style, Chance chance) {
+  NounPhrases(
+      ReadableWords pantry, Predicate<String> startsWithVowel, Style style, SeededRandom chance) {
     this.pantry = pantry;
     this.startsWithVowel = startsWithVowel;
     this.style = style;
@@ -23,22 +24,22 @@ final class NounPhrases {
   }
 
   /** Who does something. */
-  Optional<NounPhrase> subject(Stock<NounForm> nouns, boolean people) {
-    Stock<NounPhrase> pronouns = pantry.pronouns(Role.SUBJECT);
+  Optional<NounPhrase> subject(WordPool<NounForm> nouns, boolean people) {
+    WordPool<NounPhrase> pronouns = pantry.pronouns(NounRole.SUBJECT);
     if (people && (nouns.isEmpty() || chance.of(style.pronoun(pronouns)))) {
       return pronouns.draw(chance);
     }
-    return oneOrTwo(nouns, Role.SUBJECT, "", any -> true);
+    return oneOrTwo(nouns, NounRole.SUBJECT, "", any -> true);
   }
 
   /** What something is done to. */
   Optional<NounPhrase> object(
-      Stock<NounForm> nouns, boolean people, String owner, Predicate<Noun> fits) {
-    Stock<NounPhrase> pronouns = pantry.pronouns(Role.OBJECT);
+      WordPool<NounForm> nouns, boolean people, String owner, Predicate<Noun> fits) {
+    WordPool<NounPhrase> pronouns = pantry.pronouns(NounRole.OBJECT);
     if (people && chance.of(style.pronoun(pronouns) / 2)) {
       return pronouns.draw(chance);
     }
-    return oneOrTwo(nouns, Role.OBJECT, owner, fits);
+    return oneOrTwo(nouns, NounRole.OBJECT, owner, fits);
   }
 
   /**
@@ -47,18 +48,18 @@ final class NounPhrases {
    * @param things what is there
    * @param size of the biggest of them
    */
-  Optional<Phrase> place(PlaceStock place, List<Noun> things, int size, String owner) {
+  Optional<Phrase> place(ReadablePlace place, List<Noun> things, int size, String owner) {
     String preposition = place.preposition().text();
     return single(
             place.nouns(),
-            Role.PLACE,
+            NounRole.PLACE,
             owner,
-            noun -> !things.contains(noun) && Room.isAt(preposition, noun, size))
+            noun -> !things.contains(noun) && Capacity.isAt(preposition, noun, size))
         .map(landmark -> Phrase.of(place.preposition()).then(landmark.phrase()));
   }
 
   private Optional<NounPhrase> oneOrTwo(
-      Stock<NounForm> nouns, Role role, String owner, Predicate<Noun> fits) {
+      WordPool<NounForm> nouns, NounRole role, String owner, Predicate<Noun> fits) {
     return chance.of(style.paired())
         ? pair(nouns, role, owner, fits)
         : single(nouns, role, owner, fits);
@@ -66,7 +67,7 @@ final class NounPhrases {
 
   /** Two of a kind and in the same number, joined by <em>and</em>. */
   private Optional<NounPhrase> pair(
-      Stock<NounForm> nouns, Role role, String owner, Predicate<Noun> fits) {
+      WordPool<NounForm> nouns, NounRole role, String owner, Predicate<Noun> fits) {
     return nouns
         .draw(chance, form -> fits.test(form.noun()))
         .flatMap(
@@ -79,7 +80,7 @@ final class NounPhrases {
                     .flatMap(second -> pair(first, second, role, owner)));
   }
 
-  private Optional<NounPhrase> pair(NounForm first, NounForm second, Role role, String owner) {
+  private Optional<NounPhrase> pair(NounForm first, NounForm second, NounRole role, String owner) {
     return determiner(first, role, owner)
         .flatMap(
             word ->
@@ -96,27 +97,27 @@ final class NounPhrases {
   }
 
   private Optional<NounPhrase> single(
-      Stock<NounForm> nouns, Role role, String owner, Predicate<Noun> fits) {
+      WordPool<NounForm> nouns, NounRole role, String owner, Predicate<Noun> fits) {
     return nouns
         .draw(chance, form -> fits.test(form.noun()))
         .flatMap(form -> determiner(form, role, owner).flatMap(word -> put(form, word)));
   }
 
   /** The same, if it suits the other noun: his coat and his hat, but my mum and the man. */
-  private Optional<String> like(String determiner, NounForm other, Role role, String owner) {
+  private Optional<String> like(String determiner, NounForm other, NounRole role, String owner) {
     List<String> suiting = Determiners.of(other, role, owner);
     return suiting.contains(determiner) || suiting.contains(Determiners.NUMBER)
         ? Optional.of(determiner)
         : determiner(other, role, owner);
   }
 
-  private Optional<String> determiner(NounForm form, Role role, String owner) {
+  private Optional<String> determiner(NounForm form, NounRole role, String owner) {
     return chance.among(Determiners.of(form, role, owner)).map(this::numbered);
   }
 
   private String numbered(String determiner) {
     return determiner.equals(Determiners.NUMBER)
-        ? pantry.words().numbers().draw(chance).map(Piece::text).orElse("")
+        ? pantry.words().numbers().draw(chance).map(PhraseWord::text).orElse("")
         : determiner;
   }
 
@@ -136,7 +137,7 @@ final class NounPhrases {
 
   /** One adjective or none. */
   private List<Description> describe(NounForm form) {
-    Stock<Description> fitting = pantry.describing(form.noun());
+    WordPool<Description> fitting = pantry.describing(form.noun());
     double probability =
         fitting.targets().isEmpty() ? style.described() : style.describedByTarget();
     return chance.of(probability)

@@ -11,21 +11,21 @@ final class Patterns {
 
   private record Weighted(String name, SentenceKind kind, int weight, Pattern pattern) {}
 
-  private final Chance chance;
+  private final SeededRandom chance;
   private final List<Weighted> lots;
 
   Patterns(
-      Pantry pantry,
+      ReadableWords pantry,
       Predicate<String> startsWithVowel,
       Style style,
-      Chance chance,
+      SeededRandom chance,
       Set<SentenceKind> kinds) {
     this.chance = chance;
     NounPhrases phrases = new NounPhrases(pantry, startsWithVowel, style, chance);
-    Being being = new Being(pantry, chance);
+    Copula being = new Copula(pantry, chance);
     Actions actions = new Actions(pantry, phrases, being, chance);
     States states = new States(pantry, phrases, being, chance);
-    Joined joined = new Joined(pantry, actions, chance);
+    JoinedStatements joined = new JoinedStatements(pantry, actions, chance);
     this.lots =
         lots(
             List.of(

@@ -7,7 +7,7 @@ import java.util.function.Predicate;
 import java.util.stream.Stream;
 
 /** Words that follow each other. Immutable. */
-record Phrase(List<Piece> pieces) {
+record Phrase(List<PhraseWord> pieces) {
 
   private static final Set<String> SPEAKERS = Set.of("I", "we");
   private static final Set<String> SPOKEN_OF = Set.of("me", "us");
@@ -18,7 +18,7 @@ record Phrase(List<Piece> pieces) {
     pieces = List.copyOf(pieces);
   }
 
-  static Phrase of(Piece... pieces) {
+  static Phrase of(PhraseWord... pieces) {
     return new Phrase(List.of(pieces));
   }
 
@@ -26,30 +26,30 @@ record Phrase(List<Piece> pieces) {
     if (pieces.isEmpty() || next.pieces.isEmpty()) {
       return pieces.isEmpty() ? next : this;
     }
-    List<Piece> all = new ArrayList<>(pieces.size() + next.pieces.size());
+    List<PhraseWord> all = new ArrayList<>(pieces.size() + next.pieces.size());
     all.addAll(pieces);
     all.addAll(next.pieces);
     return new Phrase(all);
   }
 
-  Phrase then(Piece next) {
+  Phrase then(PhraseWord next) {
     return then(of(next));
   }
 
   /** The same with a comma at its end. */
   Phrase withComma() {
-    List<Piece> all = new ArrayList<>(pieces);
+    List<PhraseWord> all = new ArrayList<>(pieces);
     all.set(all.size() - 1, all.get(all.size() - 1).withComma());
     return new Phrase(all);
   }
 
   /** The same with <em>an</em> for <em>a</em> where the next word is said with a vowel first. */
   Phrase withArticles(Predicate<String> startsWithVowel) {
-    List<Piece> all = new ArrayList<>(pieces);
+    List<PhraseWord> all = new ArrayList<>(pieces);
     for (int at = 0; at + 1 < all.size(); at++) {
-      Piece piece = all.get(at);
+      PhraseWord piece = all.get(at);
       if (piece.text().equals("a") && startsWithVowel.test(all.get(at + 1).word())) {
-        all.set(at, new Piece("an", piece.lemma(), piece.target(), piece.sight()));
+        all.set(at, new PhraseWord("an", piece.lemma(), piece.target(), piece.sight()));
       }
     }
     return new Phrase(all);
@@ -60,17 +60,17 @@ record Phrase(List<Piece> pieces) {
   }
 
   int targets() {
-    return (int) pieces.stream().filter(Piece::target).count();
+    return (int) pieces.stream().filter(PhraseWord::target).count();
   }
 
   /** The words that mean something, as they stand in a dictionary. */
   List<String> lemmas() {
-    return content().map(Piece::lemma).toList();
+    return content().map(PhraseWord::lemma).toList();
   }
 
   /** Whether it says a word twice, which reads like a slip. */
   boolean repeats() {
-    return content().map(Piece::lemma).distinct().count() < content().count();
+    return content().map(PhraseWord::lemma).distinct().count() < content().count();
   }
 
   /** Whether it says of us what is done with us: <em>we swam with me</em>. */
@@ -79,10 +79,10 @@ record Phrase(List<Piece> pieces) {
   }
 
   private boolean says(Set<String> words) {
-    return pieces.stream().map(Piece::text).anyMatch(words::contains);
+    return pieces.stream().map(PhraseWord::text).anyMatch(words::contains);
   }
 
-  private Stream<Piece> content() {
-    return pieces.stream().filter(Piece::isContent);
+  private Stream<PhraseWord> content() {
+    return pieces.stream().filter(PhraseWord::isContent);
   }
 }

@@ -53,14 +53,16 @@ final class Ranking {
   }
 
   /** The best first. */
-  List<Draft> best(List<Candidate> candidates, int count) {
+  List<ComposedSentence> best(List<Candidate> candidates, int count) {
     List<Scored> left = new ArrayList<>(compared(candidates.stream().map(this::score).toList()));
     Map<String, Integer> used = new HashMap<>();
-    List<Draft> chosen = new ArrayList<>();
+    List<ComposedSentence> chosen = new ArrayList<>();
     while (chosen.size() < count && !left.isEmpty()) {
       Scored best = mostWelcome(left, used).orElseThrow();
       left.remove(best);
-      chosen.add(new Draft(best.candidate().text(), best.candidate().kind(), best.plausibility()));
+      chosen.add(
+          new ComposedSentence(
+              best.candidate().text(), best.candidate().kind(), best.plausibility()));
       best.candidate().phrase().lemmas().forEach(lemma -> used.merge(lemma, 1, Integer::sum));
       used.merge(best.candidate().pattern(), 1, Integer::sum);
     }
@@ -75,7 +77,7 @@ final class Ranking {
 
   private Scored score(Candidate candidate) {
     double perWord = plausibility.perWord(candidate.words());
-    long sight = candidate.phrase().pieces().stream().filter(Piece::sight).count();
+    long sight = candidate.phrase().pieces().stream().filter(PhraseWord::sight).count();
     double asked = candidate.kind() == SentenceKind.QUESTION ? QUESTION : 0;
     double written = candidate.written() ? WRITTEN : 0;
     return new Scored(candidate, perWord, perWord - SIGHT_WORD * sight - asked + written);

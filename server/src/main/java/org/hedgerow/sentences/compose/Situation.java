@@ -7,7 +7,7 @@ import java.util.List;
  *
  * @param people whether pronouns can stand for the subject
  */
-record Situation(Stock<NounForm> subjects, boolean people, List<PlaceStock> places) {
+record Situation(WordPool<NounForm> subjects, boolean people, List<ReadablePlace> places) {
 
   boolean isWhole() {
     return (people || !subjects.isEmpty()) && !places.isEmpty();

@@ -13,13 +13,13 @@ final class States {
 
   private static final double SECOND = 0.25;
 
-  private final Pantry pantry;
+  private final ReadableWords pantry;
   private final NounPhrases phrases;
-  private final Being being;
+  private final Copula being;
   private final Closings closings;
-  private final Chance chance;
+  private final SeededRandom chance;
 
-  States(Pantry pantry, NounPhrases phrases, Being being, Chance chance) {
+  States(ReadableWords pantry, NounPhrases phrases, Copula being, SeededRandom chance) {
     this.pantry = pantry;
     this.phrases = phrases;
     this.being = being;
@@ -66,7 +66,7 @@ final class States {
       return subject.then(be).then(predicate);
     }
 
-    Phrase asked(Piece be) {
+    Phrase asked(PhraseWord be) {
       return Phrase.of(be).then(subject).then(predicate);
     }
   }

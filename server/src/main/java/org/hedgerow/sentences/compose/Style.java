@@ -16,23 +16,23 @@ record Style(
     double paired,
     double described,
     double describedByTarget,
-    Kinship kinship,
+    NounAffinity kinship,
     int joined,
     int tries) {
 
   /** Where there is nothing better. */
-  static final Style LAST = new Style(0.3, 0.4, 0.1, 0.8, Kinship.DISTANT, 6, 90_000);
+  static final Style LAST = new Style(0.3, 0.4, 0.1, 0.8, NounAffinity.DISTANT, 6, 90_000);
 
   private static final double PRONOUN_WITH_TARGET = 0.7;
 
   /** As people write for children. */
-  static final Style PLAIN = new Style(0.3, 0.04, 0.06, 0.3, Kinship.CLOSE, 0, 15_000);
+  static final Style PLAIN = new Style(0.3, 0.04, 0.06, 0.3, NounAffinity.CLOSE, 0, 15_000);
 
   /** Where few words hold the phonogram, and each sentence needs three of them. */
-  static final Style DENSE = new Style(0.3, 0.3, 0.06, 0.7, Kinship.CLOSE, 0, 15_000);
+  static final Style DENSE = new Style(0.3, 0.3, 0.06, 0.7, NounAffinity.CLOSE, 0, 15_000);
 
   /** That one of these pronouns stands for people: oftener where some hold the phonogram. */
-  double pronoun(Stock<NounPhrase> pronouns) {
+  double pronoun(WordPool<NounPhrase> pronouns) {
     return pronouns.targets().isEmpty() ? pronoun : PRONOUN_WITH_TARGET;
   }
 }

@@ -4,16 +4,16 @@ import static java.util.Objects.requireNonNull;
 
 import java.util.Comparator;
 import java.util.List;
-import org.hedgerow.caching.Memo;
+import org.hedgerow.caching.ComputingCache;
 import org.hedgerow.lexicon.Lexicon;
 import org.hedgerow.lexicon.WordQuery;
 import org.hedgerow.phonics.Catalogue;
 import org.hedgerow.phonics.Correspondence;
 import org.hedgerow.phonics.Sound;
 import org.hedgerow.reading.Standard;
-import org.hedgerow.web.http.Lately;
+import org.hedgerow.web.http.RecentQueries;
 import org.hedgerow.web.page.ChosenAccents;
-import org.hedgerow.web.page.Says;
+import org.hedgerow.web.page.SoundLabel;
 import org.hedgerow.web.query.ValueCounts;
 
 /**
@@ -30,12 +30,13 @@ public final class ChartMaker {
   private record Key(Lexicon lexicon, List<String> accents) {}
 
   private final ValueCounts counts;
-  private final Memo<Key, Chart> charts = Memo.ofSize(CHARTS_AT_ONCE);
+  private final ComputingCache<Key, Chart> charts = ComputingCache.ofSize(CHARTS_AT_ONCE);
 
   /** The values without the numbers of their words: all editions share the catalogue. */
-  private final Memo<ChosenAccents, List<ChartValue>> uncounted = Memo.ofSize(CHARTS_AT_ONCE);
+  private final ComputingCache<ChosenAccents, List<ChartValue>> uncounted =
+      ComputingCache.ofSize(CHARTS_AT_ONCE);
 
-  private final Lately<ChosenAccents> lately = new Lately<>();
+  private final RecentQueries<ChosenAccents> recent = new RecentQueries<>();
 
   public ChartMaker(ValueCounts counts) {
     this.counts = counts;
@@ -43,13 +44,13 @@ public final class ChartMaker {
 
   /** The chart of words that are right in every one of some accents. */
   public Chart chart(Lexicon lexicon, ChosenAccents accents) {
-    lately.asked(accents);
+    recent.remember(accents);
     return kept(lexicon, accents);
   }
 
-  /** Makes the charts that were looked at lately for an edition that will soon be the newest. */
+  /** Makes the charts that were looked at recent for an edition that will soon be the newest. */
   public void prepare(Lexicon next) {
-    lately.askAgain(accents -> kept(next, accents));
+    recent.replay(accents -> kept(next, accents));
   }
 
   private Chart kept(Lexicon lexicon, ChosenAccents accents) {
@@ -80,7 +81,7 @@ public final class ChartMaker {
   private static ChartValue uncounted(Correspondence each, ChosenAccents accents) {
     List<Sound> sounds = each.soundsIn(accents.first()).stream().findFirst().orElse(List.of());
     return new ChartValue(
-        each, KeyWord.pieces(each), Says.of(sounds), sounds.size(), 0, accents.parameter());
+        each, KeyWord.pieces(each), SoundLabel.of(sounds), sounds.size(), 0, accents.parameter());
   }
 
   private static WordQuery query(ChosenAccents accents, Standard standard) {

@@ -3,9 +3,9 @@ package org.hedgerow.web.chart;
 import java.util.List;
 import java.util.Optional;
 import org.hedgerow.phonics.Correspondence;
+import org.hedgerow.web.page.LetterRun;
 import org.hedgerow.web.page.ListAddress;
-import org.hedgerow.web.page.Piece;
-import org.hedgerow.web.page.Says;
+import org.hedgerow.web.page.SoundLabel;
 
 /**
  * One value of a phonogram in the chart.
@@ -18,8 +18,8 @@ import org.hedgerow.web.page.Says;
  */
 public record ChartValue(
     Correspondence correspondence,
-    List<Piece> keyWord,
-    Says says,
+    List<LetterRun> keyWord,
+    SoundLabel says,
     int soundCount,
     int words,
     String accents) {

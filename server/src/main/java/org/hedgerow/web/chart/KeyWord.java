@@ -3,7 +3,7 @@ package org.hedgerow.web.chart;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.hedgerow.phonics.Correspondence;
-import org.hedgerow.web.page.Piece;
+import org.hedgerow.web.page.LetterRun;
 
 /**
  * The word that shows a value, with the letters of the value apart. They are where its spelling
@@ -13,8 +13,8 @@ final class KeyWord {
 
   private KeyWord() {}
 
-  static List<Piece> pieces(Correspondence value) {
-    return Piece.of(value.keyWord(), letters(value));
+  static List<LetterRun> pieces(Correspondence value) {
+    return LetterRun.of(value.keyWord(), letters(value));
   }
 
   private static List<Integer> letters(Correspondence value) {

@@ -90,7 +90,7 @@ final class NamedRead<T> implements Read {
   public Question understand(Lexicon lexicon, Map<String, String> path, Parameters parameters) {
     String accent = byAccent ? AccentParameter.one(lexicon, parameters).tag() : "";
     String wanted = path.getOrDefault(NAME, "");
-    parameters.faults().throwIfAny();
+    parameters.errors().throwIfAny();
     List<T> all = sets.of(lexicon, accent);
     T found =
         all.stream()

@@ -18,7 +18,7 @@ record RulesForm(
     RulesDraft draft,
     String seen,
     boolean isNew,
-    Former former,
+    EarlierVersion former,
     String conflict,
     Map<String, String> errors,
     List<Choice> choices) {

@@ -5,8 +5,8 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.hedgerow.accounts.ChangedMeanwhileException;
-import org.hedgerow.accounts.RefusedException;
+import org.hedgerow.accounts.RejectedException;
+import org.hedgerow.accounts.StaleUpdateException;
 import org.hedgerow.lexicon.Lexicon;
 import org.hedgerow.reading.RuleSet;
 import org.hedgerow.reading.RuleSets;
@@ -19,10 +19,10 @@ import org.hedgerow.web.security.Identity;
 final class RulesPages {
   static final String PATH = "/centre/rules";
 
-  private final EditDesk desk;
+  private final SetPageSupport desk;
   private final TeachingServices services;
 
-  RulesPages(EditDesk desk, TeachingServices services) {
+  RulesPages(SetPageSupport desk, TeachingServices services) {
     this.desk = desk;
     this.services = services;
   }
@@ -42,7 +42,7 @@ final class RulesPages {
     desk.show(
         context,
         "curriculum/rulesets.jte",
-        new SetsPage(desk.token(context), EditDesk.done(context), undo, rows));
+        new SetsPage(desk.token(context), SetPageSupport.done(context), undo, rows));
   }
 
   private SetsPage.Row row(RuleSet set) {
@@ -56,8 +56,8 @@ final class RulesPages {
   }
 
   void edit(Context context) {
-    String name = EditDesk.asked(context, "name");
-    String model = EditDesk.asked(context, "copy");
+    String name = SetPageSupport.asked(context, "name");
+    String model = SetPageSupport.asked(context, "copy");
     Optional<RuleSet> now = present().named(name);
     RulesDraft draft =
         name.isEmpty()
@@ -67,7 +67,8 @@ final class RulesPages {
   }
 
   private static RulesDraft former(Lexicon edition, String name) {
-    return RulesDraft.of(named(edition, name).orElseThrow(() -> EditDesk.missing(name, edition)));
+    return RulesDraft.of(
+        named(edition, name).orElseThrow(() -> SetPageSupport.missing(name, edition)));
   }
 
   private RulesDraft usual() {
@@ -109,20 +110,20 @@ final class RulesPages {
   void save(Context context) {
     RulesDraft draft =
         new RulesDraft(
-            EditDesk.sent(context, "name"),
-            EditDesk.sent(context, "title"),
-            EditDesk.sent(context, "note"),
+            SetPageSupport.sent(context, "name"),
+            SetPageSupport.sent(context, "title"),
+            SetPageSupport.sent(context, "note"),
             context.formParams("switch"));
-    String seen = EditDesk.sent(context, "seen");
+    String seen = SetPageSupport.sent(context, "seen");
     boolean isNew = seen.isEmpty();
     try {
       int edition =
           services.saveRules().execute(Identity.of(context).actor(), draft, Optional.of(seen));
       desk.goOn(context, PATH, edition, draft.name());
-    } catch (RefusedException refused) {
+    } catch (RejectedException refused) {
       context.status(400);
-      show(context, draft, seen, isNew, "", EditDesk.errors(refused));
-    } catch (ChangedMeanwhileException late) {
+      show(context, draft, seen, isNew, "", SetPageSupport.errors(refused));
+    } catch (StaleUpdateException late) {
       context.status(412);
       String now = RulesDraft.mark(present().named(draft.name()));
       show(context, draft, isNew ? seen : now, isNew, String.valueOf(late.getMessage()), Map.of());
@@ -130,12 +131,14 @@ final class RulesPages {
   }
 
   void withdraw(Context context) {
-    String name = EditDesk.sent(context, "name");
+    String name = SetPageSupport.sent(context, "name");
     int edition =
         services
             .withdrawRules()
             .execute(
-                Identity.of(context).actor(), name, Optional.of(EditDesk.sent(context, "seen")));
+                Identity.of(context).actor(),
+                name,
+                Optional.of(SetPageSupport.sent(context, "seen")));
     desk.goOn(context, PATH, edition, name);
   }
 }

@@ -5,7 +5,7 @@ import io.javalin.http.Header;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.regex.Pattern;
-import org.hedgerow.accounts.ChangedMeanwhileException;
+import org.hedgerow.accounts.StaleUpdateException;
 import org.hedgerow.lexicon.Editions;
 import org.hedgerow.lexicon.Lexicon;
 import org.hedgerow.web.http.IfMatch;
@@ -50,7 +50,7 @@ final class SeenEdition {
    *
    * @param set finds it in an edition
    * @param mark of a set, or of none
-   * @throws ChangedMeanwhileException if it can't be so any more
+   * @throws StaleUpdateException if it can't be so any more
    * @throws org.hedgerow.web.problems.ProblemException 428 if there is such a set and nothing was
    *     said
    */
@@ -77,8 +77,8 @@ final class SeenEdition {
     }
   }
 
-  private static ChangedMeanwhileException changed() {
-    return new ChangedMeanwhileException("It isn't as you say you have seen it.");
+  private static StaleUpdateException changed() {
+    return new StaleUpdateException("It isn't as you say you have seen it.");
   }
 
   static String entityTag(int edition) {

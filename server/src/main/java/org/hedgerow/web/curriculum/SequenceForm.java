@@ -19,7 +19,7 @@ record SequenceForm(
     String lines,
     String seen,
     boolean isNew,
-    Former former,
+    EarlierVersion former,
     String conflict,
     Map<String, String> errors) {
   String error(String field) {

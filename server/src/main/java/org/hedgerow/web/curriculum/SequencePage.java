@@ -25,7 +25,7 @@ record SequencePage(
     List<Step> steps,
     ShownEdition edition) {
 
-  private static final int MOST_EXAMPLES = 8;
+  private static final int MAX_EXAMPLES = 8;
   private static final int HUNDRED = 100;
 
   /**
@@ -78,6 +78,6 @@ record SequencePage(
             .toList(),
         figures.opened().size(),
         String.join(
-            ", ", figures.opened().stream().limit(MOST_EXAMPLES).map(Word::spelling).toList()));
+            ", ", figures.opened().stream().limit(MAX_EXAMPLES).map(Word::spelling).toList()));
   }
 }

@@ -53,7 +53,7 @@ public final class SequencePages {
 
   private Lexicon edition(Parameters parameters) {
     Lexicon chosen = EditionChoice.of(editions, parameters);
-    parameters.faults().throwIfAny();
+    parameters.errors().throwIfAny();
     return chosen;
   }
 
@@ -68,9 +68,9 @@ public final class SequencePages {
   private static Sequence unknown(Parameters parameters, List<Sequence> all) {
     String names = String.join(", ", all.stream().map(Sequence::name).toList());
     parameters
-        .faults()
+        .errors()
         .invalid(SEQUENCE, "There is no such sequence. There are %s.".formatted(names));
-    parameters.faults().throwIfAny();
+    parameters.errors().throwIfAny();
     return all.get(0);
   }
 }

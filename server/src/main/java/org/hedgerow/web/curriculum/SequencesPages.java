@@ -4,8 +4,8 @@ import io.javalin.http.Context;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.hedgerow.accounts.ChangedMeanwhileException;
-import org.hedgerow.accounts.RefusedException;
+import org.hedgerow.accounts.RejectedException;
+import org.hedgerow.accounts.StaleUpdateException;
 import org.hedgerow.lexicon.Lexicon;
 import org.hedgerow.lexicon.Plans;
 import org.hedgerow.reading.Sequence;
@@ -17,10 +17,10 @@ import org.hedgerow.web.security.Identity;
 final class SequencesPages {
   static final String PATH = "/centre/sequences";
 
-  private final EditDesk desk;
+  private final SetPageSupport desk;
   private final TeachingServices services;
 
-  SequencesPages(EditDesk desk, TeachingServices services) {
+  SequencesPages(SetPageSupport desk, TeachingServices services) {
     this.desk = desk;
     this.services = services;
   }
@@ -45,7 +45,7 @@ final class SequencesPages {
     desk.show(
         context,
         "curriculum/sequencesets.jte",
-        new SetsPage(desk.token(context), EditDesk.done(context), undo, rows));
+        new SetsPage(desk.token(context), SetPageSupport.done(context), undo, rows));
   }
 
   private static SetsPage.Row row(Sequence sequence) {
@@ -58,10 +58,10 @@ final class SequencesPages {
   }
 
   void edit(Context context) {
-    String name = EditDesk.asked(context, "name");
+    String name = SetPageSupport.asked(context, "name");
     if (name.isEmpty()) {
       List<List<String>> steps =
-          named(desk.newest(), EditDesk.asked(context, "copy"))
+          named(desk.newest(), SetPageSupport.asked(context, "copy"))
               .map(SequenceDraft::of)
               .map(SequenceDraft::steps)
               .orElse(List.of());
@@ -71,7 +71,7 @@ final class SequencesPages {
       Lexicon edition = desk.edition(context);
       SequenceDraft draft =
           SequenceDraft.of(
-              written(edition, name).orElseThrow(() -> EditDesk.missing(name, edition)));
+              written(edition, name).orElseThrow(() -> SetPageSupport.missing(name, edition)));
       Optional<Sequence> now = written(desk.newest(), name);
       String seen = SequenceDraft.mark(now);
       show(context, draft, draft.stepsInLines(), seen, now.isEmpty(), "", Map.of());
@@ -101,23 +101,23 @@ final class SequencesPages {
   }
 
   void save(Context context) {
-    String lines = EditDesk.sent(context, "steps");
+    String lines = SetPageSupport.sent(context, "steps");
     SequenceDraft draft =
         new SequenceDraft(
-            EditDesk.sent(context, "name"),
-            EditDesk.sent(context, "title"),
-            EditDesk.sent(context, "note"),
+            SetPageSupport.sent(context, "name"),
+            SetPageSupport.sent(context, "title"),
+            SetPageSupport.sent(context, "note"),
             SequenceDraft.steps(lines));
-    String seen = EditDesk.sent(context, "seen");
+    String seen = SetPageSupport.sent(context, "seen");
     boolean isNew = seen.isEmpty();
     try {
       int edition =
           services.saveSequence().execute(Identity.of(context).actor(), draft, Optional.of(seen));
       desk.goOn(context, PATH, edition, draft.name());
-    } catch (RefusedException refused) {
+    } catch (RejectedException refused) {
       context.status(400);
-      show(context, draft, lines, seen, isNew, "", EditDesk.errors(refused));
-    } catch (ChangedMeanwhileException late) {
+      show(context, draft, lines, seen, isNew, "", SetPageSupport.errors(refused));
+    } catch (StaleUpdateException late) {
       context.status(412);
       String now = SequenceDraft.mark(named(desk.newest(), draft.name()));
       String message = String.valueOf(late.getMessage());
@@ -126,12 +126,14 @@ final class SequencesPages {
   }
 
   void withdraw(Context context) {
-    String name = EditDesk.sent(context, "name");
+    String name = SetPageSupport.sent(context, "name");
     int edition =
         services
             .withdrawSequence()
             .execute(
-                Identity.of(context).actor(), name, Optional.of(EditDesk.sent(context, "seen")));
+                Identity.of(context).actor(),
+                name,
+                Optional.of(SetPageSupport.sent(context, "seen")));
     desk.goOn(context, PATH, edition, name);
   }
 }

@@ -9,7 +9,7 @@ import org.hedgerow.reading.Sequence;
 /** All sequences with what each step gives in an accent. */
 record SequencesView(int edition, String accent, List<Named> sequences) {
 
-  private static final int MOST_EXAMPLES = 12;
+  private static final int MAX_EXAMPLES = 12;
   private static final double THOUSANDTHS = 1000;
 
   record Named(String name, String title, String note, List<Step> steps) {}
@@ -52,7 +52,7 @@ record SequencesView(int edition, String accent, List<Named> sequences) {
         sequence + ":" + step.number(),
         step.values().stream().map(SequencesView::value).toList(),
         step.opened().size(),
-        step.opened().stream().limit(MOST_EXAMPLES).map(Word::spelling).toList());
+        step.opened().stream().limit(MAX_EXAMPLES).map(Word::spelling).toList());
   }
 
   private static Value value(StepFigures.ValueFigures figures) {

@@ -9,8 +9,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.IntSupplier;
-import org.hedgerow.accounts.ChangedMeanwhileException;
-import org.hedgerow.web.http.Differing;
+import org.hedgerow.accounts.StaleUpdateException;
+import org.hedgerow.web.http.FieldDifference;
 import org.hedgerow.web.problems.Problem;
 import org.hedgerow.web.problems.ProblemException;
 import org.hedgerow.web.problems.ProblemType;
@@ -25,16 +25,14 @@ record SetAnswers(ObjectMapper mapper) {
    * @param tooLate what to say where somebody else was faster
    */
   void send(
-      Context context,
-      IntSupplier verb,
-      Function<ChangedMeanwhileException, ProblemException> tooLate) {
+      Context context, IntSupplier verb, Function<StaleUpdateException, ProblemException> tooLate) {
     try {
       int edition = verb.getAsInt();
       context
           .header(Header.CACHE_CONTROL, "no-store")
           .header(Header.ETAG, SeenEdition.entityTag(edition))
           .json(new View(edition, context.pathParam("name")));
-    } catch (ChangedMeanwhileException late) {
+    } catch (StaleUpdateException late) {
       throw tooLate.apply(late);
     }
   }
@@ -43,10 +41,10 @@ record SetAnswers(ObjectMapper mapper) {
    * @param yours what was sent, or seen where it was to go
    * @param present as it is now, if it is there
    */
-  ProblemException late(ChangedMeanwhileException late, Optional<?> yours, Optional<?> present) {
+  ProblemException late(StaleUpdateException late, Optional<?> yours, Optional<?> present) {
     Map<String, Object> members = new LinkedHashMap<>();
     present.ifPresent(now -> members.put("present", now));
-    members.put("changed", Differing.between(tree(yours), tree(present)));
+    members.put("changed", FieldDifference.between(tree(yours), tree(present)));
     return Problem.of(
             ProblemType.CHANGED_MEANWHILE,
             late.getMessage()

@@ -6,8 +6,8 @@ import io.javalin.http.Context;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.hedgerow.accounts.ChangedMeanwhileException;
-import org.hedgerow.accounts.RefusedException;
+import org.hedgerow.accounts.RejectedException;
+import org.hedgerow.accounts.StaleUpdateException;
 import org.hedgerow.lexicon.HeldPhonograms;
 import org.hedgerow.lexicon.Lexicon;
 import org.hedgerow.phonics.Correspondence;
@@ -21,10 +21,10 @@ import org.hedgerow.web.security.Identity;
 final class SightWordsEditPages {
   static final String PATH = "/centre/sight-words";
 
-  private final EditDesk desk;
+  private final SetPageSupport desk;
   private final TeachingServices services;
 
-  SightWordsEditPages(EditDesk desk, TeachingServices services) {
+  SightWordsEditPages(SetPageSupport desk, TeachingServices services) {
     this.desk = desk;
     this.services = services;
   }
@@ -44,7 +44,7 @@ final class SightWordsEditPages {
     desk.show(
         context,
         "curriculum/sightwordsets.jte",
-        new SetsPage(desk.token(context), EditDesk.done(context), undo, rows));
+        new SetsPage(desk.token(context), SetPageSupport.done(context), undo, rows));
   }
 
   private SetsPage.Row row(SightWords set) {
@@ -58,9 +58,9 @@ final class SightWordsEditPages {
   }
 
   void edit(Context context) {
-    String name = EditDesk.asked(context, "name");
+    String name = SetPageSupport.asked(context, "name");
     if (name.isEmpty()) {
-      String model = EditDesk.asked(context, "copy");
+      String model = SetPageSupport.asked(context, "copy");
       List<String> words = present().named(model).map(SightWords::words).orElse(List.of());
       SightWordsDraft draft = new SightWordsDraft("", "", "", words);
       show(context, draft, draft.wordsInText(), "", true, "", Map.of());
@@ -68,7 +68,7 @@ final class SightWordsEditPages {
       Lexicon edition = desk.edition(context);
       SightWordsDraft draft =
           SightWordsDraft.of(
-              named(edition, name).orElseThrow(() -> EditDesk.missing(name, edition)));
+              named(edition, name).orElseThrow(() -> SetPageSupport.missing(name, edition)));
       Optional<SightWords> now = present().named(name);
       String seen = SightWordsDraft.mark(now);
       show(context, draft, draft.wordsInText(), seen, now.isEmpty(), "", Map.of());
@@ -116,23 +116,23 @@ final class SightWordsEditPages {
   }
 
   void save(Context context) {
-    String text = EditDesk.sent(context, "words");
+    String text = SetPageSupport.sent(context, "words");
     SightWordsDraft draft =
         new SightWordsDraft(
-            EditDesk.sent(context, "name"),
-            EditDesk.sent(context, "title"),
-            EditDesk.sent(context, "note"),
+            SetPageSupport.sent(context, "name"),
+            SetPageSupport.sent(context, "title"),
+            SetPageSupport.sent(context, "note"),
             SightWordsDraft.words(text));
-    String seen = EditDesk.sent(context, "seen");
+    String seen = SetPageSupport.sent(context, "seen");
     boolean isNew = seen.isEmpty();
     try {
       int edition =
           services.saveSightWords().execute(Identity.of(context).actor(), draft, Optional.of(seen));
       desk.goOn(context, PATH, edition, draft.name());
-    } catch (RefusedException refused) {
+    } catch (RejectedException refused) {
       context.status(400);
-      show(context, draft, text, seen, isNew, "", EditDesk.errors(refused));
-    } catch (ChangedMeanwhileException late) {
+      show(context, draft, text, seen, isNew, "", SetPageSupport.errors(refused));
+    } catch (StaleUpdateException late) {
       context.status(412);
       String now = SightWordsDraft.mark(present().named(draft.name()));
       String message = String.valueOf(late.getMessage());
@@ -141,12 +141,14 @@ final class SightWordsEditPages {
   }
 
   void withdraw(Context context) {
-    String name = EditDesk.sent(context, "name");
+    String name = SetPageSupport.sent(context, "name");
     int edition =
         services
             .withdrawSightWords()
             .execute(
-                Identity.of(context).actor(), name, Optional.of(EditDesk.sent(context, "seen")));
+                Identity.of(context).actor(),
+                name,
+                Optional.of(SetPageSupport.sent(context, "seen")));
     desk.goOn(context, PATH, edition, name);
   }
 }

@@ -21,7 +21,7 @@ record SightWordsForm(
     String text,
     String seen,
     boolean isNew,
-    Former former,
+    EarlierVersion former,
     String conflict,
     Map<String, String> errors,
     List<Holding> holding) {

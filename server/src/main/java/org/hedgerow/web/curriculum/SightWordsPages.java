@@ -27,7 +27,7 @@ public final class SightWordsPages {
     Parameters parameters =
         AccentQuestion.read(context, List.of(ChosenAccents.PARAMETER, EditionChoice.PARAMETER));
     Lexicon lexicon = EditionChoice.of(editions, parameters);
-    parameters.faults().throwIfAny();
+    parameters.errors().throwIfAny();
     ChosenAccents accents = AccentQuestion.accents(lexicon, parameters, ChosenAccents.PARAMETER);
     SightWordsPage page = SightWordsPage.of(lexicon, accents, shown(parameters, lexicon, accents));
     writer.write(context, "curriculum/sightwords.jte", Map.of("page", page));

@@ -17,7 +17,7 @@ public final class TeachingRoutes implements RouteGroup {
 
   public TeachingRoutes(
       TeachingServices services, Editions editions, PageWriter writer, FormTokens forms) {
-    EditDesk desk = new EditDesk(editions, writer, forms);
+    SetPageSupport desk = new SetPageSupport(editions, writer, forms);
     this.rules = new RulesPages(desk, services);
     this.sequences = new SequencesPages(desk, services);
     this.sightWords = new SightWordsEditPages(desk, services);

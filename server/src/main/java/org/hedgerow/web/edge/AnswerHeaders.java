@@ -25,7 +25,7 @@ import org.eclipse.jetty.util.BufferUtil;
  */
 final class AnswerHeaders {
   /** Below this, compressing saves nothing that a network would notice. */
-  private static final int LEAST_TO_COMPRESS = 1000;
+  private static final int MIN_TO_COMPRESS = 1000;
 
   private static final HttpField VARIES = new HttpField(VARY, ACCEPT_ENCODING.asString());
 
@@ -46,7 +46,7 @@ final class AnswerHeaders {
     }
     ByteBuffer sent = whole;
     if (compressible
-        && whole.remaining() >= LEAST_TO_COMPRESS
+        && whole.remaining() >= MIN_TO_COMPRESS
         && !headers.contains(CONTENT_ENCODING)
         && AcceptEncoding.gzip(request.getHeaders().get(ACCEPT_ENCODING))) {
       sent = Gzip.compress(whole);

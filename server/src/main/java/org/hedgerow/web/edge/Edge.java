@@ -21,8 +21,8 @@ import org.hedgerow.web.problems.ProblemType;
 public final class Edge extends Handler.Wrapper {
   private static final String REFUSAL = Edge.class.getName() + ".refusal";
 
-  private final Room bodies = Room.shared();
-  private final Room answers = Room.shared();
+  private final MemoryBudget bodies = MemoryBudget.shared();
+  private final MemoryBudget answers = MemoryBudget.shared();
 
   /**
    * Runs before every route.
@@ -84,7 +84,7 @@ public final class Edge extends Handler.Wrapper {
   private void refuse(Request request, WholeAnswer answer, Problem problem) {
     request.setAttribute(REFUSAL, problem);
     if (problem.type() == ProblemType.BODY_TOO_LARGE) {
-      answer.thenDrain(new Drain(request));
+      answer.thenDrain(new BodyDrain(request));
     }
     pass(RequestWithBody.none(request), answer);
   }

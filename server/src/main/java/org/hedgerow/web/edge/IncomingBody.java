@@ -16,23 +16,23 @@ import org.hedgerow.web.problems.ProblemType;
  * A body while it comes, without a thread that waits for it. Its bytes are copied: whoever sends
  * them one by one would otherwise hold a network buffer with each.
  */
-final class IncomingBody implements Invocable.Task, Room.Held {
+final class IncomingBody implements Invocable.Task, MemoryBudget.Held {
   /** From then on, the average rate counts. */
   private static final Duration GRACE = Duration.ofSeconds(10);
 
   /** Slower than any connection that a page could be used over. */
-  private static final long LEAST_BYTES_PER_SECOND = 2_000;
+  private static final long MIN_BYTES_PER_SECOND = 2_000;
 
   private static final double NANOSECONDS_IN_SECOND = 1e9;
 
   private final Request request;
   private final BodyLimit limit;
-  private final Room room;
+  private final MemoryBudget room;
   private final CompletableFuture<byte[]> whole = new CompletableFuture<>();
   private final ByteArrayOutputStream bytes = new ByteArrayOutputStream();
   private final long start = System.nanoTime();
 
-  IncomingBody(Request request, BodyLimit limit, Room room) {
+  IncomingBody(Request request, BodyLimit limit, MemoryBudget room) {
     this.request = request;
     this.limit = limit;
     this.room = room;
@@ -96,7 +96,7 @@ final class IncomingBody implements Invocable.Task, Room.Held {
   private boolean isTooSlow() {
     long elapsed = System.nanoTime() - start;
     return elapsed > GRACE.toNanos()
-        && bytes.size() < elapsed / NANOSECONDS_IN_SECOND * LEAST_BYTES_PER_SECOND;
+        && bytes.size() < elapsed / NANOSECONDS_IN_SECOND * MIN_BYTES_PER_SECOND;
   }
 
   private static ProblemException tooSlow() {

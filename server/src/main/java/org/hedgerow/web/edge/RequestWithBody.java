@@ -28,7 +28,7 @@ final class RequestWithBody extends Request.Wrapper {
     return chunk;
   }
 
-  /** Discards only what is in memory; {@link Drain} reads the rest of a refused body. */
+  /** Discards only what is in memory; {@link BodyDrain} reads the rest of a refused body. */
   @Override
   public boolean consumeAvailable() {
     next = Content.Chunk.EOF;

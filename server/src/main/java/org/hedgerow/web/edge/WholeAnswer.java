@@ -16,21 +16,21 @@ import org.jspecify.annotations.Nullable;
  * Collects an answer and sends it as one, without a thread that waits until the client has read it.
  * Serves as the callback of the request too, which is over once everything is sent.
  */
-final class WholeAnswer extends Response.Wrapper implements Callback, Room.Held {
+final class WholeAnswer extends Response.Wrapper implements Callback, MemoryBudget.Held {
   /** What any client is granted to read an answer. */
   private static final Duration GRACE = Duration.ofSeconds(20);
 
-  private static final long LEAST_BYTES_PER_SECOND = 2_000;
+  private static final long MIN_BYTES_PER_SECOND = 2_000;
 
   private final Callback end;
-  private final Room room;
+  private final MemoryBudget room;
   private final Parts parts = new Parts();
   private final CompletableFuture<@Nullable Void> written = new CompletableFuture<>();
   private boolean sent;
-  private @Nullable Drain drain;
+  private @Nullable BodyDrain drain;
   private Runnable release = () -> {};
 
-  WholeAnswer(Request request, Response response, Callback end, Room room) {
+  WholeAnswer(Request request, Response response, Callback end, MemoryBudget room) {
     super(request, response);
     this.end = end;
     this.room = room;
@@ -41,7 +41,7 @@ final class WholeAnswer extends Response.Wrapper implements Callback, Room.Held 
     this.release = release;
   }
 
-  void thenDrain(Drain drain) {
+  void thenDrain(BodyDrain drain) {
     this.drain = drain;
   }
 
@@ -86,7 +86,7 @@ final class WholeAnswer extends Response.Wrapper implements Callback, Room.Held 
     ByteBuffer whole = AnswerHeaders.complete(getRequest(), getWrapped(), collected);
     int length = whole.remaining();
     Callback over = Callback.combine(Callback.from(written), taken);
-    Drain rest = drain;
+    BodyDrain rest = drain;
     if (rest != null) {
       super.write(false, whole, Callback.from(() -> rest.run(theEnd(over)), over::failed));
     } else if (AnswerHeaders.isBodiless(getStatus())) {
@@ -111,7 +111,7 @@ final class WholeAnswer extends Response.Wrapper implements Callback, Room.Held 
 
   /** A client that reads too slowly is left. */
   private void hurry(int length) {
-    long seconds = GRACE.toSeconds() + length / LEAST_BYTES_PER_SECOND;
+    long seconds = GRACE.toSeconds() + length / MIN_BYTES_PER_SECOND;
     Scheduler.Task leaving =
         getRequest()
             .getComponents()

@@ -37,7 +37,7 @@ public final class EditionFeed implements Handler {
   @Override
   public void handle(Context context) {
     Parameters.parsed(Optional.ofNullable(context.queryString()).orElse(""), List.of())
-        .faults()
+        .errors()
         .throwIfAny();
     int newest = editions.newest().edition();
     String feed = feed(log.before(Integer.MAX_VALUE, ENTRIES), bank());

@@ -12,8 +12,8 @@ import org.hedgerow.lexicon.WordChange;
 import org.hedgerow.web.page.AccentQuestion;
 import org.hedgerow.web.page.PageWriter;
 import org.hedgerow.web.query.EditionChoice;
+import org.hedgerow.web.query.KeysetPage;
 import org.hedgerow.web.query.Parameters;
-import org.hedgerow.web.query.Stretch;
 import org.hedgerow.web.view.EditionLine;
 
 /** What the editions of the bank changed, at {@code /editions}. */
@@ -30,9 +30,9 @@ public final class EditionPages {
   }
 
   public void all(Context context) {
-    Parameters parameters = AccentQuestion.read(context, List.of(Stretch.AFTER));
-    int after = Stretch.afterEdition(parameters);
-    parameters.faults().throwIfAny();
+    Parameters parameters = AccentQuestion.read(context, List.of(KeysetPage.AFTER));
+    int after = KeysetPage.afterEdition(parameters);
+    parameters.errors().throwIfAny();
     List<PublishedEdition> found = editions.log().before(after, EDITIONS + 1);
     List<EditionLine> shown = found.stream().limit(EDITIONS).map(EditionLine::of).toList();
     Optional<String> older =
@@ -43,11 +43,11 @@ public final class EditionPages {
   }
 
   public void one(Context context) {
-    Parameters parameters = AccentQuestion.read(context, List.of(Stretch.AFTER));
-    String after = Stretch.afterWord(parameters);
+    Parameters parameters = AccentQuestion.read(context, List.of(KeysetPage.AFTER));
+    String after = KeysetPage.afterWord(parameters);
     String named = context.pathParam(EditionChoice.PARAMETER);
-    Lexicon lexicon = EditionChoice.named(editions, named, parameters.faults());
-    parameters.faults().throwIfAny();
+    Lexicon lexicon = EditionChoice.named(editions, named, parameters.errors());
+    parameters.errors().throwIfAny();
     int number = lexicon.edition();
     PublishedEdition edition =
         editions.log().edition(number).orElseThrow(() -> EditionChoice.unrecorded(number));

@@ -13,8 +13,8 @@ import org.hedgerow.lexicon.WordChange;
 import org.hedgerow.web.Routes;
 import org.hedgerow.web.http.Endpoints;
 import org.hedgerow.web.query.EditionChoice;
+import org.hedgerow.web.query.KeysetPage;
 import org.hedgerow.web.query.Parameters;
-import org.hedgerow.web.query.Stretch;
 import org.hedgerow.web.view.EditionView;
 import org.hedgerow.web.view.WordEntry;
 
@@ -25,7 +25,7 @@ final class EditionReads {
   static final String CHANGES = ONE + "/changes";
 
   /** The parameters of those that are lists. */
-  static final List<String> PARAMETERS = List.of(Stretch.LIMIT, Stretch.AFTER);
+  static final List<String> PARAMETERS = List.of(KeysetPage.LIMIT, KeysetPage.AFTER);
 
   private final Editions editions;
 
@@ -82,9 +82,9 @@ final class EditionReads {
   }
 
   Endpoints.Found list(Context context, Parameters parameters) {
-    int limit = Stretch.limit(parameters);
-    int after = Stretch.afterEdition(parameters);
-    parameters.faults().throwIfAny();
+    int limit = KeysetPage.limit(parameters);
+    int after = KeysetPage.afterEdition(parameters);
+    parameters.errors().throwIfAny();
     List<PublishedEdition> found = editions.log().before(after, limit + 1);
     List<PublishedEdition> shown = found.subList(0, Math.min(limit, found.size()));
     Optional<String> next =
@@ -102,8 +102,8 @@ final class EditionReads {
   }
 
   Endpoints.Found changes(Context context, Parameters parameters) {
-    int limit = Stretch.limit(parameters);
-    String after = Stretch.afterWord(parameters);
+    int limit = KeysetPage.limit(parameters);
+    String after = KeysetPage.afterWord(parameters);
     PublishedEdition edition = edition(context, parameters);
     Lexicon lexicon = editions.at(edition.number()).orElseGet(editions::newest);
     List<WordChange> found =
@@ -128,12 +128,12 @@ final class EditionReads {
   /** The edition that the path names; what is wrong is thrown at once. */
   private PublishedEdition edition(Context context, Parameters parameters) {
     String named = context.pathParam(EditionChoice.PARAMETER);
-    int number = EditionChoice.named(editions, named, parameters.faults()).edition();
-    parameters.faults().throwIfAny();
+    int number = EditionChoice.named(editions, named, parameters.errors()).edition();
+    parameters.errors().throwIfAny();
     return editions.log().edition(number).orElseThrow(() -> EditionChoice.unrecorded(number));
   }
 
   private static String next(String path, String after, int limit) {
-    return "%s?%s=%s&%s=%d".formatted(path, Stretch.AFTER, after, Stretch.LIMIT, limit);
+    return "%s?%s=%s&%s=%d".formatted(path, KeysetPage.AFTER, after, KeysetPage.LIMIT, limit);
   }
 }

@@ -17,11 +17,11 @@ public final class AccentParameter {
 
   /** The accent asked for, or the bank's first. */
   public static Accent one(Lexicon lexicon, Parameters parameters) {
-    return new AccentReader(lexicon, parameters.faults()).one(NAME, parameters.text(NAME)).accent();
+    return new AccentReader(lexicon, parameters.errors()).one(NAME, parameters.text(NAME)).accent();
   }
 
   /** The accents asked for, or the bank's first. */
   public static List<String> tags(Lexicon lexicon, Parameters parameters) {
-    return new AccentReader(lexicon, parameters.faults()).tags(NAME, parameters.text(NAME));
+    return new AccentReader(lexicon, parameters.errors()).tags(NAME, parameters.text(NAME));
   }
 }

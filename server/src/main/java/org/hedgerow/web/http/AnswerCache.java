@@ -4,7 +4,7 @@ import com.github.benmanes.caffeine.cache.Cache;
 import java.util.Optional;
 import java.util.function.Supplier;
 import org.hedgerow.caching.Caches;
-import org.hedgerow.caching.Memo;
+import org.hedgerow.caching.ComputingCache;
 
 /**
  * Keeps finished answers, as many as fit. What an edition answers never changes, but once two later
@@ -15,25 +15,25 @@ import org.hedgerow.caching.Memo;
 public final class AnswerCache {
 
   /** In bytes; a list of 50 words has some 20,000. */
-  private static final long MOST_BYTES = 32L * 1024 * 1024;
+  private static final long MAX_BYTES = 32L * 1024 * 1024;
 
-  private static final long MOST_BYTES_OF_WORDINGS = 4L * 1024 * 1024;
+  private static final long MAX_BYTES_OF_WORDINGS = 4L * 1024 * 1024;
 
-  /** What an entry takes beside its texts and bytes, about. */
+  /** Approximate overhead of an entry in bytes, without its texts and payload. */
   static final int ENTRY_BYTES = 200;
 
   /** Below this, compressing saves nothing that a network would notice. */
-  private static final int LEAST_TO_COMPRESS = 1000;
+  private static final int MIN_TO_COMPRESS = 1000;
 
-  private final Memo<Key, Answer> answers =
-      new Memo<>(
+  private final ComputingCache<Key, Answer> answers =
+      new ComputingCache<>(
           Caches.builder()
-              .maximumWeight(MOST_BYTES)
+              .maximumWeight(MAX_BYTES)
               .<Key, Answer>weigher((key, answer) -> key.weight() + answer.bytes().length));
 
   private final Cache<Said, Key> wordings =
       Caches.builder()
-          .maximumWeight(MOST_BYTES_OF_WORDINGS)
+          .maximumWeight(MAX_BYTES_OF_WORDINGS)
           .<Said, Key>weigher((said, key) -> said.wording().weight() + key.weight())
           .build();
 
@@ -52,7 +52,7 @@ public final class AnswerCache {
     }
   }
 
-  private record Said(int edition, Wording wording) {}
+  private record Said(int edition, RawQuery wording) {}
 
   private int newest;
   private int before;
@@ -72,7 +72,7 @@ public final class AnswerCache {
    *
    * @param edition the newest one when it is asked
    */
-  Optional<Answer> asBefore(int edition, Wording wording) {
+  Optional<Answer> asBefore(int edition, RawQuery wording) {
     return Optional.ofNullable(wordings.getIfPresent(new Said(edition, wording)))
         .flatMap(answers::kept);
   }
@@ -82,9 +82,9 @@ public final class AnswerCache {
    *
    * @param edition the newest one when it is asked; the question may be about an older one
    */
-  Answer answer(int edition, Wording wording, Key key, Supplier<Answer> maker) {
+  Answer answer(int edition, RawQuery wording, Key key, Supplier<Answer> maker) {
     Answer plain = answers.get(key, missing -> maker.get());
-    boolean compress = wording.gzip() && plain.bytes().length >= LEAST_TO_COMPRESS;
+    boolean compress = wording.gzip() && plain.bytes().length >= MIN_TO_COMPRESS;
     Key sent = compress ? key.compressed() : key;
     wordings.put(new Said(edition, wording), sent);
     return compress ? answers.get(sent, missing -> plain.compressed()) : plain;

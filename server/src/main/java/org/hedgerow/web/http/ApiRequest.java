@@ -12,7 +12,7 @@ import org.hedgerow.web.security.Identity;
 /**
  * A request of a program, its query and the format of its answer understood.
  *
- * @param parameters whose faults are still to be thrown
+ * @param parameters whose errors are still to be thrown
  */
 public record ApiRequest(Context context, Parameters parameters, Format format) {
   private static final List<Format> JSON_ONLY = List.of(Format.JSON);
@@ -28,7 +28,7 @@ public record ApiRequest(Context context, Parameters parameters, Format format) 
    * @throws org.hedgerow.web.query.InvalidQueryException if there are any
    */
   public static void requireNoParameters(Context context) {
-    json(context, List.of()).parameters().faults().throwIfAny();
+    json(context, List.of()).parameters().errors().throwIfAny();
   }
 
   /**
@@ -49,7 +49,7 @@ public record ApiRequest(Context context, Parameters parameters, Format format) 
             .choose(
                 parameters.text(Formats.PARAMETER),
                 Sending.header(context, Header.ACCEPT),
-                parameters.faults());
+                parameters.errors());
     return new ApiRequest(context, parameters, format);
   }
 

@@ -5,8 +5,8 @@ import java.util.Optional;
 import org.hedgerow.lexicon.Lexicon;
 import org.hedgerow.phonics.Correspondence;
 import org.hedgerow.web.query.AccentReader;
-import org.hedgerow.web.query.Faults;
 import org.hedgerow.web.query.PhonogramReader;
+import org.hedgerow.web.query.ValidationErrors;
 import org.jspecify.annotations.Nullable;
 
 /** Reads what several kinds of bodies say in the same way. */
@@ -14,8 +14,11 @@ public final class BodyParts {
   private BodyParts() {}
 
   public static Optional<Correspondence> target(
-      Lexicon lexicon, @Nullable String phonogram, @Nullable Integer value, Faults faults) {
-    return new PhonogramReader(lexicon.catalogue(), faults)
+      Lexicon lexicon,
+      @Nullable String phonogram,
+      @Nullable Integer value,
+      ValidationErrors errors) {
+    return new PhonogramReader(lexicon.catalogue(), errors)
         .target(Optional.ofNullable(phonogram), Optional.ofNullable(value).map(String::valueOf));
   }
 
@@ -30,20 +33,20 @@ public final class BodyParts {
       Lexicon lexicon,
       @Nullable List<String> accent,
       @Nullable List<String> accents,
-      Faults faults) {
+      ValidationErrors errors) {
     List<String> newer = Optional.ofNullable(accent).orElse(List.of());
     List<String> older = Optional.ofNullable(accents).orElse(List.of());
     if (!newer.isEmpty() && !older.isEmpty()) {
-      faults.invalid("accents", "accents is the older name of accent. Send accent alone.");
+      errors.invalid("accents", "accents is the older name of accent. Send accent alone.");
     }
     return newer.isEmpty()
-        ? tags(lexicon, "accents", older, faults)
-        : tags(lexicon, "accent", newer, faults);
+        ? tags(lexicon, "accents", older, errors)
+        : tags(lexicon, "accent", newer, errors);
   }
 
   private static List<String> tags(
-      Lexicon lexicon, String field, List<String> tags, Faults faults) {
-    return new AccentReader(lexicon, faults)
+      Lexicon lexicon, String field, List<String> tags, ValidationErrors errors) {
+    return new AccentReader(lexicon, errors)
         .each(field, tags).stream().map(each -> each.accent().tag()).toList();
   }
 }

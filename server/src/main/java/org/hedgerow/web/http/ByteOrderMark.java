@@ -16,15 +16,15 @@ final class ByteOrderMark {
 
   private ByteOrderMark() {}
 
-  /** Whether the mark is asked for; adds a fault where the answer has no place for it. */
+  /** Whether the mark is asked for; adds an error where the answer has no place for it. */
   static boolean isWanted(Parameters parameters, Format format) {
     Optional<String> text = parameters.text(PARAMETER);
     if (text.filter(each -> !List.of("true", "false").contains(each)).isPresent()) {
-      parameters.faults().invalid(PARAMETER, "bom must be true or false.");
+      parameters.errors().invalid(PARAMETER, "bom must be true or false.");
     }
     boolean wanted = text.filter("true"::equals).isPresent();
     if (wanted && format != Format.CSV) {
-      parameters.faults().invalid(PARAMETER, "bom goes with format=csv only. Leave it out.");
+      parameters.errors().invalid(PARAMETER, "bom goes with format=csv only. Leave it out.");
     }
     return wanted;
   }

@@ -13,8 +13,8 @@ import org.hedgerow.lexicon.Lexicon;
 import org.hedgerow.web.JsonBody;
 import org.hedgerow.web.Routes;
 import org.hedgerow.web.query.EditionChoice;
-import org.hedgerow.web.query.Faults;
 import org.hedgerow.web.query.Parameters;
+import org.hedgerow.web.query.ValidationErrors;
 
 /** Enters what anybody's program may ask into the table of routes. */
 public final class Endpoints {
@@ -54,7 +54,7 @@ public final class Endpoints {
 
   /** A read that takes long when it is first asked for. */
   public void rehearsedRead(String path, Read read) {
-    rehearsals.add(enter(path, read)::answerNobody);
+    rehearsals.add(enter(path, read)::rehearse);
   }
 
   private ReadHandler enter(String path, Read read) {
@@ -64,7 +64,7 @@ public final class Endpoints {
     return handler;
   }
 
-  /** Answers a question about the record of editions; adds what is wrong with it to the faults. */
+  /** Answers a question about the record of editions; adds what is wrong with it to the errors. */
   @FunctionalInterface
   public interface LogRead {
     Found find(Context context, Parameters parameters);
@@ -91,21 +91,21 @@ public final class Endpoints {
   private void answer(Context context, List<String> names, LogRead read) {
     ApiRequest request = ApiRequest.list(context, names, List.of(Format.JSON));
     Found found = read.find(context, request.parameters());
-    request.parameters().faults().throwIfAny();
+    request.parameters().errors().throwIfAny();
     Extent extent = new Extent(editions.newest().edition(), OptionalInt.empty(), found.next());
     Sending.send(context, Answer.of(extent, Format.JSON, json.bytes(found.view())));
   }
 
-  /** Works an answer out, and adds what is wrong with the question to the faults. */
+  /** Works an answer out, and adds what is wrong with the question to the errors. */
   @FunctionalInterface
   public interface Answerer<T> {
-    Object answer(Lexicon lexicon, T body, Faults faults);
+    Object answer(Lexicon lexicon, T body, ValidationErrors errors);
   }
 
   /** The same where it depends on who asks, and how often. */
   @FunctionalInterface
   public interface LimitedAnswerer<T> {
-    Object answer(Context context, Lexicon lexicon, T body, Faults faults);
+    Object answer(Context context, Lexicon lexicon, T body, ValidationErrors errors);
   }
 
   /**
@@ -115,7 +115,7 @@ public final class Endpoints {
    */
   public <T> void question(String path, Class<T> type, Answerer<T> answerer) {
     limitedQuestion(
-        path, type, (context, lexicon, body, faults) -> answerer.answer(lexicon, body, faults));
+        path, type, (context, lexicon, body, errors) -> answerer.answer(lexicon, body, errors));
   }
 
   /** A question that each client may ask only so often. */
@@ -127,8 +127,9 @@ public final class Endpoints {
   private <T> void answer(Context context, Class<T> type, LimitedAnswerer<T> answerer) {
     ApiRequest request = ApiRequest.json(context, List.of(EditionChoice.PARAMETER));
     Lexicon lexicon = EditionChoice.of(editions, request.parameters());
-    request.parameters().faults().throwIfAny();
-    Object answer = answerer.answer(context, lexicon, bodies.read(context, type), Faults.ofBody());
+    request.parameters().errors().throwIfAny();
+    Object answer =
+        answerer.answer(context, lexicon, bodies.read(context, type), ValidationErrors.ofBody());
     context
         .header(Header.CACHE_CONTROL, "no-store")
         .contentType(Format.JSON.contentType())

@@ -5,9 +5,9 @@ import static java.util.stream.Collectors.joining;
 import java.util.List;
 import java.util.Optional;
 import org.hedgerow.web.problems.ProblemType;
-import org.hedgerow.web.query.Fault;
-import org.hedgerow.web.query.Faults;
 import org.hedgerow.web.query.Quoted;
+import org.hedgerow.web.query.ValidationError;
+import org.hedgerow.web.query.ValidationErrors;
 
 /** Chooses the format of an answer: as the parameter says, or else as the header does. */
 public final class Formats {
@@ -26,31 +26,31 @@ public final class Formats {
   /**
    * @param accept the header, or an empty text
    */
-  public Format choose(Optional<String> parameter, String accept, Faults faults) {
+  public Format choose(Optional<String> parameter, String accept, ValidationErrors errors) {
     return parameter
-        .map(label -> labelled(label, faults))
-        .orElseGet(() -> accept.isEmpty() ? possible.get(0) : accepted(accept, faults));
+        .map(label -> labelled(label, errors))
+        .orElseGet(() -> accept.isEmpty() ? possible.get(0) : accepted(accept, errors));
   }
 
-  private Format labelled(String label, Faults faults) {
+  private Format labelled(String label, ValidationErrors errors) {
     return possible.stream()
         .filter(format -> format.label().equals(label))
         .findFirst()
         .orElseGet(
-            () -> refused("There is no format %s here.".formatted(Quoted.of(label)), faults));
+            () -> refused("There is no format %s here.".formatted(Quoted.of(label)), errors));
   }
 
-  private Format accepted(String accept, Faults faults) {
+  private Format accepted(String accept, ValidationErrors errors) {
     return new AcceptHeader(accept)
         .best(possible)
-        .orElseGet(() -> refused("The header Accept asks for something else.", faults));
+        .orElseGet(() -> refused("The header Accept asks for something else.", errors));
   }
 
-  private Format refused(String wrong, Faults faults) {
+  private Format refused(String wrong, ValidationErrors errors) {
     String labels = possible.stream().map(Format::label).collect(joining(", "));
     String types = possible.stream().map(Format::mediaType).collect(joining(", "));
-    faults.add(
-        Fault.of(
+    errors.add(
+        ValidationError.of(
             ProblemType.UNSUPPORTED_FORMAT,
             PARAMETER,
             "%s There is %s (%s).".formatted(wrong, labels, types)));

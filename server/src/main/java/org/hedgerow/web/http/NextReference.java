@@ -1,8 +1,8 @@
 package org.hedgerow.web.http;
 
 import java.util.Optional;
+import org.hedgerow.web.query.KeysetPage;
 import org.hedgerow.web.query.QueryString;
-import org.hedgerow.web.query.Stretch;
 
 /** Where a list goes on: a relative reference for the header {@code Link}. */
 public final class NextReference {
@@ -19,6 +19,6 @@ public final class NextReference {
         place ->
             path
                 + "?"
-                + question.with(Stretch.AFTER, place).with(Formats.PARAMETER, format.label()));
+                + question.with(KeysetPage.AFTER, place).with(Formats.PARAMETER, format.label()));
   }
 }

@@ -20,7 +20,7 @@ public interface Read {
    * Understands what is asked.
    *
    * @param path the parameters in its path, by their names
-   * @param parameters whose faults it adds to
+   * @param parameters whose errors it adds to
    * @throws org.hedgerow.web.problems.ProblemException if it can't be answered; may be left to the
    *     caller as long as nothing depends on it
    */

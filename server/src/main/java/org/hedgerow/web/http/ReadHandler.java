@@ -20,7 +20,7 @@ public final class ReadHandler implements Handler {
   private final Read read;
   private final Formats formats;
   private final List<String> known;
-  private final Lately<Wording> lately = new Lately<>();
+  private final RecentQueries<RawQuery> recent = new RecentQueries<>();
 
   public ReadHandler(Editions editions, AnswerCache cache, Read read) {
     this.editions = editions;
@@ -37,13 +37,13 @@ public final class ReadHandler implements Handler {
 
   @Override
   public void handle(Context context) {
-    Wording wording = Wording.of(context);
+    RawQuery wording = RawQuery.of(context);
     Lexicon newest = editions.newest();
     Answer answer =
         cache
             .asBefore(newest.edition(), wording)
             .orElseGet(() -> answer(newest, wording, parameters(wording)));
-    lately.asked(wording);
+    recent.remember(wording);
     if (wording.asks(EditionChoice.PARAMETER)) {
       Sending.sendForGood(context, answer);
     } else {
@@ -51,39 +51,39 @@ public final class ReadHandler implements Handler {
     }
   }
 
-  /** Works out what was asked lately for an edition that will soon be the newest. */
+  /** Works out what was asked recent for an edition that will soon be the newest. */
   public void prepare(Lexicon next) {
-    lately.askAgain(wording -> prepare(next, wording));
+    recent.replay(wording -> prepare(next, wording));
   }
 
   /** Works out what the newest edition answers to whoever asks for nothing in particular. */
-  public void answerNobody() {
-    Wording plain = Wording.ofNothing();
+  public void rehearse() {
+    RawQuery plain = RawQuery.ofNothing();
     answer(editions.newest(), plain, parameters(plain));
   }
 
   /** What an older edition answers stays as it is, and that edition may have to be read first. */
-  private void prepare(Lexicon next, Wording wording) {
+  private void prepare(Lexicon next, RawQuery wording) {
     Parameters parameters = parameters(wording);
     if (!EditionChoice.isPinned(parameters)) {
       answer(next, wording, parameters);
     }
   }
 
-  private Parameters parameters(Wording wording) {
+  private Parameters parameters(RawQuery wording) {
     return Parameters.parsed(wording.query(), known);
   }
 
-  private Answer answer(Lexicon newest, Wording wording, Parameters parameters) {
+  private Answer answer(Lexicon newest, RawQuery wording, Parameters parameters) {
     Lexicon lexicon = EditionChoice.of(editions, newest, parameters);
     Format format =
-        formats.choose(parameters.text(Formats.PARAMETER), wording.accept(), parameters.faults());
+        formats.choose(parameters.text(Formats.PARAMETER), wording.accept(), parameters.errors());
     boolean marked = ByteOrderMark.isWanted(parameters, format);
     if (format.isTable()) {
       parameters.answerIsTable();
     }
     Question question = read.understand(lexicon, wording.named(), parameters).marked(marked);
-    parameters.faults().throwIfAny();
+    parameters.errors().throwIfAny();
     return cache.answer(
         newest.edition(),
         wording,

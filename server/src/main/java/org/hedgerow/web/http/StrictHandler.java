@@ -11,7 +11,7 @@ import org.slf4j.LoggerFactory;
 /** Refuses parameters that nobody knows and formats that don't come, before anything is done. */
 public final class StrictHandler implements Handler {
 
-  /** What a request does; throws the faults of the parameters, if it has any parameters. */
+  /** What a request does; throws the errors of the parameters, if it has any parameters. */
   @FunctionalInterface
   public interface Step {
     void take(ApiRequest request);
@@ -37,7 +37,7 @@ public final class StrictHandler implements Handler {
   public void handle(Context context) {
     ApiRequest request = request(context);
     if (parameters.isEmpty() && formats.size() < 2) {
-      request.parameters().faults().throwIfAny();
+      request.parameters().errors().throwIfAny();
     }
     try {
       step.take(request);

@@ -1,12 +1,12 @@
 package org.hedgerow.web.needs;
 
 import java.util.List;
-import org.hedgerow.lexicon.Enough;
+import org.hedgerow.lexicon.FullMaterial;
 import org.hedgerow.lexicon.Need;
 import org.hedgerow.lexicon.Word;
 import org.hedgerow.web.page.Choice;
 import org.hedgerow.web.page.ChosenAccents;
-import org.hedgerow.web.page.Fit;
+import org.hedgerow.web.page.FittingList;
 import org.hedgerow.web.page.ListAddress;
 import org.hedgerow.web.page.ShownEdition;
 
@@ -19,7 +19,7 @@ import org.hedgerow.web.page.ShownEdition;
  */
 record NeedsPage(List<Choice> accents, int full, List<Row> rows, ShownEdition edition) {
 
-  private static final int MOST_WORDS = 8;
+  private static final int MAX_WORDS = 8;
 
   /**
    * @param counts what there is of what is needed
@@ -32,8 +32,8 @@ record NeedsPage(List<Choice> accents, int full, List<Row> rows, ShownEdition ed
       String address,
       List<Count> counts,
       String other,
-      List<Fit> review,
-      List<Fit> draw) {}
+      List<FittingList> review,
+      List<FittingList> draw) {}
 
   /**
    * @param thing as in {@code words}
@@ -60,18 +60,21 @@ record NeedsPage(List<Choice> accents, int full, List<Row> rows, ShownEdition ed
         need.value().keyWord(),
         edition.in(ListAddress.of(need.value(), accents)),
         List.of(
-            new Count("words judged by a person", need.approved() + need.starter(), Enough.WORDS),
-            new Count("words with a picture", need.pictures(), Enough.PICTURES),
-            new Count("sentences", need.sentences(), Enough.SENTENCES)),
+            new Count(
+                "words judged by a person", need.approved() + need.starter(), FullMaterial.WORDS),
+            new Count("words with a picture", need.pictures(), FullMaterial.PICTURES),
+            new Count("sentences", need.sentences(), FullMaterial.SENTENCES)),
         need.other() + (need.other() == 1 ? " word waits" : " words wait"),
         fits(need.candidates(), edition),
         fits(need.toPicture(), edition));
   }
 
-  private static List<Fit> fits(List<Word> words, ShownEdition edition) {
+  private static List<FittingList> fits(List<Word> words, ShownEdition edition) {
     return words.stream()
-        .limit(MOST_WORDS)
-        .map(word -> new Fit(word.spelling(), edition.in(ListAddress.ofWord(word.spelling()))))
+        .limit(MAX_WORDS)
+        .map(
+            word ->
+                new FittingList(word.spelling(), edition.in(ListAddress.ofWord(word.spelling()))))
         .toList();
   }
 }

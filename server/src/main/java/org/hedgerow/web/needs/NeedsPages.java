@@ -30,7 +30,7 @@ public final class NeedsPages {
     Parameters parameters =
         AccentQuestion.read(context, List.of(ChosenAccents.PARAMETER, EditionChoice.PARAMETER));
     Lexicon lexicon = EditionChoice.of(editions, parameters);
-    parameters.faults().throwIfAny();
+    parameters.errors().throwIfAny();
     ChosenAccents accents = AccentQuestion.accents(lexicon, parameters, ChosenAccents.PARAMETER);
     String now = ListAddress.ofPlan("/needs", accents.parameter());
     ShownEdition edition =

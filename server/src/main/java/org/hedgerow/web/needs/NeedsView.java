@@ -1,7 +1,7 @@
 package org.hedgerow.web.needs;
 
 import java.util.List;
-import org.hedgerow.lexicon.Enough;
+import org.hedgerow.lexicon.FullMaterial;
 import org.hedgerow.lexicon.Lexicon;
 import org.hedgerow.lexicon.Need;
 import org.hedgerow.lexicon.Word;
@@ -62,7 +62,8 @@ record NeedsView(int edition, List<String> accent, Full enough, List<Entry> need
     return new NeedsView(
         lexicon.edition(),
         accents,
-        new Full(Enough.WORDS, Enough.PICTURES, Enough.SENTENCES, Enough.REASON),
+        new Full(
+            FullMaterial.WORDS, FullMaterial.PICTURES, FullMaterial.SENTENCES, FullMaterial.REASON),
         needs.stream().map(Entry::of).toList());
   }
 }

@@ -17,7 +17,7 @@ public final class AccentQuestion {
    */
   public static Parameters read(Context context, List<String> others) {
     Parameters parameters = Parameters.ofPage(context.queryParamMap(), others);
-    parameters.faults().throwIfAny();
+    parameters.errors().throwIfAny();
     return parameters;
   }
 
@@ -26,8 +26,8 @@ public final class AccentQuestion {
    */
   public static ChosenAccents accents(Lexicon lexicon, Parameters parameters, String name) {
     List<String> tags =
-        new AccentReader(lexicon, parameters.faults()).tags(name, parameters.text(name));
-    parameters.faults().throwIfAny();
+        new AccentReader(lexicon, parameters.errors()).tags(name, parameters.text(name));
+    parameters.errors().throwIfAny();
     return ChosenAccents.of(lexicon, tags);
   }
 }

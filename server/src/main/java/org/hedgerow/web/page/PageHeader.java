@@ -21,13 +21,13 @@ import org.hedgerow.web.security.Identity;
  */
 public record PageHeader(
     String name, Role role, String formToken, String centre, OptionalInt waiting) {
-  private static final int MOST_SHOWN = 99;
+  private static final int MAX_SHOWN = 99;
 
   static PageHeader ofVisitor(String centre) {
     return new PageHeader("", Role.VISITOR, "", centre, OptionalInt.empty());
   }
 
-  static PageHeader of(Context context, FormTokens forms, Frame frame) {
+  static PageHeader of(Context context, FormTokens forms, PageLayout frame) {
     Actor actor = Identity.of(context).actor();
     String centre = frame.centre().get();
     return actor
@@ -44,7 +44,7 @@ public record PageHeader(
         .orElseGet(() -> ofVisitor(centre));
   }
 
-  private static OptionalInt count(Actor actor, Optional<Waiting> waiting) {
+  private static OptionalInt count(Actor actor, Optional<PendingCount> waiting) {
     if (waiting.isEmpty()) {
       return OptionalInt.empty();
     }
@@ -66,7 +66,7 @@ public record PageHeader(
   /** As in {@code 12} or {@code 99+}. */
   String waitingInShort() {
     int count = waiting.orElse(0);
-    return count > MOST_SHOWN ? MOST_SHOWN + "+" : String.valueOf(count);
+    return count > MAX_SHOWN ? MAX_SHOWN + "+" : String.valueOf(count);
   }
 
   boolean isVisitors() {

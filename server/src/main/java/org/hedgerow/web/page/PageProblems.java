@@ -39,10 +39,10 @@ public final class PageProblems implements ProblemWriter {
     }
   }
 
-  private static List<Fit> ways(Context context, Problem problem) {
-    Fit first = new Fit("All phonograms", "/");
+  private static List<FittingList> ways(Context context, Problem problem) {
+    FittingList first = new FittingList("All phonograms", "/");
     return PASSING.contains(problem.status()) && context.method().equals(HandlerType.GET)
-        ? List.of(new Fit("Try again", address(context)), first)
+        ? List.of(new FittingList("Try again", address(context)), first)
         : List.of(first);
   }
 

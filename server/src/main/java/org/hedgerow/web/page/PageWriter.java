@@ -21,9 +21,9 @@ public final class PageWriter {
       TemplateEngine.createPrecompiled(
           null, ContentType.Html, PageWriter.class.getClassLoader(), TEMPLATES);
   private final Assets assets;
-  private final Frame frame;
+  private final PageLayout frame;
 
-  public PageWriter(Assets assets, Frame frame) {
+  public PageWriter(Assets assets, PageLayout frame) {
     this.assets = assets;
     this.frame = frame;
   }

@@ -8,4 +8,4 @@ import java.util.List;
  * @param messages what is wrong and what to do
  * @param ways where to go
  */
-public record ProblemPage(String title, List<String> messages, List<Fit> ways) {}
+public record ProblemPage(String title, List<String> messages, List<FittingList> ways) {}

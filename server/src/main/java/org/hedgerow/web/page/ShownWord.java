@@ -5,8 +5,8 @@ import java.util.Optional;
 import org.hedgerow.lexicon.Word;
 import org.hedgerow.phonics.Alignment;
 import org.hedgerow.phonics.Pronunciation;
+import org.hedgerow.reading.CheckedWord;
 import org.hedgerow.reading.Standard;
-import org.hedgerow.reading.Subject;
 
 /**
  * A word as it is shown in a list: by the pronunciation of an accent that comes first.
@@ -19,7 +19,7 @@ public record ShownWord(String spelling, Optional<Alignment> alignment) {
     return of(word.spelling(), word.saidIn(accent));
   }
 
-  public static ShownWord of(Subject subject, String accent) {
+  public static ShownWord of(CheckedWord subject, String accent) {
     return of(subject.spelling(), subject.saidIn(accent));
   }
 
@@ -28,8 +28,8 @@ public record ShownWord(String spelling, Optional<Alignment> alignment) {
   }
 
   /** The word with the letters of its target apart. */
-  public List<Piece> pieces(Standard standard) {
-    return Piece.of(spelling, targetLetters(standard));
+  public List<LetterRun> pieces(Standard standard) {
+    return LetterRun.of(spelling, targetLetters(standard));
   }
 
   /** The positions of the letters that are printed in red. */

@@ -11,12 +11,13 @@ import org.hedgerow.reading.Standard;
  * @param target whether they are the phonogram of the list
  * @param concerned whether a finding is about them
  */
-record SpanLine(String letters, Says says, String explanation, boolean target, boolean concerned) {
+record SpanLine(
+    String letters, SoundLabel says, String explanation, boolean target, boolean concerned) {
 
   static SpanLine of(Span span, Standard standard, List<Integer> concerned) {
     return new SpanLine(
         span.grapheme().text(),
-        Says.of(span.sounds()),
+        SoundLabel.of(span.sounds()),
         standard.isTarget(span.correspondence())
             ? "the phonogram of this list, as in " + span.correspondence().keyWord()
             : explanation(span),

@@ -7,8 +7,8 @@ import org.hedgerow.accounts.AccountServices;
 import org.hedgerow.web.JsonBody;
 import org.hedgerow.web.RouteGroup;
 import org.hedgerow.web.Routes;
+import org.hedgerow.web.security.IdempotentRequests;
 import org.hedgerow.web.security.Identity;
-import org.hedgerow.web.security.Once;
 
 /** What programs can do about the account that they act for. */
 public final class AccountRoutes implements RouteGroup {
@@ -16,9 +16,9 @@ public final class AccountRoutes implements RouteGroup {
   private static final String TOKENS = ACCOUNT + "/tokens";
 
   private final OwnTokenHandlers tokens;
-  private final Once once;
+  private final IdempotentRequests once;
 
-  public AccountRoutes(AccountServices accounts, Once once, ObjectMapper mapper) {
+  public AccountRoutes(AccountServices accounts, IdempotentRequests once, ObjectMapper mapper) {
     this.once = once;
     this.tokens = new OwnTokenHandlers(accounts.tokens(), new JsonBody(mapper));
   }

@@ -6,22 +6,22 @@ import java.util.Map;
 import java.util.Optional;
 import org.hedgerow.accounts.Account;
 import org.hedgerow.accounts.Actor;
-import org.hedgerow.accounts.RefusedException;
+import org.hedgerow.accounts.RejectedException;
 import org.hedgerow.accounts.Secret;
 
 /** What administrators do about accounts. */
 final class AdministrationPages {
-  private final Desk desk;
+  private final AccountPageSupport desk;
 
-  AdministrationPages(Desk desk) {
+  AdministrationPages(AccountPageSupport desk) {
     this.desk = desk;
   }
 
   void show(Context context) {
-    show(context, Form.fresh(desk.token(context)), Shown.NOTHING);
+    show(context, Form.fresh(desk.token(context)), RevealedSecret.NOTHING);
   }
 
-  private void show(Context context, Form form, Shown shown) {
+  private void show(Context context, Form form, RevealedSecret shown) {
     Actor actor = desk.actor(context);
     desk.show(
         context,
@@ -29,8 +29,8 @@ final class AdministrationPages {
         new PeoplePage(
             form,
             shown,
-            Rows.accounts(desk.accounts().people().all(actor)),
-            Rows.links(desk.accounts().invitations().open(actor))));
+            ListRows.accounts(desk.accounts().people().all(actor)),
+            ListRows.links(desk.accounts().invitations().open(actor))));
   }
 
   void invite(Context context) {
@@ -39,14 +39,14 @@ final class AdministrationPages {
           desk.accounts()
               .invitations()
               .make(desk.actor(context), Form.role(context), Form.number(context, "days"));
-      Shown shown =
-          new Shown(
+      RevealedSecret shown =
+          new RevealedSecret(
               "The invitation. Copy the link now and send it to one person: it can’t be shown again.",
               desk.link(context, link.text()));
       show(context, Form.fresh(desk.token(context)), shown);
-    } catch (RefusedException refused) {
+    } catch (RejectedException refused) {
       context.status(400);
-      show(context, Form.refused(desk.token(context), Map.of(), refused), Shown.NOTHING);
+      show(context, Form.refused(desk.token(context), Map.of(), refused), RevealedSecret.NOTHING);
     }
   }
 
@@ -56,10 +56,10 @@ final class AdministrationPages {
   }
 
   void showPerson(Context context) {
-    showPerson(context, Form.fresh(desk.token(context)), Shown.NOTHING);
+    showPerson(context, Form.fresh(desk.token(context)), RevealedSecret.NOTHING);
   }
 
-  private void showPerson(Context context, Form form, Shown shown) {
+  private void showPerson(Context context, Form form, RevealedSecret shown) {
     Actor actor = desk.actor(context);
     Account account =
         desk.accounts().people().find(actor, id(context)).orElseThrow(NotFoundResponse::new);
@@ -70,8 +70,8 @@ final class AdministrationPages {
             form,
             account,
             shown,
-            Rows.sessions(desk.accounts().sessions().of(actor, account.id()), Optional.empty()),
-            Rows.tokens(desk.accounts().tokens().of(actor, account.id()))));
+            ListRows.sessions(desk.accounts().sessions().of(actor, account.id()), Optional.empty()),
+            ListRows.tokens(desk.accounts().tokens().of(actor, account.id()))));
   }
 
   void changeRole(Context context) {
@@ -92,8 +92,8 @@ final class AdministrationPages {
 
   void link(Context context) {
     Secret link = desk.accounts().passwords().link(desk.actor(context), id(context));
-    Shown shown =
-        new Shown(
+    RevealedSecret shown =
+        new RevealedSecret(
             "A link to choose a new password with, good for two days. Copy it now: it can’t be shown again.",
             desk.link(context, link.text()));
     showPerson(context, Form.fresh(desk.token(context)), shown);
@@ -122,9 +122,10 @@ final class AdministrationPages {
     try {
       work.run();
       desk.goOn(context, "/people/" + id(context));
-    } catch (RefusedException refused) {
+    } catch (RejectedException refused) {
       context.status(400);
-      showPerson(context, Form.refused(desk.token(context), Map.of(), refused), Shown.NOTHING);
+      showPerson(
+          context, Form.refused(desk.token(context), Map.of(), refused), RevealedSecret.NOTHING);
     }
   }
 

@@ -4,14 +4,14 @@ import static org.hedgerow.accounts.Role.ADMINISTRATOR;
 
 import com.fasterxml.jackson.databind.ObjectMapper;
 import org.hedgerow.accounts.AccountServices;
-import org.hedgerow.accounts.KnownCentre;
+import org.hedgerow.accounts.CachedCentre;
 import org.hedgerow.web.JsonBody;
 import org.hedgerow.web.RouteGroup;
 import org.hedgerow.web.Routes;
 import org.hedgerow.web.http.Cors;
 import org.hedgerow.web.http.Json;
 import org.hedgerow.web.security.Clients;
-import org.hedgerow.web.security.Once;
+import org.hedgerow.web.security.IdempotentRequests;
 
 /** The table of routes by which programs look after a centre. */
 public final class AdministrationRoutes implements RouteGroup {
@@ -20,7 +20,7 @@ public final class AdministrationRoutes implements RouteGroup {
   private static final String CENTRE = "/api/v1/centre";
   private static final String INVITATIONS = "/api/v1/invitations";
 
-  private final Once once;
+  private final IdempotentRequests once;
   private final PeopleHandlers people;
   private final InvitationHandlers invitations;
   private final AuditHandler audit;
@@ -28,9 +28,9 @@ public final class AdministrationRoutes implements RouteGroup {
 
   public AdministrationRoutes(
       AccountServices accounts,
-      KnownCentre centre,
+      CachedCentre centre,
       Clients clients,
-      Once once,
+      IdempotentRequests once,
       ObjectMapper mapper) {
     this.once = once;
     Json json = new Json(mapper);

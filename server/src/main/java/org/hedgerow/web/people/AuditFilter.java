@@ -5,8 +5,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeSet;
-import org.hedgerow.web.query.Fault;
 import org.hedgerow.web.query.QueryString;
+import org.hedgerow.web.query.ValidationError;
 
 /**
  * The form above the record of what was done.
@@ -20,11 +20,11 @@ record AuditFilter(Map<String, String> typed, Map<String, String> errors) {
 
   static final List<String> FIELDS = List.of("actor", "action", "subject", "from", "to");
 
-  static AuditFilter of(Map<String, List<String>> given, List<Fault> faults) {
+  static AuditFilter of(Map<String, List<String>> given, List<ValidationError> found) {
     Map<String, String> typed = new LinkedHashMap<>();
     given.forEach((name, values) -> typed.put(name, values.get(0)));
     Map<String, String> errors = new LinkedHashMap<>();
-    faults.forEach(fault -> errors.putIfAbsent(fault.parameter(), fault.message()));
+    found.forEach(error -> errors.putIfAbsent(error.parameter(), error.message()));
     return new AuditFilter(typed, errors);
   }
 

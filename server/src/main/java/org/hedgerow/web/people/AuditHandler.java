@@ -36,7 +36,7 @@ final class AuditHandler implements Handler {
   public void handle(Context context) {
     ApiRequest request = ApiRequest.list(context, AuditQueryReader.PARAMETERS, FORMATS);
     var query = new AuditQueryReader(request.parameters()).read();
-    request.parameters().faults().throwIfAny();
+    request.parameters().errors().throwIfAny();
     AuditReader.Slice slice = audit.find(Identity.of(context).actor(), query);
     slice
         .next()

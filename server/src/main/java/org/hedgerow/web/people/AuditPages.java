@@ -15,9 +15,9 @@ final class AuditPages {
   private static final AuditReader.Slice NOTHING =
       new AuditReader.Slice(List.of(), Optional.empty());
 
-  private final Desk desk;
+  private final AccountPageSupport desk;
 
-  AuditPages(Desk desk) {
+  AuditPages(AccountPageSupport desk) {
     this.desk = desk;
   }
 
@@ -25,7 +25,7 @@ final class AuditPages {
     Map<String, List<String>> given = Parameters.withoutEmpty(context.queryParamMap());
     Parameters parameters = Parameters.ofPage(given, AuditQueryReader.PARAMETERS);
     AuditQuery query = new AuditQueryReader(parameters).read();
-    AuditFilter filter = AuditFilter.of(given, parameters.faults().list());
+    AuditFilter filter = AuditFilter.of(given, parameters.errors().list());
     if (filter.hasErrors()) {
       context.status(400);
       show(context, filter, NOTHING);

@@ -9,8 +9,8 @@ import java.util.Locale;
 import java.util.Optional;
 import org.hedgerow.accounts.AuditQuery;
 import org.hedgerow.web.problems.ProblemType;
-import org.hedgerow.web.query.Fault;
 import org.hedgerow.web.query.Parameters;
+import org.hedgerow.web.query.ValidationError;
 
 /** Reads which records of what was done are asked for. */
 final class AuditQueryReader {
@@ -18,10 +18,10 @@ final class AuditQueryReader {
   public static final List<String> PARAMETERS =
       List.of("actor", "action", "subject", "from", "to", "after", "limit");
 
-  public static final int USUAL_LIMIT = 50;
+  public static final int DEFAULT_LIMIT = 50;
 
   private static final int LARGEST_LIMIT = 500;
-  private static final int LONGEST_NAME = 100;
+  private static final int MAX_NAME_LENGTH = 100;
 
   private final Parameters parameters;
 
@@ -29,7 +29,7 @@ final class AuditQueryReader {
     this.parameters = parameters;
   }
 
-  /** What is wrong is added to the faults of the parameters. */
+  /** What is wrong is added to the errors of the parameters. */
   public AuditQuery read() {
     return new AuditQuery(
         name("actor").map(text -> text.toLowerCase(Locale.ROOT)),
@@ -42,14 +42,14 @@ final class AuditQueryReader {
         number("limit", ProblemType.INVALID_PARAMETER, "limit is a number from 1 to 500.")
             .filter(this::isAllowed)
             .map(Long::intValue)
-            .orElse(USUAL_LIMIT));
+            .orElse(DEFAULT_LIMIT));
   }
 
   private Optional<String> name(String parameter) {
     Optional<String> text = parameters.text(parameter);
     if (text.isPresent() && !isName(text.get())) {
       parameters
-          .faults()
+          .errors()
           .invalid(parameter, parameter + " has 1 to 100 characters, and none that can't be seen.");
       return Optional.empty();
     }
@@ -58,14 +58,14 @@ final class AuditQueryReader {
 
   /** PostgreSQL knows no character 0. */
   private static boolean isName(String text) {
-    return text.length() <= LONGEST_NAME && text.codePoints().noneMatch(Character::isISOControl);
+    return text.length() <= MAX_NAME_LENGTH && text.codePoints().noneMatch(Character::isISOControl);
   }
 
   private Optional<String> action() {
     Optional<String> text = parameters.text("action");
     if (text.isPresent() && !text.get().matches("[a-z]+([-.][a-z]+)*\\.?")) {
       parameters
-          .faults()
+          .errors()
           .invalid(
               "action", "An action is written like account.made; account alone finds all of them.");
       return Optional.empty();
@@ -89,7 +89,7 @@ final class AuditQueryReader {
               : LocalDate.parse(text).plusDays(days).atStartOfDay(ZoneOffset.UTC).toInstant());
     } catch (DateTimeException malformed) {
       parameters
-          .faults()
+          .errors()
           .invalid(
               parameter,
               parameter + " is a day, as in 2026-11-25, or a moment, as in 2026-11-25T08:00:00Z.");
@@ -107,7 +107,7 @@ final class AuditQueryReader {
   private Optional<Long> number(String parameter, ProblemType type, String advice) {
     Optional<String> text = parameters.text(parameter);
     if (text.isPresent() && !text.get().matches("[1-9][0-9]{0,17}")) {
-      parameters.faults().add(Fault.of(type, parameter, advice));
+      parameters.errors().add(ValidationError.of(type, parameter, advice));
       return Optional.empty();
     }
     return text.map(Long::valueOf);
@@ -115,7 +115,7 @@ final class AuditQueryReader {
 
   private boolean isAllowed(long limit) {
     if (limit > LARGEST_LIMIT) {
-      parameters.faults().invalid("limit", "limit is a number from 1 to 500.");
+      parameters.errors().invalid("limit", "limit is a number from 1 to 500.");
       return false;
     }
     return true;

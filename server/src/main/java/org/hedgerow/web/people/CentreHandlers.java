@@ -4,16 +4,16 @@ import com.fasterxml.jackson.annotation.JsonInclude;
 import io.javalin.http.Context;
 import io.javalin.http.Header;
 import java.util.Optional;
+import org.hedgerow.accounts.CachedCentre;
 import org.hedgerow.accounts.Centre;
 import org.hedgerow.accounts.CentreEdit;
-import org.hedgerow.accounts.KnownCentre;
 import org.hedgerow.web.JsonBody;
 import org.hedgerow.web.http.ApiRequest;
 import org.hedgerow.web.http.Format;
 import org.hedgerow.web.http.IfMatch;
 import org.hedgerow.web.http.Json;
 import org.hedgerow.web.http.Sending;
-import org.hedgerow.web.query.Faults;
+import org.hedgerow.web.query.ValidationErrors;
 import org.hedgerow.web.security.Identity;
 
 /** {@code /centre}: what a centre chooses for itself. */
@@ -26,11 +26,11 @@ final class CentreHandlers {
     }
   }
 
-  private final KnownCentre known;
+  private final CachedCentre known;
   private final JsonBody bodies;
   private final Json json;
 
-  CentreHandlers(KnownCentre known, JsonBody bodies, Json json) {
+  CentreHandlers(CachedCentre known, JsonBody bodies, Json json) {
     this.known = known;
     this.bodies = bodies;
     this.json = json;
@@ -51,11 +51,11 @@ final class CentreHandlers {
   void change(Context context) {
     ApiRequest.requireNoParameters(context);
     PeopleBodies.CentreChange wanted = bodies.read(context, PeopleBodies.CentreChange.class);
-    Faults faults = Faults.ofBody();
+    ValidationErrors errors = ValidationErrors.ofBody();
     if (wanted.isEmpty()) {
-      faults.invalid("name", "Nothing is to change. Give name, approvals or both.");
+      errors.invalid("name", "Nothing is to change. Give name, approvals or both.");
     }
-    faults.throwIfAny();
+    errors.throwIfAny();
     CentreEdit edit =
         new CentreEdit(Optional.ofNullable(wanted.name()), Optional.ofNullable(wanted.approvals()));
     IfMatch seen = IfMatch.required(context, "the centre as you read it");

@@ -5,17 +5,17 @@ import java.util.Map;
 import java.util.Optional;
 import org.hedgerow.accounts.Centre;
 import org.hedgerow.accounts.CentreEdit;
-import org.hedgerow.accounts.ChangedMeanwhileException;
-import org.hedgerow.accounts.RefusedException;
+import org.hedgerow.accounts.RejectedException;
+import org.hedgerow.accounts.StaleUpdateException;
 
 /** What a centre chooses for itself, for administrators. */
 final class CentrePages {
   private static final String NAME = "name";
   private static final String APPROVALS = "approvals";
 
-  private final Desk desk;
+  private final AccountPageSupport desk;
 
-  CentrePages(Desk desk) {
+  CentrePages(AccountPageSupport desk) {
     this.desk = desk;
   }
 
@@ -52,11 +52,11 @@ final class CentrePages {
     try {
       desk.centre().change(desk.actor(context), edit, centre -> centre.version() == version);
       desk.goOn(context, "/centre?done=changed");
-    } catch (RefusedException refused) {
+    } catch (RejectedException refused) {
       context.status(400);
       Centre centre = desk.accounts().centre().read();
       show(context, Form.refused(desk.token(context), typed, refused), centre, "", "");
-    } catch (ChangedMeanwhileException late) {
+    } catch (StaleUpdateException late) {
       context.status(412);
       Form form = new Form(desk.token(context), typed, Map.of());
       String conflict = late.getMessage() + " Send yours again if it shall be so all the same.";

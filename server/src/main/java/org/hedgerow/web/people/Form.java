@@ -4,8 +4,8 @@ import io.javalin.http.Context;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
-import org.hedgerow.accounts.FieldFault;
-import org.hedgerow.accounts.RefusedException;
+import org.hedgerow.accounts.FieldError;
+import org.hedgerow.accounts.RejectedException;
 import org.hedgerow.accounts.Role;
 
 /**
@@ -15,16 +15,16 @@ import org.hedgerow.accounts.Role;
  * @param errors by field
  */
 record Form(String token, Map<String, String> typed, Map<String, String> errors) {
-  private static final int LONGEST_FIELD = 2_000;
+  private static final int MAX_FIELD_LENGTH = 2_000;
 
   static Form fresh(String token) {
     return new Form(token, Map.of(), Map.of());
   }
 
-  static Form refused(String token, Map<String, String> typed, RefusedException refused) {
+  static Form refused(String token, Map<String, String> typed, RejectedException refused) {
     Map<String, String> errors = new LinkedHashMap<>();
-    for (FieldFault fault : refused.faults()) {
-      errors.putIfAbsent(fault.field(), fault.message());
+    for (FieldError error : refused.errors()) {
+      errors.putIfAbsent(error.field(), error.message());
     }
     return new Form(token, typed, errors);
   }
@@ -49,7 +49,7 @@ record Form(String token, Map<String, String> typed, Map<String, String> errors)
   /** Cut off where nobody types on. */
   static String shortened(Context context, String field) {
     String text = sent(context, field);
-    return text.length() > LONGEST_FIELD ? text.substring(0, LONGEST_FIELD) : text;
+    return text.length() > MAX_FIELD_LENGTH ? text.substring(0, MAX_FIELD_LENGTH) : text;
   }
 
   /** A whole number; -1, which nothing has, if it is none. */

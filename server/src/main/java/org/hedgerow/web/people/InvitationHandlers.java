@@ -9,13 +9,13 @@ import org.hedgerow.accounts.Role;
 import org.hedgerow.web.JsonBody;
 import org.hedgerow.web.http.ApiRequest;
 import org.hedgerow.web.http.PathNumber;
-import org.hedgerow.web.query.Faults;
+import org.hedgerow.web.query.ValidationErrors;
 import org.hedgerow.web.security.Clients;
 import org.hedgerow.web.security.Identity;
 
 /** {@code /invitations}: links by which people get an account, for administrators. */
 final class InvitationHandlers {
-  private static final int USUAL_DAYS = 7;
+  private static final int DEFAULT_DAYS = 7;
 
   private final Invitations invitations;
   private final Clients clients;
@@ -35,14 +35,14 @@ final class InvitationHandlers {
   void make(Context context) {
     ApiRequest.requireNoParameters(context);
     PeopleBodies.NewInvitation wanted = bodies.read(context, PeopleBodies.NewInvitation.class);
-    Faults faults = Faults.ofBody();
-    Optional<Role> role = PeopleBodies.role(wanted.role(), faults);
-    faults.throwIfAny();
+    ValidationErrors errors = ValidationErrors.ofBody();
+    Optional<Role> role = PeopleBodies.role(wanted.role(), errors);
+    errors.throwIfAny();
     Invitations.Made made =
         invitations.invite(
             actor(context),
             role.orElseThrow(),
-            Objects.requireNonNullElse(wanted.days(), USUAL_DAYS));
+            Objects.requireNonNullElse(wanted.days(), DEFAULT_DAYS));
     String address = clients.origin(context) + "/welcome/" + made.secret().text();
     context.status(201).json(LinkView.of(made.link(), Optional.of(address)));
   }

@@ -7,7 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.hedgerow.accounts.Account;
 import org.hedgerow.accounts.Actor;
-import org.hedgerow.accounts.RefusedException;
+import org.hedgerow.accounts.RejectedException;
 import org.hedgerow.accounts.Role;
 import org.hedgerow.accounts.Secret;
 import org.hedgerow.web.security.Identity;
@@ -22,24 +22,28 @@ final class OwnAccountPages {
           "session", "Signed out there.",
           "token", "The token is revoked: no program can use it any more.");
 
-  private final Desk desk;
+  private final AccountPageSupport desk;
 
-  OwnAccountPages(Desk desk) {
+  OwnAccountPages(AccountPageSupport desk) {
     this.desk = desk;
   }
 
   void show(Context context) {
     String done = Optional.ofNullable(context.queryParam("done")).orElse("");
-    show(context, Form.fresh(desk.token(context)), DONE.getOrDefault(done, ""), Shown.NOTHING);
+    show(
+        context,
+        Form.fresh(desk.token(context)),
+        DONE.getOrDefault(done, ""),
+        RevealedSecret.NOTHING);
   }
 
-  private void show(Context context, Form form, String done, Shown shown) {
+  private void show(Context context, Form form, String done, RevealedSecret shown) {
     Actor actor = desk.actor(context);
     Account account = actor.requireAccount();
     desk.show(
         context,
         "people/account.jte",
-        new AccountPage(
+        new OwnAccountPage(
             form,
             account.name(),
             account.displayName(),
@@ -47,9 +51,9 @@ final class OwnAccountPages {
             done,
             shown,
             roles(account),
-            Rows.sessions(
+            ListRows.sessions(
                 desk.accounts().sessions().of(actor, account.id()), Optional.of(session(context))),
-            Rows.tokens(desk.accounts().tokens().of(actor, account.id()))));
+            ListRows.tokens(desk.accounts().tokens().of(actor, account.id()))));
   }
 
   private static List<String> roles(Account account) {
@@ -115,7 +119,8 @@ final class OwnAccountPages {
                   .tokens()
                   .make(
                       desk.actor(context), label, Form.role(context), Form.number(context, "days"));
-          Shown shown = new Shown("The token. Copy it now: it can’t be shown again.", token.text());
+          RevealedSecret shown =
+              new RevealedSecret("The token. Copy it now: it can’t be shown again.", token.text());
           show(context, Form.fresh(desk.token(context)), "", shown);
         });
   }
@@ -130,9 +135,9 @@ final class OwnAccountPages {
   private void orRefuse(Context context, Map<String, String> typed, Runnable work) {
     try {
       work.run();
-    } catch (RefusedException refused) {
+    } catch (RejectedException refused) {
       context.status(400);
-      show(context, Form.refused(desk.token(context), typed, refused), "", Shown.NOTHING);
+      show(context, Form.refused(desk.token(context), typed, refused), "", RevealedSecret.NOTHING);
     }
   }
 

@@ -10,12 +10,12 @@ import org.hedgerow.accounts.Role;
 import org.hedgerow.web.JsonBody;
 import org.hedgerow.web.http.ApiRequest;
 import org.hedgerow.web.http.PathNumber;
-import org.hedgerow.web.query.Faults;
+import org.hedgerow.web.query.ValidationErrors;
 import org.hedgerow.web.security.Identity;
 
 /** {@code /account/tokens}: the tokens of one's own account. */
 final class OwnTokenHandlers {
-  private static final int USUAL_DAYS = 90;
+  private static final int DEFAULT_DAYS = 90;
 
   private final ApiTokens tokens;
   private final JsonBody bodies;
@@ -34,15 +34,15 @@ final class OwnTokenHandlers {
   void make(Context context) {
     ApiRequest.requireNoParameters(context);
     PeopleBodies.NewToken wanted = bodies.read(context, PeopleBodies.NewToken.class);
-    Faults faults = Faults.ofBody();
-    Optional<Role> role = PeopleBodies.role(wanted.role(), faults);
-    faults.throwIfAny();
+    ValidationErrors errors = ValidationErrors.ofBody();
+    Optional<Role> role = PeopleBodies.role(wanted.role(), errors);
+    errors.throwIfAny();
     ApiTokens.Made made =
         tokens.make(
             actor(context),
             Objects.requireNonNullElse(wanted.label(), ""),
             role.orElseThrow(),
-            Objects.requireNonNullElse(wanted.days(), USUAL_DAYS),
+            Objects.requireNonNullElse(wanted.days(), DEFAULT_DAYS),
             Identity.of(context).token().map(ApiToken::expiresAt));
     context.status(201).json(TokenView.of(made));
   }

@@ -2,8 +2,8 @@ package org.hedgerow.web.people;
 
 import java.util.Optional;
 import org.hedgerow.accounts.Role;
-import org.hedgerow.web.query.Faults;
 import org.hedgerow.web.query.Quoted;
+import org.hedgerow.web.query.ValidationErrors;
 import org.jspecify.annotations.Nullable;
 
 /** What is sent to look after people. */
@@ -38,11 +38,11 @@ final class PeopleBodies {
    */
   record NewToken(@Nullable String label, @Nullable String role, @Nullable Integer days) {}
 
-  /** The role of an account; none, and a fault, if it isn't one. */
-  static Optional<Role> role(@Nullable String text, Faults faults) {
+  /** The role of an account; none, and an error, if it isn't one. */
+  static Optional<Role> role(@Nullable String text, ValidationErrors errors) {
     Optional<Role> role = Optional.ofNullable(text).flatMap(Role::ofAccount);
     if (role.isEmpty()) {
-      faults.invalid(
+      errors.invalid(
           "role",
           "role is contributor, reviewer or administrator%s."
               .formatted(text == null ? "" : ", not " + Quoted.of(text)));

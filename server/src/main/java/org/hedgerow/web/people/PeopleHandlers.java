@@ -15,15 +15,15 @@ import org.hedgerow.web.http.EntityTag;
 import org.hedgerow.web.http.IfMatch;
 import org.hedgerow.web.http.Json;
 import org.hedgerow.web.http.PathNumber;
-import org.hedgerow.web.query.Faults;
 import org.hedgerow.web.query.Parameters;
+import org.hedgerow.web.query.ValidationErrors;
 import org.hedgerow.web.security.Identity;
 
 /** {@code /people}: accounts with their sessions and tokens, for administrators. */
 final class PeopleHandlers {
   private static final String AFTER = "after";
   private static final String LIMIT = "limit";
-  private static final int USUAL_LIMIT = 50;
+  private static final int DEFAULT_LIMIT = 50;
 
   private final AccountServices accounts;
   private final JsonBody bodies;
@@ -37,8 +37,8 @@ final class PeopleHandlers {
 
   void list(Context context) {
     Parameters parameters = ApiRequest.json(context, List.of(AFTER, LIMIT)).parameters();
-    int limit = parameters.text(LIMIT).map(text -> limit(text, parameters)).orElse(USUAL_LIMIT);
-    parameters.faults().throwIfAny();
+    int limit = parameters.text(LIMIT).map(text -> limit(text, parameters)).orElse(DEFAULT_LIMIT);
+    parameters.errors().throwIfAny();
     List<Account> all = accounts.people().all(actor(context));
     context.json(PeopleView.of(all, parameters.text(AFTER), limit));
   }
@@ -47,8 +47,8 @@ final class PeopleHandlers {
     if (text.matches("[1-9][0-9]{0,2}") && Integer.parseInt(text) <= 500) {
       return Integer.parseInt(text);
     }
-    parameters.faults().invalid(LIMIT, "limit is a number from 1 to 500.");
-    return USUAL_LIMIT;
+    parameters.errors().invalid(LIMIT, "limit is a number from 1 to 500.");
+    return DEFAULT_LIMIT;
   }
 
   void show(Context context) {
@@ -59,13 +59,13 @@ final class PeopleHandlers {
   void edit(Context context) {
     ApiRequest.requireNoParameters(context);
     PeopleBodies.PersonEdit edit = bodies.read(context, PeopleBodies.PersonEdit.class);
-    Faults faults = Faults.ofBody();
+    ValidationErrors errors = ValidationErrors.ofBody();
     Optional<Role> role =
-        Optional.ofNullable(edit.role()).flatMap(text -> PeopleBodies.role(text, faults));
+        Optional.ofNullable(edit.role()).flatMap(text -> PeopleBodies.role(text, errors));
     if (edit.isEmpty()) {
-      faults.invalid("role", "Nothing is to change. Give role, active or both.");
+      errors.invalid("role", "Nothing is to change. Give role, active or both.");
     }
-    faults.throwIfAny();
+    errors.throwIfAny();
     IfMatch seen = IfMatch.required(context, "the account as you read it");
     Account changed =
         accounts

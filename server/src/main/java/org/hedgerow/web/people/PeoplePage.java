@@ -7,4 +7,4 @@ import java.util.List;
  *
  * @param shown a link that has just been made
  */
-record PeoplePage(Form form, Shown shown, List<Row> accounts, List<Row> links) {}
+record PeoplePage(Form form, RevealedSecret shown, List<ListRow> accounts, List<ListRow> links) {}

@@ -5,7 +5,7 @@ import static org.hedgerow.accounts.Role.CONTRIBUTOR;
 import static org.hedgerow.accounts.Role.VISITOR;
 
 import org.hedgerow.accounts.AccountServices;
-import org.hedgerow.accounts.KnownCentre;
+import org.hedgerow.accounts.CachedCentre;
 import org.hedgerow.web.RouteGroup;
 import org.hedgerow.web.Routes;
 import org.hedgerow.web.page.PageWriter;
@@ -24,12 +24,13 @@ public final class PeopleRoutes implements RouteGroup {
 
   public PeopleRoutes(
       AccountServices accounts,
-      KnownCentre centre,
+      CachedCentre centre,
       PageWriter writer,
       FormTokens forms,
       SessionCookie cookies,
       Clients clients) {
-    Desk desk = new Desk(accounts, centre, writer, forms, cookies, clients);
+    AccountPageSupport desk =
+        new AccountPageSupport(accounts, centre, writer, forms, cookies, clients);
     this.signIn = new SignInPages(desk);
     this.welcome = new WelcomePages(desk, signIn);
     this.own = new OwnAccountPages(desk);

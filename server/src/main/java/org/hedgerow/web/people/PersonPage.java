@@ -8,7 +8,12 @@ import org.hedgerow.accounts.Account;
  *
  * @param shown a link that has just been made
  */
-record PersonPage(Form form, Account account, Shown shown, List<Row> sessions, List<Row> tokens) {
+record PersonPage(
+    Form form,
+    Account account,
+    RevealedSecret shown,
+    List<ListRow> sessions,
+    List<ListRow> tokens) {
   String role() {
     return account.role().label();
   }

@@ -14,7 +14,7 @@ import org.jspecify.annotations.Nullable;
 /** Puts the record of what was done into words. */
 final class ShownRecords {
   /** Longer values are cut off on the page; programs get them whole. */
-  private static final int LONGEST_VALUE = 300;
+  private static final int MAX_VALUE_LENGTH = 300;
 
   private static final String ACCOUNT = "account ";
 
@@ -70,8 +70,8 @@ final class ShownRecords {
 
   private static String text(@Nullable Object value) {
     String whole = plain(value);
-    return whole.codePointCount(0, whole.length()) > LONGEST_VALUE
-        ? whole.substring(0, whole.offsetByCodePoints(0, LONGEST_VALUE)) + "…"
+    return whole.codePointCount(0, whole.length()) > MAX_VALUE_LENGTH
+        ? whole.substring(0, whole.offsetByCodePoints(0, MAX_VALUE_LENGTH)) + "…"
         : whole;
   }
 

@@ -4,15 +4,15 @@ import io.javalin.http.Context;
 import java.time.Duration;
 import java.util.Map;
 import java.util.Optional;
+import org.hedgerow.accounts.DurationWords;
 import org.hedgerow.accounts.Secret;
+import org.hedgerow.accounts.SignInOrigin;
 import org.hedgerow.accounts.SignInResult;
 import org.hedgerow.accounts.SignInResult.SignedIn;
 import org.hedgerow.accounts.SignInResult.TooEarly;
-import org.hedgerow.accounts.Visit;
-import org.hedgerow.accounts.Waits;
 import org.hedgerow.web.security.Identity;
 import org.hedgerow.web.security.LocalPath;
-import org.hedgerow.web.security.RateLimit;
+import org.hedgerow.web.security.RateLimitHeaders;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
@@ -21,11 +21,12 @@ final class SignInPages {
   private static final Logger LOG = LoggerFactory.getLogger(SignInPages.class);
 
   /** As many wrong passwords as nobody waits for, in the time after which they are forgotten. */
-  private static final RateLimit LIMIT = new RateLimit("sign-in", 5, Duration.ofDays(1));
+  private static final RateLimitHeaders LIMIT =
+      new RateLimitHeaders("sign-in", 5, Duration.ofDays(1));
 
-  private final Desk desk;
+  private final AccountPageSupport desk;
 
-  SignInPages(Desk desk) {
+  SignInPages(AccountPageSupport desk) {
     this.desk = desk;
   }
 
@@ -51,8 +52,8 @@ final class SignInPages {
 
   /** Tries to sign in with the password that was sent; if it fits, the browser is signed in. */
   SignInResult attempt(Context context, String name) {
-    Visit visit =
-        new Visit(
+    SignInOrigin visit =
+        new SignInOrigin(
             desk.clients().address(context),
             desk.clients().name(context),
             desk.cookies().device(context));
@@ -75,7 +76,8 @@ final class SignInPages {
           context,
           form,
           then,
-          "These were too many attempts. Try again in %s.".formatted(Waits.inWords(early.delay())));
+          "These were too many attempts. Try again in %s."
+              .formatted(DurationWords.inWords(early.delay())));
     } else {
       context.status(401);
       show(context, form, then, "The name or the password is wrong.");

@@ -7,7 +7,7 @@ import org.hedgerow.accounts.Account;
 import org.hedgerow.accounts.Link;
 import org.hedgerow.accounts.LinkPurpose;
 import org.hedgerow.accounts.NewAccount;
-import org.hedgerow.accounts.RefusedException;
+import org.hedgerow.accounts.RejectedException;
 import org.hedgerow.accounts.Secret;
 import org.hedgerow.accounts.SignInResult.SignedIn;
 import org.hedgerow.web.problems.Problem;
@@ -16,10 +16,10 @@ import org.hedgerow.web.problems.ProblemType;
 
 /** Where links lead that people were given: to an account, or to a new password. */
 final class WelcomePages {
-  private final Desk desk;
+  private final AccountPageSupport desk;
   private final SignInPages signIn;
 
-  WelcomePages(Desk desk, SignInPages signIn) {
+  WelcomePages(AccountPageSupport desk, SignInPages signIn) {
     this.desk = desk;
     this.signIn = signIn;
   }
@@ -41,7 +41,7 @@ final class WelcomePages {
     try {
       Account account = accept(context, link);
       signIn(context, account);
-    } catch (RefusedException refused) {
+    } catch (RejectedException refused) {
       context.status(400);
       Map<String, String> typed =
           Map.of(

@@ -24,7 +24,7 @@ import org.hedgerow.reading.Standard;
  */
 final class Examples {
 
-  private static final int MOST = 12;
+  private static final int MAX = 12;
 
   private final Lexicon lexicon;
   private final String accent;
@@ -57,8 +57,8 @@ final class Examples {
       return;
     }
     for (Span span : alignment.spans()) {
-      List<String> words = met.computeIfAbsent(span.realisation().id(), x -> new ArrayList<>(MOST));
-      if (words.size() < MOST && !words.contains(word.spelling())) {
+      List<String> words = met.computeIfAbsent(span.realisation().id(), x -> new ArrayList<>(MAX));
+      if (words.size() < MAX && !words.contains(word.spelling())) {
         words.add(word.spelling());
       }
     }
@@ -92,7 +92,7 @@ final class Examples {
     Correspondence target = realisation.correspondence();
     return lexicon.find(WordQuery.of(accent, Standard.of(target))).stream()
         .filter(word -> isIn(realisation, word))
-        .limit(MOST)
+        .limit(MAX)
         .map(Word::spelling)
         .toList();
   }

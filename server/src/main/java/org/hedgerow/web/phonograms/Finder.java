@@ -13,9 +13,9 @@ import org.hedgerow.phonics.Pronunciation;
 import org.hedgerow.web.chart.Chart;
 import org.hedgerow.web.chart.ChartShape;
 import org.hedgerow.web.chart.ChartValue;
-import org.hedgerow.web.query.Fault;
-import org.hedgerow.web.query.Faults;
 import org.hedgerow.web.query.PhonogramReader;
+import org.hedgerow.web.query.ValidationError;
+import org.hedgerow.web.query.ValidationErrors;
 
 /**
  * Finds phonograms in the chart: by their letters, by a sound, by their key word, or by any word
@@ -76,11 +76,11 @@ public final class Finder {
 
   /** The values of the phonogram that is perhaps meant. */
   public List<ChartValue> nearest(String text) {
-    Faults faults = Faults.ofQuery();
+    ValidationErrors errors = ValidationErrors.ofQuery();
     Optional<String> letters = Optional.of(folded(text));
-    new PhonogramReader(lexicon.catalogue(), faults).target(letters, Optional.empty());
-    return faults.list().stream()
-        .map(Fault::nearest)
+    new PhonogramReader(lexicon.catalogue(), errors).target(letters, Optional.empty());
+    return errors.list().stream()
+        .map(ValidationError::nearest)
         .flatMap(Optional::stream)
         .flatMap(grapheme -> chart.valuesOf(grapheme).stream())
         .toList();

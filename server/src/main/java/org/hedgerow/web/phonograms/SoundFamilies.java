@@ -4,7 +4,7 @@ import static java.util.Objects.requireNonNull;
 
 import java.util.Collection;
 import java.util.Map;
-import org.hedgerow.caching.Memo;
+import org.hedgerow.caching.ComputingCache;
 import org.hedgerow.lexicon.Lexicon;
 import org.hedgerow.phonics.Sound;
 import org.hedgerow.web.query.ValueCounts;
@@ -18,7 +18,8 @@ final class SoundFamilies {
   private static final int ACCENTS_AT_ONCE = 20;
 
   private final ValueCounts counts;
-  private final Memo<Key, Map<Sound, SoundFamily>> families = Memo.ofSize(ACCENTS_AT_ONCE);
+  private final ComputingCache<Key, Map<Sound, SoundFamily>> families =
+      ComputingCache.ofSize(ACCENTS_AT_ONCE);
 
   private record Key(int edition, String accent) {}
 

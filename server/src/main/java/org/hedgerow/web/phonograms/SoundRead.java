@@ -12,10 +12,10 @@ import org.hedgerow.web.http.Read;
 import org.hedgerow.web.problems.Problem;
 import org.hedgerow.web.problems.ProblemException;
 import org.hedgerow.web.problems.ProblemType;
-import org.hedgerow.web.query.Fault;
-import org.hedgerow.web.query.Faults;
 import org.hedgerow.web.query.Parameters;
 import org.hedgerow.web.query.SoundNameReader;
+import org.hedgerow.web.query.ValidationError;
+import org.hedgerow.web.query.ValidationErrors;
 
 /** {@code GET /sounds/{sound}}: one sound with every spelling. */
 final class SoundRead implements Read {
@@ -38,7 +38,7 @@ final class SoundRead implements Read {
   @Override
   public Question understand(Lexicon lexicon, Map<String, String> path, Parameters parameters) {
     Accent accent = AccentParameter.one(lexicon, parameters);
-    parameters.faults().throwIfAny();
+    parameters.errors().throwIfAny();
     Sound sound = sound(lexicon, accent, path.getOrDefault(SOUND, ""));
     return Question.json(
         "sounds/%s?%s".formatted(sound, accent),
@@ -49,19 +49,19 @@ final class SoundRead implements Read {
   }
 
   private static Sound sound(Lexicon lexicon, Accent accent, String name) {
-    Faults faults = Faults.ofQuery();
-    return new SoundNameReader(lexicon.accent(accent.tag()).orElseThrow(), faults)
+    ValidationErrors errors = ValidationErrors.ofQuery();
+    return new SoundNameReader(lexicon.accent(accent.tag()).orElseThrow(), errors)
         .one(SOUND, name.strip())
-        .orElseThrow(() -> missing(faults.list()));
+        .orElseThrow(() -> missing(errors.list()));
   }
 
   /** There is nothing at the address of a sound that isn't. */
-  private static ProblemException missing(List<Fault> faults) {
+  private static ProblemException missing(List<ValidationError> errors) {
     return new Problem(
             ProblemType.UNKNOWN_SOUND,
             404,
-            faults.get(0).message(),
-            faults.stream().map(Fault::error).toList())
+            errors.get(0).message(),
+            errors.stream().map(ValidationError::error).toList())
         .exception();
   }
 }

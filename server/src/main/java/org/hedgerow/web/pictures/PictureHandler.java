@@ -49,7 +49,7 @@ public final class PictureHandler implements Handler {
 
   private static void requireNothingElse(Context context) {
     String query = Optional.ofNullable(context.queryString()).orElse("");
-    Parameters.parsed(query, List.of(PictureView.VERSION)).faults().throwIfAny();
+    Parameters.parsed(query, List.of(PictureView.VERSION)).errors().throwIfAny();
   }
 
   private static ProblemException missing() {

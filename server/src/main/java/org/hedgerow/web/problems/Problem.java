@@ -11,7 +11,7 @@ import java.util.Map;
  * @param type what kind of problem it is
  * @param status HTTP status
  * @param detail what is wrong here and what to do, for a teacher
- * @param errors the parameters at fault; often none
+ * @param errors the parameters at error; often none
  * @param more members of its own, for programs; often none
  */
 public record Problem(
@@ -33,7 +33,7 @@ public record Problem(
     return new Problem(type, type.status(), detail, List.of());
   }
 
-  /** One parameter at fault, whose message is the detail too. */
+  /** One parameter at error, whose message is the detail too. */
   public static Problem at(ProblemType type, String parameter, String message) {
     return new Problem(
         type, type.status(), message, List.of(new ParameterError(parameter, message)));

@@ -12,11 +12,11 @@ import org.hedgerow.web.problems.ProblemType;
 public final class AccentReader {
 
   private final List<AccentCatalogue> accents;
-  private final Faults faults;
+  private final ValidationErrors errors;
 
-  public AccentReader(Lexicon lexicon, Faults faults) {
+  public AccentReader(Lexicon lexicon, ValidationErrors errors) {
     this.accents = lexicon.accents();
-    this.faults = faults;
+    this.errors = errors;
   }
 
   /** The accents in a list with commas; the bank's first where none is named. */
@@ -30,7 +30,7 @@ public final class AccentReader {
     return list(parameter, tags).stream().map(AccentReader::tag).toList();
   }
 
-  /** The accents in a list, each fault with its place: {@code accents[1]}. */
+  /** The accents in a list, each error with its place: {@code accents[1]}. */
   public List<AccentCatalogue> each(String parameter, List<String> tags) {
     List<AccentCatalogue> found = new ArrayList<>();
     for (int i = 0; i < tags.size(); i++) {
@@ -52,7 +52,7 @@ public final class AccentReader {
   /** The accent with a tag; the bank's first where none is named or it isn't known. */
   public AccentCatalogue one(String parameter, Optional<String> tag) {
     if (tag.filter(text -> text.contains(",")).isPresent()) {
-      faults.invalid(parameter, "%s takes one accent here, not several.".formatted(parameter));
+      errors.invalid(parameter, "%s takes one accent here, not several.".formatted(parameter));
       return accents.get(0);
     }
     return tag.flatMap(text -> find(parameter, text)).orElse(accents.get(0));
@@ -67,16 +67,17 @@ public final class AccentReader {
     Optional<AccentCatalogue> found =
         accents.stream().filter(each -> tag(each).equalsIgnoreCase(tag)).findFirst();
     if (found.isEmpty()) {
-      faults.add(unknown(parameter, tag));
+      errors.add(unknown(parameter, tag));
     }
     return found;
   }
 
-  private Fault unknown(String parameter, String tag) {
+  private ValidationError unknown(String parameter, String tag) {
     List<String> tags = accents.stream().map(AccentReader::tag).toList();
     String message =
         "The bank has no accent %s. It has %s.".formatted(Quoted.of(tag), String.join(", ", tags));
-    return new Fault(ProblemType.UNKNOWN_ACCENT, parameter, message, Nearest.closest(tag, tags));
+    return new ValidationError(
+        ProblemType.UNKNOWN_ACCENT, parameter, message, ClosestName.closest(tag, tags));
   }
 
   private static String tag(AccentCatalogue catalogue) {

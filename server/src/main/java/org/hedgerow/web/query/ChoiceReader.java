@@ -39,8 +39,8 @@ public final class ChoiceReader {
     String message =
         "%s can't be %s. Choose from %s."
             .formatted(parameter, Quoted.of(text), String.join(", ", names));
-    Optional<String> nearest = Nearest.to(text.toLowerCase(Locale.ROOT), names);
-    parameters.faults().invalid(parameter, message, nearest);
+    Optional<String> nearest = ClosestName.to(text.toLowerCase(Locale.ROOT), names);
+    parameters.errors().invalid(parameter, message, nearest);
   }
 
   /** A whole number; the default if it isn't given, or is wrong. */
@@ -61,7 +61,7 @@ public final class ChoiceReader {
       String message =
           "%s must be a whole number from %d to %d, not %s."
               .formatted(parameter, allowed.least(), allowed.most(), Quoted.of(text));
-      parameters.faults().invalid(parameter, message);
+      parameters.errors().invalid(parameter, message);
     }
     return number;
   }
@@ -79,7 +79,7 @@ public final class ChoiceReader {
       String message =
           "%s must be a number such as 3, or the least and the most such as 3-5, not %s."
               .formatted(parameter, Quoted.of(text));
-      parameters.faults().invalid(parameter, message);
+      parameters.errors().invalid(parameter, message);
     }
     return range;
   }

@@ -20,7 +20,7 @@ public final class EditionChoice {
    * The edition that is named; else the one in which a list was begun that is to go on; else the
    * newest.
    *
-   * @param parameters whose faults it adds to
+   * @param parameters whose errors it adds to
    */
   public static Lexicon of(Editions editions, Parameters parameters) {
     return of(editions, editions.newest(), parameters);
@@ -35,12 +35,12 @@ public final class EditionChoice {
   /**
    * The same, where the newest edition is known, or is about to be the newest.
    *
-   * @param parameters whose faults it adds to
+   * @param parameters whose errors it adds to
    */
   public static Lexicon of(Editions editions, Lexicon newest, Parameters parameters) {
     Optional<String> named = parameters.text(PARAMETER);
     return named.isPresent()
-        ? named(editions, named.get(), parameters.faults())
+        ? named(editions, named.get(), parameters.errors())
         : begun(editions, parameters).orElse(newest);
   }
 
@@ -54,17 +54,17 @@ public final class EditionChoice {
   /**
    * The edition that is named.
    *
-   * @param faults to which it adds; then the newest stands for it
+   * @param errors to which it adds; then the newest stands for it
    */
-  public static Lexicon named(Editions editions, String text, Faults faults) {
+  public static Lexicon named(Editions editions, String text, ValidationErrors errors) {
     if (!NUMBER.matcher(text).matches()) {
-      faults.invalid(
+      errors.invalid(
           PARAMETER, "edition must be a whole number from 1, not %s.".formatted(Quoted.of(text)));
       return editions.newest();
     }
     Optional<Lexicon> found = editions.at(Integer.parseInt(text));
     if (found.isEmpty()) {
-      faults.add(unknown(text, editions.newest().edition()));
+      errors.add(unknown(text, editions.newest().edition()));
     }
     return found.orElseGet(editions::newest);
   }
@@ -78,8 +78,8 @@ public final class EditionChoice {
         .exception();
   }
 
-  private static Fault unknown(String number, int newest) {
-    return Fault.of(
+  private static ValidationError unknown(String number, int newest) {
+    return ValidationError.of(
         ProblemType.UNKNOWN_EDITION,
         PARAMETER,
         "There is no edition %s; the newest is %d. Leave edition out to get it."

@@ -11,29 +11,29 @@ import org.hedgerow.web.problems.ProblemException;
 public final class InvalidQueryException extends ProblemException {
   private static final long serialVersionUID = 1L;
 
-  private final transient List<Fault> faults;
+  private final transient List<ValidationError> errors;
 
   /**
-   * @param faults at least one
+   * @param errors at least one
    */
-  InvalidQueryException(List<Fault> faults) {
-    super(problem(faults));
-    this.faults = List.copyOf(faults);
+  InvalidQueryException(List<ValidationError> errors) {
+    super(problem(errors));
+    this.errors = List.copyOf(errors);
   }
 
-  public List<Fault> faults() {
-    return faults;
+  public List<ValidationError> errors() {
+    return errors;
   }
 
-  /** Of the type of the first fault, those in the question itself before what it asks for. */
-  private static Problem problem(List<Fault> faults) {
-    List<Fault> sorted =
-        faults.stream().sorted(Comparator.comparing(fault -> fault.type().status())).toList();
-    Fault first = sorted.get(0);
+  /** Of the type of the first error, those in the question itself before what it asks for. */
+  private static Problem problem(List<ValidationError> errors) {
+    List<ValidationError> sorted =
+        errors.stream().sorted(Comparator.comparing(error -> error.type().status())).toList();
+    ValidationError first = sorted.get(0);
     return new Problem(
         first.type(),
         first.type().status(),
-        sorted.stream().map(Fault::message).collect(joining(" ")),
-        sorted.stream().map(Fault::error).toList());
+        sorted.stream().map(ValidationError::message).collect(joining(" ")),
+        sorted.stream().map(ValidationError::error).toList());
   }
 }

@@ -11,7 +11,7 @@ public final class Paging {
   /** How many of a list may be asked for at once. */
   static final Range LIMITS = new Range(1, 500);
 
-  static final int USUAL_LIMIT = 50;
+  static final int DEFAULT_LIMIT = 50;
 
   /** Tables are whole up to here, about a megabyte; then they go on like lists. */
   private static final int WHOLE = 5_000;
@@ -19,7 +19,7 @@ public final class Paging {
   /** How many the answer may have: by default 50, and of a table all. */
   public static int limit(Parameters parameters) {
     Range limits = parameters.isForTable() ? new Range(1, WHOLE) : LIMITS;
-    int usual = parameters.isForTable() ? WHOLE : USUAL_LIMIT;
+    int usual = parameters.isForTable() ? WHOLE : DEFAULT_LIMIT;
     return new ChoiceReader(parameters).number(ParameterNames.LIMIT, limits, usual);
   }
 
@@ -28,13 +28,13 @@ public final class Paging {
   /**
    * The cursor that is given; empty if none is.
    *
-   * @param parameters to whose faults it adds one if it can't be read
+   * @param parameters to whose errors it adds one if it can't be read
    */
   public static Optional<Cursor> cursor(Parameters parameters) {
     Optional<String> text = parameters.text(ParameterNames.AFTER);
     Optional<Cursor> cursor = text.flatMap(Cursor::read);
     if (text.isPresent() && cursor.isEmpty()) {
-      parameters.faults().add(invalid());
+      parameters.errors().add(invalid());
     }
     return cursor;
   }
@@ -47,14 +47,14 @@ public final class Paging {
    */
   public static int offset(Cursor cursor, IntFunction<Cursor> place, Parameters parameters) {
     if (!cursor.sameList(place.apply(cursor.offset()))) {
-      parameters.faults().add(invalid());
+      parameters.errors().add(invalid());
     }
-    parameters.faults().throwIfAny();
+    parameters.errors().throwIfAny();
     return cursor.offset();
   }
 
-  private static Fault invalid() {
-    return Fault.of(
+  private static ValidationError invalid() {
+    return ValidationError.of(
         ProblemType.INVALID_CURSOR,
         ParameterNames.AFTER,
         "This isn't a place in this list. Take the next of an answer to the same question,"

@@ -12,7 +12,7 @@ import org.hedgerow.web.problems.ProblemType;
 
 /**
  * The query parameters of one request, read strictly: those that nobody knows, that come twice or
- * that are empty are faults. What is a list may come several times, which is the same as once with
+ * that are empty are errors. What is a list may come several times, which is the same as once with
  * commas.
  */
 public final class Parameters {
@@ -27,7 +27,7 @@ public final class Parameters {
           "state");
 
   private final Map<String, String> texts = new LinkedHashMap<>();
-  private final Faults faults = Faults.ofQuery();
+  private final ValidationErrors errors = ValidationErrors.ofQuery();
   private boolean forTable;
 
   /**
@@ -65,34 +65,34 @@ public final class Parameters {
   private static Parameters unreadable(List<String> known) {
     Parameters parameters = new Parameters(Map.of(), known);
     parameters
-        .faults()
+        .errors()
         .invalid("%", "The address has a % without two hexadecimal digits after it. Write %25.");
     return parameters;
   }
 
   private void take(String name, List<String> values, List<String> known) {
     if (!known.contains(name)) {
-      faults.add(unknown(name, known));
+      errors.add(unknown(name, known));
     } else if (values.size() > 1 && !LISTS.contains(name)) {
-      faults.add(repeated(name));
+      errors.add(repeated(name));
     } else if (values.isEmpty() || values.stream().anyMatch(String::isBlank)) {
-      faults.invalid(name, name + " is empty. Give it a value, or leave it out.");
+      errors.invalid(name, name + " is empty. Give it a value, or leave it out.");
     } else {
       texts.put(name, String.join(",", values).strip());
     }
   }
 
-  private static Fault unknown(String name, List<String> known) {
-    return Fault.unknown(
+  private static ValidationError unknown(String name, List<String> known) {
+    return ValidationError.unknown(
         ProblemType.UNKNOWN_PARAMETER,
         name.isEmpty() ? "?" : name,
         "There is no parameter %s here.".formatted(Quoted.of(name)),
-        Nearest.to(name, known),
+        ClosestName.to(name, known),
         "There are " + String.join(", ", known) + ".");
   }
 
-  private static Fault repeated(String name) {
-    return Fault.of(
+  private static ValidationError repeated(String name) {
+    return ValidationError.of(
         ProblemType.REPEATED_PARAMETER, name, name + " comes more than once. Give it only once.");
   }
 
@@ -115,8 +115,8 @@ public final class Parameters {
   }
 
   /** What was wrong so far; readers add what they find. */
-  public Faults faults() {
-    return faults;
+  public ValidationErrors errors() {
+    return errors;
   }
 
   /**

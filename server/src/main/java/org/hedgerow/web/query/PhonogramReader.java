@@ -20,11 +20,11 @@ public final class PhonogramReader {
   private static final String FIRST = "1";
 
   private final Catalogue catalogue;
-  private final Faults faults;
+  private final ValidationErrors errors;
 
-  public PhonogramReader(Catalogue catalogue, Faults faults) {
+  public PhonogramReader(Catalogue catalogue, ValidationErrors errors) {
     this.catalogue = catalogue;
-    this.faults = faults;
+    this.errors = errors;
   }
 
   /**
@@ -42,7 +42,7 @@ public final class PhonogramReader {
   }
 
   private void valueOfNothing() {
-    faults.invalid("value", "value needs a phonogram. Say which one, or leave value out.");
+    errors.invalid("value", "value needs a phonogram. Say which one, or leave value out.");
   }
 
   /**
@@ -68,44 +68,45 @@ public final class PhonogramReader {
   private Optional<List<Correspondence>> values(String parameter, String grapheme) {
     List<Correspondence> values = catalogue.values(grapheme);
     if (values.isEmpty()) {
-      faults.add(unknown(parameter, grapheme));
+      errors.add(unknown(parameter, grapheme));
       return Optional.empty();
     }
     return Optional.of(values);
   }
 
-  private Fault unknown(String parameter, String grapheme) {
-    return Fault.unknown(
+  private ValidationError unknown(String parameter, String grapheme) {
+    return ValidationError.unknown(
         ProblemType.UNKNOWN_PHONOGRAM,
         parameter,
         "There is no phonogram %s.".formatted(Quoted.of(grapheme)),
         Optional.of(grapheme)
             .filter(text -> LETTERS.matcher(text).matches())
-            .flatMap(text -> Nearest.closest(text, catalogue.phonograms())),
+            .flatMap(text -> ClosestName.closest(text, catalogue.phonograms())),
         "Phonograms are letters that spell one sound, such as oa, igh or i-e.");
   }
 
   private Optional<Correspondence> numbered(
       String parameter, List<Correspondence> values, String number) {
     if (!NUMBER.matcher(number).matches()) {
-      faults.invalid(
+      errors.invalid(
           parameter,
           "%s is no number of a value. %s".formatted(Quoted.of(number), numbers(values)));
       return Optional.empty();
     }
     int index = Integer.parseInt(number) - 1;
     if (index < 0 || index >= values.size()) {
-      faults.add(unknownValue(parameter, values, index));
+      errors.add(unknownValue(parameter, values, index));
       return Optional.empty();
     }
     return Optional.of(values.get(index));
   }
 
-  private static Fault unknownValue(String parameter, List<Correspondence> values, int index) {
+  private static ValidationError unknownValue(
+      String parameter, List<Correspondence> values, int index) {
     String message =
         "%s has no value %d. %s".formatted(values.get(0).grapheme(), index + 1, numbers(values));
     String nearest = index < 0 ? FIRST : String.valueOf(values.size());
-    return new Fault(ProblemType.UNKNOWN_VALUE, parameter, message, Optional.of(nearest));
+    return new ValidationError(ProblemType.UNKNOWN_VALUE, parameter, message, Optional.of(nearest));
   }
 
   /** {@code It has 1 (moon), 2 (wool).} */

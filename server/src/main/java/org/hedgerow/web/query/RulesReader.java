@@ -22,11 +22,11 @@ public final class RulesReader {
   private static final String OFF = "no-";
 
   private final RuleSets sets;
-  private final Faults faults;
+  private final ValidationErrors errors;
 
-  public RulesReader(RuleSets sets, Faults faults) {
+  public RulesReader(RuleSets sets, ValidationErrors errors) {
     this.sets = sets;
-    this.faults = faults;
+    this.errors = errors;
   }
 
   /** The rules of the set that the text names, else the default; with switches turned. */
@@ -48,10 +48,10 @@ public final class RulesReader {
     boolean on = !name.startsWith(OFF);
     Optional<Switch> named = Switch.labelled(on ? name : name.substring(OFF.length()));
     if (sets.named(name).isPresent()) {
-      faults.invalid(
+      errors.invalid(
           parameter, "Name one set of rules only, and name it first: “%s,…”.".formatted(name));
     } else if (named.isEmpty()) {
-      faults.add(unknown(parameter, name));
+      errors.add(unknown(parameter, name));
     } else if (turned.getOrDefault(named.get(), on) != on) {
       bothWays(parameter, named.get());
     } else {
@@ -59,16 +59,16 @@ public final class RulesReader {
     }
   }
 
-  private Fault unknown(String parameter, String name) {
+  private ValidationError unknown(String parameter, String name) {
     List<String> labels = new ArrayList<>(sets.names());
     for (Switch each : Switch.values()) {
       labels.addAll(List.of(each.label(), OFF + each.label()));
     }
-    return Fault.unknown(
+    return ValidationError.unknown(
         ProblemType.UNKNOWN_RULE,
         parameter,
         "There is no reading rule %s.".formatted(Quoted.of(name)),
-        Nearest.to(name.toLowerCase(Locale.ROOT), labels),
+        ClosestName.to(name.toLowerCase(Locale.ROOT), labels),
         "There are the sets %s, and %s, each also with no- before it."
             .formatted(
                 String.join(", ", sets.names()),
@@ -76,6 +76,6 @@ public final class RulesReader {
   }
 
   private void bothWays(String parameter, Switch named) {
-    faults.invalid(parameter, "%s is turned both on and off. Choose one.".formatted(named.label()));
+    errors.invalid(parameter, "%s is turned both on and off. Choose one.".formatted(named.label()));
   }
 }

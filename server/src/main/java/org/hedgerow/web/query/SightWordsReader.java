@@ -12,11 +12,11 @@ import org.hedgerow.reading.SightWords;
 public final class SightWordsReader {
 
   private final SightWordSets sets;
-  private final Faults faults;
+  private final ValidationErrors errors;
 
-  public SightWordsReader(SightWordSets sets, Faults faults) {
+  public SightWordsReader(SightWordSets sets, ValidationErrors errors) {
     this.sets = sets;
-    this.faults = faults;
+    this.errors = errors;
   }
 
   /**
@@ -27,7 +27,7 @@ public final class SightWordsReader {
     return chosen(parameter, text).map(SightWords::asSet).orElse(Set.of());
   }
 
-  /** The set itself, for those who say which it was; empty for {@code none} and after a fault. */
+  /** The set itself, for those who say which it was; empty for {@code none} and after an error. */
   public Optional<SightWords> chosen(String parameter, Optional<String> text) {
     Optional<String> name = text.map(String::strip);
     if (name.isEmpty()) {
@@ -43,12 +43,12 @@ public final class SightWordsReader {
   private void unknown(String parameter, String name) {
     List<String> names = new ArrayList<>(sets.names());
     names.add(SightWordSets.NO_WORDS);
-    Optional<String> nearest = Nearest.to(name.toLowerCase(Locale.ROOT), names);
+    Optional<String> nearest = ClosestName.to(name.toLowerCase(Locale.ROOT), names);
     String advice =
         nearest
             .map("Did you mean “%s”?"::formatted)
             .orElse("There are %s.".formatted(String.join(", ", names)));
-    faults.invalid(
+    errors.invalid(
         parameter,
         "There is no set of sight words %s. %s".formatted(Quoted.of(name), advice),
         nearest);

@@ -16,18 +16,18 @@ import org.hedgerow.web.problems.ProblemType;
 public final class SoundNameReader {
 
   private final AccentCatalogue accent;
-  private final Faults faults;
+  private final ValidationErrors errors;
 
-  public SoundNameReader(AccentCatalogue accent, Faults faults) {
+  public SoundNameReader(AccentCatalogue accent, ValidationErrors errors) {
     this.accent = accent;
-    this.faults = faults;
+    this.errors = errors;
   }
 
   /** One sound; empty if the accent has none of this name. */
   public Optional<Sound> one(String parameter, String name) {
     List<Sound> sounds = all(parameter, name);
     if (sounds.size() > 1) {
-      faults.invalid(parameter, "These are several sounds. Ask for one at a time.");
+      errors.invalid(parameter, "These are several sounds. Ask for one at a time.");
       return Optional.empty();
     }
     return sounds.stream().findFirst();
@@ -38,14 +38,14 @@ public final class SoundNameReader {
     try {
       return new SoundReader(accent.accent()).read(names);
     } catch (UnknownSoundException unknown) {
-      faults.add(fault(parameter, unknown));
+      errors.add(error(parameter, unknown));
       return List.of();
     }
   }
 
-  private Fault fault(String parameter, UnknownSoundException unknown) {
+  private ValidationError error(String parameter, UnknownSoundException unknown) {
     String tag = accent.accent().tag();
-    return Fault.unknown(
+    return ValidationError.unknown(
         ProblemType.UNKNOWN_SOUND,
         parameter,
         unknown.isRead()

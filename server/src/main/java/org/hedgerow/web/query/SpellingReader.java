@@ -8,12 +8,12 @@ import org.hedgerow.web.problems.ProblemType;
 public final class SpellingReader {
 
   /** The longest word that is read, in letters. */
-  public static final int LONGEST = 40;
+  public static final int MAX_LENGTH = 40;
 
-  private final Faults faults;
+  private final ValidationErrors errors;
 
-  public SpellingReader(Faults faults) {
-    this.faults = faults;
+  public SpellingReader(ValidationErrors errors) {
+    this.errors = errors;
   }
 
   /** The word in small letters; empty if it is none. */
@@ -21,7 +21,7 @@ public final class SpellingReader {
     String word = text.strip();
     Optional<String> obstacle = obstacle(word);
     obstacle.ifPresent(
-        message -> faults.add(Fault.of(ProblemType.INVALID_WORD, parameter, message)));
+        message -> errors.add(ValidationError.of(ProblemType.INVALID_WORD, parameter, message)));
     return obstacle.isPresent() ? Optional.empty() : Optional.of(word.toLowerCase(Locale.ROOT));
   }
 
@@ -29,9 +29,9 @@ public final class SpellingReader {
     if (word.isEmpty()) {
       return Optional.of("The word is empty. Give it at least one letter.");
     }
-    if (word.length() > LONGEST) {
+    if (word.length() > MAX_LENGTH) {
       return Optional.of(
-          "%s is too long. A word has at most %d letters.".formatted(Quoted.of(word), LONGEST));
+          "%s is too long. A word has at most %d letters.".formatted(Quoted.of(word), MAX_LENGTH));
     }
     return word.codePoints()
         .filter(character -> !isLetter(character))

@@ -18,12 +18,12 @@ final class StepReader {
 
   private final Plans plans;
   private final String accent;
-  private final Faults faults;
+  private final ValidationErrors errors;
 
-  StepReader(Plans plans, String accent, Faults faults) {
+  StepReader(Plans plans, String accent, ValidationErrors errors) {
     this.plans = plans;
     this.accent = accent;
-    this.faults = faults;
+    this.errors = errors;
   }
 
   /**
@@ -40,7 +40,7 @@ final class StepReader {
     String[] parts = text.strip().toLowerCase(Locale.ROOT).split(BEFORE_NUMBER, 2);
     Optional<Sequence> sequence = plans.sequence(parts[0].strip(), accent);
     if (sequence.isEmpty()) {
-      faults.add(unknown(parameter, parts[0]));
+      errors.add(unknown(parameter, parts[0]));
     }
     return sequence.flatMap(found -> step(parameter, found, parts[1].strip()));
   }
@@ -48,24 +48,25 @@ final class StepReader {
   private Optional<Step> step(String parameter, Sequence sequence, String number) {
     int last = sequence.steps().size();
     if (!number.matches("[1-9][0-9]{0,3}") || Integer.parseInt(number) > last) {
-      faults.add(unknownStep(parameter, sequence, number, last));
+      errors.add(unknownStep(parameter, sequence, number, last));
       return Optional.empty();
     }
     int step = Integer.parseInt(number);
     return Optional.of(new Step(sequence.name() + BEFORE_NUMBER + step, sequence.taughtBy(step)));
   }
 
-  private Fault unknown(String parameter, String name) {
+  private ValidationError unknown(String parameter, String name) {
     List<Sequence> sequences = plans.sequences(accent);
     String message =
         "There is no sequence %s. There are %s; write a step as in ours:12."
             .formatted(
                 Quoted.of(name), sequences.stream().map(Sequence::name).collect(joining(", ")));
-    return Fault.of(ProblemType.UNKNOWN_SEQUENCE, parameter, message);
+    return ValidationError.of(ProblemType.UNKNOWN_SEQUENCE, parameter, message);
   }
 
-  private static Fault unknownStep(String parameter, Sequence sequence, String number, int last) {
-    return Fault.of(
+  private static ValidationError unknownStep(
+      String parameter, Sequence sequence, String number, int last) {
+    return ValidationError.of(
         ProblemType.UNKNOWN_SEQUENCE,
         parameter,
         "The sequence %s has no step %s. Its steps are 1 to %d."

@@ -27,10 +27,10 @@ public final class TaughtReader {
   /**
    * @param accent the tag of the accent in which steps are worked out
    */
-  public TaughtReader(Lexicon lexicon, String accent, Faults faults) {
+  public TaughtReader(Lexicon lexicon, String accent, ValidationErrors errors) {
     this.catalogue = lexicon.catalogue();
-    this.phonograms = new PhonogramReader(catalogue, faults);
-    this.steps = new StepReader(lexicon.plans(), accent, faults);
+    this.phonograms = new PhonogramReader(catalogue, errors);
+    this.steps = new StepReader(lexicon.plans(), accent, errors);
   }
 
   /** The values in a list with commas: {@code sh,ch,oo2}. */
@@ -44,7 +44,7 @@ public final class TaughtReader {
     return taught;
   }
 
-  /** The values in a list, each fault with its place: {@code taught[2]}. */
+  /** The values in a list, each error with its place: {@code taught[2]}. */
   public Set<Correspondence> readEach(String parameter, List<String> names) {
     Set<Correspondence> taught = new LinkedHashSet<>();
     for (int i = 0; i < names.size(); i++) {

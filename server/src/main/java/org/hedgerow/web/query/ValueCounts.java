@@ -2,7 +2,7 @@ package org.hedgerow.web.query;
 
 import java.util.HashMap;
 import java.util.Map;
-import org.hedgerow.caching.Memo;
+import org.hedgerow.caching.ComputingCache;
 import org.hedgerow.lexicon.Lexicon;
 import org.hedgerow.lexicon.Tally;
 import org.hedgerow.lexicon.WordQuery;
@@ -17,7 +17,8 @@ public final class ValueCounts {
 
   private static final int ACCENTS_AT_ONCE = 20;
 
-  private final Memo<Key, Map<Correspondence, Tally>> counts = Memo.ofSize(ACCENTS_AT_ONCE);
+  private final ComputingCache<Key, Map<Correspondence, Tally>> counts =
+      ComputingCache.ofSize(ACCENTS_AT_ONCE);
 
   private record Key(int edition, String accent) {}
 

@@ -7,18 +7,18 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
 import org.hedgerow.accounts.Actor;
-import org.hedgerow.accounts.RefusedException;
+import org.hedgerow.accounts.RejectedException;
 import org.hedgerow.review.ConflictException;
 import org.hedgerow.review.Content;
 import org.hedgerow.review.Contribution;
 import org.hedgerow.review.Decision;
 import org.hedgerow.review.Reviews;
-import org.hedgerow.review.StaleException;
-import org.hedgerow.web.http.Differing;
+import org.hedgerow.review.StaleRevisionException;
+import org.hedgerow.web.http.FieldDifference;
 import org.hedgerow.web.problems.Problem;
 import org.hedgerow.web.problems.ProblemType;
 
-/** Does something to a contribution; whoever comes too late is shown what has happened. */
+/** Runs a review command and turns its conflicts into problems that show the present state. */
 final class Attempts {
   private final Reviews reviews;
   private final ProposalJson proposals;
@@ -43,21 +43,23 @@ final class Attempts {
   <R> R at(Sent sent, Supplier<R> verb) {
     try {
       return verb.get();
-    } catch (StaleException stale) {
+    } catch (StaleRevisionException stale) {
       throw stale(stale, sent).exception();
     } catch (ConflictException conflict) {
       throw conflict(conflict, sent.actor()).exception();
-    } catch (RefusedException refused) {
-      throw ProposalFaults.problem(refused.faults()).exception();
+    } catch (RejectedException refused) {
+      throw ProposalErrors.problem(refused.errors()).exception();
     }
   }
 
-  private Problem stale(StaleException stale, Sent sent) {
+  private Problem stale(StaleRevisionException stale, Sent sent) {
     Contribution present = stale.present();
-    List<Differing> changed = new ArrayList<>();
-    changed.add(Differing.revision(sent.revision(), present.revision()));
+    List<FieldDifference> changed = new ArrayList<>();
+    changed.add(FieldDifference.revision(sent.revision(), present.revision()));
     sent.content()
-        .map(yours -> Differing.between(proposals.tree(yours), proposals.tree(present.content())))
+        .map(
+            yours ->
+                FieldDifference.between(proposals.tree(yours), proposals.tree(present.content())))
         .ifPresent(changed::addAll);
     Map<String, Object> members = new LinkedHashMap<>();
     members.put("present", view(present));

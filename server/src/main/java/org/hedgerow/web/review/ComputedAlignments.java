@@ -9,7 +9,7 @@ import org.hedgerow.phonics.Sound;
 import org.hedgerow.phonics.SoundReader;
 import org.hedgerow.phonics.Span;
 import org.hedgerow.phonics.UnknownSoundException;
-import org.hedgerow.review.Piece;
+import org.hedgerow.review.LetterGroup;
 
 /** What the machine makes of letters and sounds. */
 record ComputedAlignments(Lexicon lexicon) {
@@ -28,7 +28,7 @@ record ComputedAlignments(Lexicon lexicon) {
   }
 
   /** The pieces that the machine proposes; none where it can’t. */
-  List<Piece> proposed(String spelling, String accent, List<Sound> sounds) {
+  List<LetterGroup> proposed(String spelling, String accent, List<Sound> sounds) {
     return spelling.matches("[a-z]{1,40}")
         ? lexicon
             .aligner(accent)
@@ -39,7 +39,7 @@ record ComputedAlignments(Lexicon lexicon) {
   }
 
   /** The pieces that the bank has for a word said so, else those that the machine proposes. */
-  List<Piece> present(String spelling, String accent, List<Sound> sounds) {
+  List<LetterGroup> present(String spelling, String accent, List<Sound> sounds) {
     return lexicon.word(spelling).stream()
         .flatMap(word -> word.pronunciations().stream())
         .filter(said -> said.accent().equals(accent) && said.sounds().equals(sounds))
@@ -49,11 +49,11 @@ record ComputedAlignments(Lexicon lexicon) {
         .orElseGet(() -> proposed(spelling, accent, sounds));
   }
 
-  static List<Piece> pieces(Alignment alignment) {
+  static List<LetterGroup> pieces(Alignment alignment) {
     return alignment.spans().stream().map(ComputedAlignments::piece).toList();
   }
 
-  private static Piece piece(Span span) {
-    return new Piece(span.letters(), Sound.spaced(span.sounds()));
+  private static LetterGroup piece(Span span) {
+    return new LetterGroup(span.letters(), Sound.spaced(span.sounds()));
   }
 }

@@ -13,13 +13,13 @@ import org.hedgerow.review.Proposal;
 import org.hedgerow.web.JsonBody;
 import org.hedgerow.web.problems.Problem;
 import org.hedgerow.web.problems.ProblemType;
-import org.hedgerow.web.query.Faults;
+import org.hedgerow.web.query.ValidationErrors;
 import org.jspecify.annotations.Nullable;
 
 /** Reads what contributions say. A draft may lack anything, but isn't endless. */
 final class ContentBodyReader {
   /** In bytes; twenty pronunciations of the longest word, aligned by hand, fit in. */
-  private static final int MOST_BYTES = 100_000;
+  private static final int MAX_BYTES = 100_000;
 
   private final JsonBody bodies;
   private final Supplier<Lexicon> newest;
@@ -52,7 +52,7 @@ final class ContentBodyReader {
 
   private <T> T read(Context context, Class<T> type) {
     T body = bodies.read(context, type);
-    if (context.bodyAsBytes().length > MOST_BYTES) {
+    if (context.bodyAsBytes().length > MAX_BYTES) {
       throw Problem.of(
               ProblemType.BODY_TOO_LARGE,
               "A contribution may have at most a hundred thousand bytes.")
@@ -63,13 +63,13 @@ final class ContentBodyReader {
 
   private Content content(
       @Nullable Proposal proposal, @Nullable String wantedFor, @Nullable String note) {
-    Faults faults = Faults.ofBody();
+    ValidationErrors errors = ValidationErrors.ofBody();
     ProposalContext frame =
-        ProposalContext.read(newest.get(), wantedFor, "wantedFor", note, "note", faults);
+        ProposalContext.read(newest.get(), wantedFor, "wantedFor", note, "note", errors);
     if (proposal == null) {
-      faults.invalid("proposal", "There is no proposal. Say what is to change.");
+      errors.invalid("proposal", "There is no proposal. Say what is to change.");
     }
-    faults.throwIfAny();
+    errors.throwIfAny();
     return frame.around(requireNonNull(proposal));
   }
 }

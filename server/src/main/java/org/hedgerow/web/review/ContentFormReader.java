@@ -6,17 +6,17 @@ import java.util.Optional;
 import org.hedgerow.lexicon.Lexicon;
 import org.hedgerow.phonics.Sound;
 import org.hedgerow.review.Content;
-import org.hedgerow.review.Kind;
-import org.hedgerow.review.Labels;
+import org.hedgerow.review.ContributionKind;
 import org.hedgerow.review.NewPicture;
 import org.hedgerow.review.NewPronunciation;
 import org.hedgerow.review.NewSentence;
 import org.hedgerow.review.NewWord;
 import org.hedgerow.review.Proposal;
+import org.hedgerow.review.ProposedPronunciation;
 import org.hedgerow.review.Realignment;
 import org.hedgerow.review.Retag;
-import org.hedgerow.review.Saying;
 import org.hedgerow.review.Withdrawal;
+import org.hedgerow.review.WordLabels;
 
 /** Reads what a form says. */
 final class ContentFormReader {
@@ -28,11 +28,11 @@ final class ContentFormReader {
     this.fields = fields;
   }
 
-  Content read(Kind kind) {
+  Content read(ContributionKind kind) {
     return new Content(proposal(kind), fields.text("wantedFor"), fields.text("note"));
   }
 
-  private Proposal proposal(Kind kind) {
+  private Proposal proposal(ContributionKind kind) {
     String spelling = fields.text("spelling").toLowerCase(Locale.ROOT);
     return switch (kind) {
       case WORD -> new NewWord(spelling, sayings(spelling), labels());
@@ -53,22 +53,23 @@ final class ContentFormReader {
     };
   }
 
-  private List<Saying> sayings(String spelling) {
-    SayingReader reader = new SayingReader(lexicon, fields, spelling);
-    List<Saying> all = reader.all();
+  private List<ProposedPronunciation> sayings(String spelling) {
+    ProposedPronunciationReader reader = new ProposedPronunciationReader(lexicon, fields, spelling);
+    List<ProposedPronunciation> all = reader.all();
     return all.isEmpty() ? List.of(reader.read(0)) : all;
   }
 
-  private Saying saying(String spelling) {
-    return new SayingReader(lexicon, fields, spelling).read(0);
+  private ProposedPronunciation saying(String spelling) {
+    return new ProposedPronunciationReader(lexicon, fields, spelling).read(0);
   }
 
   /** What is put right is a pronunciation of the bank's, and always by hand. */
-  private Saying aligned(String spelling) {
-    Saying chosen = saying(spelling);
+  private ProposedPronunciation aligned(String spelling) {
+    ProposedPronunciation chosen = saying(spelling);
     String[] said = fields.text("said").split(" ", 2);
     boolean another = said.length == 2 && !fields.text("said").equals(fields.text("said-before"));
-    Saying wanted = another ? new Saying(said[0], said[1], List.of()) : chosen;
+    ProposedPronunciation wanted =
+        another ? new ProposedPronunciation(said[0], said[1], List.of()) : chosen;
     if (!wanted.spans().isEmpty()) {
       return wanted;
     }
@@ -76,14 +77,14 @@ final class ContentFormReader {
     Optional<List<Sound>> sounds = alignments.sounds(wanted.accent(), wanted.sounds());
     return sounds.isEmpty()
         ? wanted
-        : new Saying(
+        : new ProposedPronunciation(
             wanted.accent(),
             wanted.sounds(),
             alignments.present(spelling, wanted.accent(), sounds.get()));
   }
 
-  private Labels labels() {
-    return new Labels(
+  private WordLabels labels() {
+    return new WordLabels(
         level("commonness"),
         level("picturable"),
         fields.all("partsOfSpeech").stream().filter(part -> !part.isEmpty()).toList(),

@@ -47,6 +47,6 @@ final class ContributionAnswer {
                 proposals.tree(contribution.proposal()),
                 Optional.of(dossier.decisions().stream().map(DecisionView::of).toList()),
                 Optional.of(views(dossier.others())),
-                Optional.of(ProposalFaults.errors(dossier.faults()))));
+                Optional.of(ProposalErrors.errors(dossier.errors()))));
   }
 }

@@ -1,5 +1,6 @@
 package org.hedgerow.web.review;
 
+import com.fasterxml.jackson.annotation.JsonProperty;
 import java.util.List;
 import org.hedgerow.review.Content;
 import org.hedgerow.review.Contribution;
@@ -21,15 +22,15 @@ final class ContributionChecks {
   /**
    * The answer.
    *
-   * @param faults because of which it can't be submitted
+   * @param errors because of which it can't be submitted
    * @param serves the values whose lists would gain by it
    * @param waiting numbers of contributions about the same that wait for a decision
    */
   record View(
       String verdict,
-      List<ParameterError> faults,
+      @JsonProperty("faults") List<ParameterError> errors,
       List<String> serves,
-      List<RemarkView> findings,
+      List<ContributionFindingView> findings,
       List<Integer> waiting) {}
 
   void check(ApiRequest request) {
@@ -40,14 +41,15 @@ final class ContributionChecks {
         .json(
             new View(
                 verdict(result).label(),
-                ProposalFaults.errors(result.faults()),
+                ProposalErrors.errors(result.errors()),
                 result.examination().map(Examination::serves).orElse(List.of()),
-                RemarkView.all(result.examination().map(Examination::remarks).orElse(List.of())),
+                ContributionFindingView.all(
+                    result.examination().map(Examination::remarks).orElse(List.of())),
                 result.waiting().stream().map(Contribution::id).toList()));
   }
 
   static RowVerdict verdict(SubmitMany.Result result) {
-    if (!result.faults().isEmpty()) {
+    if (!result.errors().isEmpty()) {
       return RowVerdict.REFUSED;
     }
     if (!result.waiting().isEmpty()) {

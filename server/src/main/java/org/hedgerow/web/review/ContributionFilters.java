@@ -8,22 +8,22 @@ import java.util.OptionalInt;
 import java.util.Set;
 import java.util.function.Function;
 import org.hedgerow.accounts.Actor;
+import org.hedgerow.review.ContributionKind;
 import org.hedgerow.review.ContributionQuery;
-import org.hedgerow.review.Kind;
-import org.hedgerow.review.State;
+import org.hedgerow.review.ContributionState;
 import org.hedgerow.web.problems.ProblemType;
-import org.hedgerow.web.query.Fault;
 import org.hedgerow.web.query.Parameters;
 import org.hedgerow.web.query.Quoted;
+import org.hedgerow.web.query.ValidationError;
 
 /** Reads which contributions somebody wants to see. */
 final class ContributionFilters {
   static final List<String> NAMES =
       List.of("state", "kind", "author", "serves", "about", "after", "limit");
 
-  private static final int USUAL = 50;
-  private static final int MOST = 200;
-  private static final int LONGEST_SUBJECT = 300;
+  private static final int DEFAULT = 50;
+  private static final int MAX = 200;
+  private static final int MAX_SUBJECT_LENGTH = 300;
 
   private final Parameters parameters;
   private final Actor actor;
@@ -46,17 +46,22 @@ final class ContributionFilters {
 
   int limit() {
     OptionalInt limit = number("limit");
-    if (limit.orElse(USUAL) > MOST) {
-      invalid("limit", "limit must be a whole number from 1 to %d.".formatted(MOST));
-      return MOST;
+    if (limit.orElse(DEFAULT) > MAX) {
+      invalid("limit", "limit must be a whole number from 1 to %d.".formatted(MAX));
+      return MAX;
     }
-    return limit.orElse(USUAL);
+    return limit.orElse(DEFAULT);
   }
 
-  private Set<State> states() {
-    Set<State> states = EnumSet.noneOf(State.class);
+  private Set<ContributionState> states() {
+    Set<ContributionState> states = EnumSet.noneOf(ContributionState.class);
     for (String label : parameters.text("state").map(text -> text.split(",", -1)).orElse(NONE)) {
-      named("state", label.strip(), State::labelled, State.values(), State::label)
+      named(
+              "state",
+              label.strip(),
+              ContributionState::labelled,
+              ContributionState.values(),
+              ContributionState::label)
           .ifPresent(states::add);
     }
     return states;
@@ -64,10 +69,17 @@ final class ContributionFilters {
 
   private static final String[] NONE = {};
 
-  private Optional<Kind> kind() {
+  private Optional<ContributionKind> kind() {
     return parameters
         .text("kind")
-        .flatMap(label -> named("kind", label, Kind::labelled, Kind.values(), Kind::label));
+        .flatMap(
+            label ->
+                named(
+                    "kind",
+                    label,
+                    ContributionKind::labelled,
+                    ContributionKind.values(),
+                    ContributionKind::label));
   }
 
   private <T> Optional<T> named(
@@ -110,7 +122,7 @@ final class ContributionFilters {
   private Optional<String> about() {
     Optional<String> about = parameters.text("about");
     if (about
-        .filter(text -> text.length() > LONGEST_SUBJECT || text.indexOf('\0') >= 0)
+        .filter(text -> text.length() > MAX_SUBJECT_LENGTH || text.indexOf('\0') >= 0)
         .isPresent()) {
       invalid("about", "about must be a word or a sentence of the bank.");
       return Optional.empty();
@@ -133,9 +145,9 @@ final class ContributionFilters {
   private void notANumber(String parameter, String text) {
     if (parameter.equals("after")) {
       parameters
-          .faults()
+          .errors()
           .add(
-              Fault.of(
+              ValidationError.of(
                   ProblemType.INVALID_CURSOR,
                   parameter,
                   "%s is no place in this list. Take the next of the answer before."
@@ -149,6 +161,6 @@ final class ContributionFilters {
   }
 
   private void invalid(String parameter, String message) {
-    parameters.faults().invalid(parameter, message);
+    parameters.errors().invalid(parameter, message);
   }
 }

@@ -4,29 +4,29 @@ import io.javalin.http.Context;
 import io.javalin.http.Header;
 import java.util.Optional;
 import org.hedgerow.accounts.Actor;
-import org.hedgerow.accounts.NothingThereException;
+import org.hedgerow.accounts.NotFoundException;
 import org.hedgerow.accounts.Role;
 import org.hedgerow.lexicon.Lexicon;
 import org.hedgerow.review.ConflictException;
 import org.hedgerow.review.Contribution;
 import org.hedgerow.review.NewPicture;
 import org.hedgerow.review.Reviews.Dossier;
-import org.hedgerow.review.StaleException;
+import org.hedgerow.review.StaleRevisionException;
 import org.hedgerow.review.Upload;
 import org.hedgerow.web.http.PictureAnswer;
 
 /** One's own contributions, and each of anybody's. */
 final class ContributionPages {
-  private final ReviewDesk desk;
+  private final ReviewPageSupport desk;
   private final DraftPages drafts;
 
-  ContributionPages(ReviewDesk desk, DraftPages drafts) {
+  ContributionPages(ReviewPageSupport desk, DraftPages drafts) {
     this.desk = desk;
     this.drafts = drafts;
   }
 
   void list(Context context) {
-    desk.show(context, "review/contributions.jte", new MineMaker(desk).page(context));
+    desk.show(context, "review/contributions.jte", new OwnContributionsMaker(desk).page(context));
   }
 
   void show(Context context) {
@@ -35,7 +35,7 @@ final class ContributionPages {
     if (mine && dossier.contribution().state().isOpen()) {
       drafts.edit(context, dossier);
     } else {
-      show(context, dossier, News.of(done(context)), "");
+      show(context, dossier, Confirmation.of(done(context)), "");
     }
   }
 
@@ -44,7 +44,7 @@ final class ContributionPages {
   }
 
   private Dossier dossier(Context context) {
-    return desk.review().reviews().open(desk.actor(context), ReviewDesk.id(context));
+    return desk.review().reviews().open(desk.actor(context), ReviewPageSupport.id(context));
   }
 
   private boolean isMine(Context context, Contribution contribution) {
@@ -73,10 +73,10 @@ final class ContributionPages {
             dossier.decisions().stream()
                 .map(each -> EventView.of(each, contribution.revision()))
                 .toList(),
-            new Values(lexicon)
+            new ValueOptions(lexicon)
                 .fitted(
                     contribution.serves(),
-                    SideMaker.verdict(contribution.kind(), contribution.remarks())),
+                    DraftVerdictMaker.verdict(contribution.kind(), contribution.remarks())),
             mine,
             !mine && desk.actor(context).role().allows(Role.REVIEWER),
             news,
@@ -85,7 +85,7 @@ final class ContributionPages {
 
   void takeBack(Context context) {
     Fields fields = Fields.of(context);
-    int id = ReviewDesk.id(context);
+    int id = ReviewPageSupport.id(context);
     orTell(
         context,
         () -> {
@@ -96,7 +96,7 @@ final class ContributionPages {
 
   void discard(Context context) {
     Fields fields = Fields.of(context);
-    int id = ReviewDesk.id(context);
+    int id = ReviewPageSupport.id(context);
     orTell(
         context,
         () -> {
@@ -109,7 +109,7 @@ final class ContributionPages {
   private void orTell(Context context, Runnable work) {
     try {
       work.run();
-    } catch (StaleException stale) {
+    } catch (StaleRevisionException stale) {
       context.status(412);
       show(context, dossier(context), "", "It has been changed meanwhile. This is how it is now.");
     } catch (ConflictException conflict) {
@@ -124,7 +124,7 @@ final class ContributionPages {
     Upload upload =
         upload(dossier(context).contribution())
             .flatMap(id -> desk.review().reviews().upload(actor, id))
-            .orElseThrow(() -> new NothingThereException("The picture"));
+            .orElseThrow(() -> new NotFoundException("The picture"));
     context.header(Header.CACHE_CONTROL, "private, max-age=3600");
     PictureAnswer.send(context, upload.picture().mediaType(), upload.picture().content());
   }

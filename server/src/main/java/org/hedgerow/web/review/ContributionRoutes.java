@@ -14,17 +14,17 @@ import org.hedgerow.web.RouteGroup;
 import org.hedgerow.web.Routes;
 import org.hedgerow.web.http.Format;
 import org.hedgerow.web.http.StrictHandler;
-import org.hedgerow.web.security.Once;
-import org.hedgerow.web.security.Pace;
-import org.hedgerow.web.security.Paces;
+import org.hedgerow.web.security.IdempotentRequests;
+import org.hedgerow.web.security.RateLimit;
+import org.hedgerow.web.security.RateLimits;
 
 /** The table of routes for what people propose and what reviewers decide. */
 public final class ContributionRoutes implements RouteGroup {
   private static final String ALL = Routes.API + "/contributions";
   private static final String ONE = ALL + "/{id}";
 
-  private final Paces paces;
-  private final Once once;
+  private final RateLimits paces;
+  private final IdempotentRequests once;
   private final Contributions contributions;
   private final Submissions submissions;
   private final DecisionHandlers decisions;
@@ -44,8 +44,8 @@ public final class ContributionRoutes implements RouteGroup {
       ReviewServices services,
       Supplier<Lexicon> newest,
       Function<byte[], CleanPicture> pictures,
-      Paces paces,
-      Once once,
+      RateLimits paces,
+      IdempotentRequests once,
       ObjectMapper mapper) {
     this.paces = paces;
     this.once = once;
@@ -105,7 +105,7 @@ public final class ContributionRoutes implements RouteGroup {
     return request -> once.run(request.context(), payload, () -> step.take(request));
   }
 
-  private static StrictHandler.Step paced(Pace pace, StrictHandler.Step step) {
+  private static StrictHandler.Step paced(RateLimit pace, StrictHandler.Step step) {
     return request -> {
       pace.count(request.context());
       step.take(request);

@@ -23,7 +23,7 @@ final class ContributionTables {
 
   private static final String CSV = "text/csv";
   private static final LimitedBody BODY =
-      new LimitedBody(WordTables.MOST_BYTES, TableReader.TOO_LARGE);
+      new LimitedBody(WordTables.MAX_BYTES, TableReader.TOO_LARGE);
 
   private final SubmitMany submitMany;
   private final Supplier<Lexicon> newest;
@@ -57,7 +57,7 @@ final class ContributionTables {
 
   void judge(ApiRequest request) {
     boolean submit = submit(request.parameters());
-    request.parameters().faults().throwIfAny();
+    request.parameters().errors().throwIfAny();
     requireCsv(request);
     Table table = new TableReader().read(payload(request.context()));
     RowReader reader = new RowReader(newest.get());
@@ -74,7 +74,7 @@ final class ContributionTables {
     Optional<String> text = parameters.text("submit");
     if (text.filter(value -> !List.of("true", "false").contains(value)).isPresent()) {
       parameters
-          .faults()
+          .errors()
           .invalid(
               "submit", "submit must be true or false, not %s.".formatted(Quoted.of(text.get())));
     }

@@ -1,6 +1,7 @@
 package org.hedgerow.web.review;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
+import com.fasterxml.jackson.annotation.JsonProperty;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.time.Instant;
 import java.util.List;
@@ -15,7 +16,7 @@ import org.hedgerow.web.problems.ParameterError;
  * @param edition in which it was published
  * @param decisions the oldest first; left out in lists, as what follows
  * @param others that wait for a decision about the same
- * @param faults because of which it can't be submitted or approved
+ * @param errors because of which it can't be submitted or approved
  */
 @JsonInclude(JsonInclude.Include.NON_ABSENT)
 record ContributionView(
@@ -31,11 +32,11 @@ record ContributionView(
     Instant changed,
     Optional<Instant> submitted,
     List<String> serves,
-    List<RemarkView> findings,
+    List<ContributionFindingView> findings,
     OptionalInt edition,
     Optional<List<DecisionView>> decisions,
     Optional<List<ContributionView>> others,
-    Optional<List<ParameterError>> faults) {
+    @JsonProperty("faults") Optional<List<ParameterError>> errors) {
 
   /** As it stands in lists. */
   static ContributionView of(Contribution contribution, JsonNode proposal) {
@@ -47,7 +48,7 @@ record ContributionView(
       JsonNode proposal,
       Optional<List<DecisionView>> decisions,
       Optional<List<ContributionView>> others,
-      Optional<List<ParameterError>> faults) {
+      Optional<List<ParameterError>> errors) {
     return new ContributionView(
         contribution.id(),
         contribution.state().label(),
@@ -61,10 +62,10 @@ record ContributionView(
         contribution.changed(),
         contribution.submitted(),
         contribution.serves(),
-        RemarkView.all(contribution.remarks()),
+        ContributionFindingView.all(contribution.remarks()),
         contribution.edition(),
         decisions,
         others,
-        faults);
+        errors);
   }
 }

@@ -36,7 +36,7 @@ final class Contributions {
   void list(ApiRequest request) {
     ContributionFilters filters = new ContributionFilters(request.parameters(), request.actor());
     ContributionQuery query = filters.query();
-    request.parameters().faults().throwIfAny();
+    request.parameters().errors().throwIfAny();
     List<Contribution> found = services.reviews().find(request.actor(), query);
     ContributionListView view = ContributionListView.of(found, filters.limit(), answer);
     request.context().json(view);
@@ -62,7 +62,7 @@ final class Contributions {
     return result
         .submitted()
         .map(contribution -> new Write.Kept(contribution, result.repeated()))
-        .orElseThrow(() -> ProposalFaults.problem(result.faults()).exception());
+        .orElseThrow(() -> ProposalErrors.problem(result.errors()).exception());
   }
 
   void open(ApiRequest request) {

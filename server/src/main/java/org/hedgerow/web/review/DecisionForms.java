@@ -3,22 +3,22 @@ package org.hedgerow.web.review;
 import java.util.ArrayList;
 import java.util.List;
 import org.hedgerow.accounts.Actor;
-import org.hedgerow.accounts.FieldFault;
-import org.hedgerow.accounts.NothingThereException;
-import org.hedgerow.accounts.RefusedException;
+import org.hedgerow.accounts.FieldError;
+import org.hedgerow.accounts.NotFoundException;
+import org.hedgerow.accounts.RejectedException;
 import org.hedgerow.review.ConflictException;
 import org.hedgerow.review.Contribution;
 import org.hedgerow.review.DecisionKind;
 import org.hedgerow.review.DecisionRequest;
-import org.hedgerow.review.NotYoursException;
+import org.hedgerow.review.OwnershipException;
 import org.hedgerow.review.ReviewServices;
-import org.hedgerow.review.StaleException;
+import org.hedgerow.review.StaleRevisionException;
 
 /** Takes decisions as forms ask for them. */
 record DecisionForms(ReviewServices review) {
 
   /**
-   * @throws RefusedException if there is no such decision
+   * @throws RejectedException if there is no such decision
    */
   Contribution one(Actor actor, int id, Fields fields) {
     return review
@@ -37,7 +37,7 @@ record DecisionForms(ReviewServices review) {
     return DecisionKind.labelled(fields.text("decision"))
         .orElseThrow(
             () ->
-                new RefusedException(List.of(new FieldFault("decision", "Say what you decide."))));
+                new RejectedException(List.of(new FieldError("decision", "Say what you decide."))));
   }
 
   /** On all that were picked, each on its own, so that one that fails keeps no other back. */
@@ -62,15 +62,15 @@ record DecisionForms(ReviewServices review) {
                   actor, DecisionRequest.of(kind(fields), id, revision, fields.text("comment")));
       return new QueuePage.Result(
           id, decided.proposal().subject(), true, ReviewWording.ofOthers(decided.state()));
-    } catch (StaleException stale) {
+    } catch (StaleRevisionException stale) {
       return failed(stale.present(), "It has been changed meanwhile. Look at it once more.");
     } catch (ConflictException conflict) {
       return failed(conflict.present(), conflict.getMessage() + ".");
-    } catch (NotYoursException own) {
+    } catch (OwnershipException own) {
       return new QueuePage.Result(id, "", false, own.getMessage() + ".");
-    } catch (RefusedException refused) {
+    } catch (RejectedException refused) {
       return new QueuePage.Result(id, "", false, String.valueOf(refused.getMessage()));
-    } catch (NothingThereException gone) {
+    } catch (NotFoundException gone) {
       return new QueuePage.Result(id, "", false, "It is no longer there.");
     }
   }

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.hedgerow.accounts.Actor;
-import org.hedgerow.accounts.FieldFault;
+import org.hedgerow.accounts.FieldError;
 import org.hedgerow.lexicon.Lexicon;
 import org.hedgerow.lexicon.Word;
 import org.hedgerow.lexicon.WordQuery;
@@ -13,20 +13,20 @@ import org.hedgerow.phonics.Correspondence;
 import org.hedgerow.reading.Standard;
 import org.hedgerow.reading.Verdict;
 import org.hedgerow.review.Contribution;
+import org.hedgerow.review.ContributionState;
 import org.hedgerow.review.Decision;
 import org.hedgerow.review.Reviews.Dossier;
-import org.hedgerow.review.State;
 
-/** Puts together all that helps to decide. */
+/** Assembles the review page: proposal, findings, similar words, history. */
 final class DecisionMaker {
-  private static final int MOST_BESIDE = 12;
+  private static final int MAX_BESIDE = 12;
 
-  private final ReviewDesk desk;
+  private final ReviewPageSupport desk;
   private final Actor actor;
   private final String token;
   private final Lexicon lexicon;
 
-  DecisionMaker(ReviewDesk desk, Actor actor, String token) {
+  DecisionMaker(ReviewPageSupport desk, Actor actor, String token) {
     this.desk = desk;
     this.actor = actor;
     this.token = token;
@@ -42,7 +42,7 @@ final class DecisionMaker {
       String comment) {
     Dossier dossier = desk.review().reviews().open(actor, id);
     Contribution contribution = dossier.contribution();
-    Verdict verdict = SideMaker.verdict(contribution.kind(), contribution.remarks());
+    Verdict verdict = DraftVerdictMaker.verdict(contribution.kind(), contribution.remarks());
     String spelling = FormMaker.spelling(contribution.proposal());
     Optional<Correspondence> wanted = wanted(contribution);
     return new DecisionPage(
@@ -59,18 +59,18 @@ final class DecisionMaker {
         contribution.submitted().isPresent() && QueueRow.isJudged(contribution.kind())
             ? verdict.label()
             : "",
-        new SideMaker(lexicon).headline(contribution.content(), verdict),
+        new DraftVerdictMaker(lexicon).headline(contribution.content(), verdict),
         reasons(dossier, spelling),
-        new Values(lexicon).fitted(contribution.serves(), verdict),
+        new ValueOptions(lexicon).fitted(contribution.serves(), verdict),
         changes(dossier),
         near(spelling),
         wanted.map(value -> beside(value, spelling)).orElse(List.of()),
-        wanted.map(value -> new Values(lexicon).words(value.label())).orElse(""),
+        wanted.map(value -> new ValueOptions(lexicon).words(value.label())).orElse(""),
         dossier.decisions().stream()
             .map(each -> EventView.of(each, contribution.revision()))
             .toList(),
         dossier.others().stream().map(OtherView::of).toList(),
-        dossier.faults().stream().map(FieldFault::message).distinct().toList(),
+        dossier.errors().stream().map(FieldError::message).distinct().toList(),
         neighbours.place(),
         neighbours.before(),
         neighbours.next(),
@@ -80,7 +80,7 @@ final class DecisionMaker {
         comment);
   }
 
-  private List<ReasonView> reasons(Dossier dossier, String spelling) {
+  private List<FindingView> reasons(Dossier dossier, String spelling) {
     Contribution contribution = dossier.contribution();
     Map<String, String> overruled = new HashMap<>();
     for (Decision each : dossier.decisions()) {
@@ -88,12 +88,13 @@ final class DecisionMaker {
         each.overruled().ifPresent(code -> overruled.put(code, each.comment()));
       }
     }
-    return ReasonView.all(
+    return FindingView.all(
         contribution.kind(), contribution.remarks(), spelling, lexicon, overruled);
   }
 
   private List<Difference> changes(Dossier dossier) {
-    return dossier.contribution().state() == State.SUBMITTED && dossier.faults().isEmpty()
+    return dossier.contribution().state() == ContributionState.SUBMITTED
+            && dossier.errors().isEmpty()
         ? new Effect(desk.review().reviews(), lexicon).of(actor, dossier.contribution())
         : List.of();
   }
@@ -118,7 +119,7 @@ final class DecisionMaker {
     return lexicon.find(WordQuery.of(accent, Standard.of(value))).stream()
         .map(Word::spelling)
         .filter(each -> !each.equals(spelling))
-        .limit(MOST_BESIDE)
+        .limit(MAX_BESIDE)
         .toList();
   }
 }

@@ -10,7 +10,7 @@ import java.util.OptionalInt;
  * @param changes what the bank would say otherwise
  * @param near words of the bank that are spelt like it
  * @param beside words that stand already in the list that it is for
- * @param faults because of which it can't be approved as the bank is now
+ * @param errors because of which it can't be approved as the bank is now
  * @param place among those that wait, as in {@code 3 of 12}; empty if it doesn't wait
  * @param undo what was decided last, to be undone
  * @param problem what went wrong just now
@@ -29,7 +29,7 @@ record DecisionPage(
     boolean mine,
     String verdict,
     String headline,
-    List<ReasonView> reasons,
+    List<FindingView> reasons,
     List<String> serves,
     List<Difference> changes,
     List<String> near,
@@ -37,7 +37,7 @@ record DecisionPage(
     String besideWhat,
     List<EventView> history,
     List<OtherView> others,
-    List<String> faults,
+    List<String> errors,
     String place,
     OptionalInt before,
     OptionalInt next,

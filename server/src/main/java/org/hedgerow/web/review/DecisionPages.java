@@ -5,21 +5,21 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import org.hedgerow.accounts.Actor;
-import org.hedgerow.accounts.FieldFault;
-import org.hedgerow.accounts.RefusedException;
+import org.hedgerow.accounts.FieldError;
+import org.hedgerow.accounts.RejectedException;
 import org.hedgerow.review.ConflictException;
 import org.hedgerow.review.Contribution;
 import org.hedgerow.review.ContributionQuery;
-import org.hedgerow.review.NotYoursException;
-import org.hedgerow.review.StaleException;
-import org.hedgerow.review.State;
+import org.hedgerow.review.ContributionState;
+import org.hedgerow.review.OwnershipException;
+import org.hedgerow.review.StaleRevisionException;
 
 /** Deciding on one contribution, then on the next. */
 final class DecisionPages {
-  private final ReviewDesk desk;
+  private final ReviewPageSupport desk;
   private final DecisionForms decisions;
 
-  DecisionPages(ReviewDesk desk, DecisionForms decisions) {
+  DecisionPages(ReviewPageSupport desk, DecisionForms decisions) {
     this.desk = desk;
     this.decisions = decisions;
   }
@@ -29,9 +29,9 @@ final class DecisionPages {
   }
 
   private void show(Context context, String problem, String comment) {
-    int id = ReviewDesk.id(context);
+    int id = ReviewPageSupport.id(context);
     Optional<Undo> undo = QueuePages.decided(desk, context);
-    String news = News.of(Optional.ofNullable(context.queryParam("done")).orElse(""));
+    String news = Confirmation.of(Optional.ofNullable(context.queryParam("done")).orElse(""));
     DecisionMaker maker = new DecisionMaker(desk, desk.actor(context), desk.token(context));
     desk.show(
         context,
@@ -45,27 +45,27 @@ final class DecisionPages {
             .queue()
             .places(
                 desk.actor(context),
-                ContributionQuery.seenBy(desk.accountId(context), ContributionQuery.MOST)),
+                ContributionQuery.seenBy(desk.accountId(context), ContributionQuery.MAX)),
         id);
   }
 
   void decide(Context context) {
     Actor actor = desk.actor(context);
-    int id = ReviewDesk.id(context);
+    int id = ReviewPageSupport.id(context);
     Fields fields = Fields.of(context);
     Neighbours neighbours = neighbours(context, id);
     try {
       goOn(context, fields, decisions.one(actor, id, fields), neighbours);
-    } catch (StaleException stale) {
+    } catch (StaleRevisionException stale) {
       context.status(412);
       show(context, meanwhile(stale.present()), fields.text("comment"));
     } catch (ConflictException conflict) {
       context.status(409);
       show(context, already(actor, conflict), fields.text("comment"));
-    } catch (RefusedException refused) {
+    } catch (RejectedException refused) {
       context.status(400);
-      show(context, messages(refused.faults()), fields.text("comment"));
-    } catch (NotYoursException own) {
+      show(context, messages(refused.errors()), fields.text("comment"));
+    } catch (OwnershipException own) {
       context.status(403);
       show(context, own.getMessage() + ".", fields.text("comment"));
     }
@@ -80,7 +80,7 @@ final class DecisionPages {
   private String already(Actor actor, ConflictException conflict) {
     Contribution present = conflict.present();
     return desk.review().reviews().open(actor, present.id()).decisions().stream()
-        .filter(each -> present.state() != State.SUBMITTED)
+        .filter(each -> present.state() != ContributionState.SUBMITTED)
         .reduce((first, second) -> second)
         .map(
             last ->
@@ -89,14 +89,14 @@ final class DecisionPages {
         .orElse(conflict.getMessage() + ". Nothing was changed.");
   }
 
-  private static String messages(List<FieldFault> faults) {
-    return String.join(" ", faults.stream().map(FieldFault::message).distinct().toList());
+  private static String messages(List<FieldError> errors) {
+    return String.join(" ", errors.stream().map(FieldError::message).distinct().toList());
   }
 
   /** To the next that waits; after an overruling it is still the same one's turn. */
   private void goOn(Context context, Fields fields, Contribution decided, Neighbours neighbours) {
     String decision = fields.text("decision");
-    boolean waits = decided.state() == State.SUBMITTED;
+    boolean waits = decided.state() == ContributionState.SUBMITTED;
     String done = waits && decision.equals("approve") ? "vote" : decision;
     if (!Undo.of(decided).isPresent() && !done.equals("vote")) {
       desk.goOn(context, "/review/%d?done=%s".formatted(decided.id(), done));

@@ -9,16 +9,16 @@ import org.hedgerow.lexicon.Lexicon;
 import org.hedgerow.pictures.Licence;
 import org.hedgerow.review.Content;
 import org.hedgerow.review.Contribution;
-import org.hedgerow.review.Labels;
 import org.hedgerow.review.NewPicture;
 import org.hedgerow.review.NewPronunciation;
 import org.hedgerow.review.NewSentence;
 import org.hedgerow.review.NewWord;
 import org.hedgerow.review.Proposal;
+import org.hedgerow.review.ProposedPronunciation;
 import org.hedgerow.review.Realignment;
 import org.hedgerow.review.Retag;
-import org.hedgerow.review.Saying;
 import org.hedgerow.review.Withdrawal;
+import org.hedgerow.review.WordLabels;
 
 /** Says in words what somebody proposes. */
 record Describer(Lexicon lexicon) {
@@ -30,7 +30,7 @@ record Describer(Lexicon lexicon) {
         ReviewWording.of(proposal.kind()),
         proposal.subject(),
         !spelling.isEmpty(),
-        sayings(proposal).stream().map(new SaidViews(lexicon, spelling)::of).toList(),
+        sayings(proposal).stream().map(new ShownPronunciations(lexicon, spelling)::of).toList(),
         facts(contribution.content()),
         proposal instanceof NewPicture picture && !picture.upload().isEmpty()
             ? "/contributions/%d/picture".formatted(contribution.id())
@@ -38,7 +38,7 @@ record Describer(Lexicon lexicon) {
         contribution.content().note());
   }
 
-  static List<Saying> sayings(Proposal proposal) {
+  static List<ProposedPronunciation> sayings(Proposal proposal) {
     if (proposal instanceof NewWord word) {
       return word.pronunciations();
     }
@@ -53,7 +53,7 @@ record Describer(Lexicon lexicon) {
     List<Fact> facts = new ArrayList<>();
     add(facts, content.proposal());
     if (!content.wantedFor().isEmpty()) {
-      facts.add(new Fact("Wanted for", new Values(lexicon).words(content.wantedFor())));
+      facts.add(new Fact("Wanted for", new ValueOptions(lexicon).words(content.wantedFor())));
     }
     facts.removeIf(fact -> fact.text().isEmpty());
     return facts;
@@ -78,7 +78,7 @@ record Describer(Lexicon lexicon) {
     }
   }
 
-  private static void addLabels(List<Fact> facts, Labels labels) {
+  private static void addLabels(List<Fact> facts, WordLabels labels) {
     labels
         .commonness()
         .ifPresent(level -> facts.add(new Fact("How common", ReviewWording.commonness(level))));
@@ -117,7 +117,7 @@ record Describer(Lexicon lexicon) {
             "For",
             sentence.phonogram().isEmpty()
                 ? ""
-                : new Values(lexicon).words(sentence.phonogram() + " " + sentence.value())));
+                : new ValueOptions(lexicon).words(sentence.phonogram() + " " + sentence.value())));
     facts.add(
         new Fact(
             "Right in", sentence.accents().stream().map(this::accentName).collect(joining(", "))));
@@ -131,7 +131,7 @@ record Describer(Lexicon lexicon) {
   List<Fact> everything(Content content) {
     List<Fact> all = new ArrayList<>();
     all.add(new Fact("Word or sentence", content.proposal().subject()));
-    for (Saying saying : sayings(content.proposal())) {
+    for (ProposedPronunciation saying : sayings(content.proposal())) {
       all.add(
           new Fact(
               "Said, no. %d".formatted(all.size()), accentName(saying.accent()) + spoken(saying)));
@@ -142,7 +142,7 @@ record Describer(Lexicon lexicon) {
     return all;
   }
 
-  private String spoken(Saying saying) {
+  private String spoken(ProposedPronunciation saying) {
     String byHand =
         saying.spans().stream()
             .map(piece -> piece.letters().stream().map(at -> at + 1).toList() + piece.sound())

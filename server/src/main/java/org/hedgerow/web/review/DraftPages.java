@@ -7,30 +7,30 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.hedgerow.accounts.Actor;
-import org.hedgerow.accounts.FieldFault;
-import org.hedgerow.accounts.NothingThereException;
-import org.hedgerow.accounts.RefusedException;
+import org.hedgerow.accounts.FieldError;
+import org.hedgerow.accounts.NotFoundException;
+import org.hedgerow.accounts.RejectedException;
 import org.hedgerow.lexicon.Lexicon;
 import org.hedgerow.pictures.UnusablePictureException;
 import org.hedgerow.review.ConflictException;
 import org.hedgerow.review.Content;
 import org.hedgerow.review.Contribution;
-import org.hedgerow.review.Kind;
+import org.hedgerow.review.ContributionKind;
+import org.hedgerow.review.ContributionState;
 import org.hedgerow.review.Reviews.Dossier;
-import org.hedgerow.review.StaleException;
-import org.hedgerow.review.State;
-import org.hedgerow.web.security.Paces;
+import org.hedgerow.review.StaleRevisionException;
+import org.hedgerow.web.security.RateLimits;
 import org.hedgerow.web.security.TooFastException;
 
 /** Writing contributions. Every form is sent to one place, whatever was pressed. */
 final class DraftPages {
   private static final String SUBMIT = "submit";
 
-  private final ReviewDesk desk;
-  private final Paces paces;
+  private final ReviewPageSupport desk;
+  private final RateLimits paces;
   private final SentPicture pictures;
 
-  DraftPages(ReviewDesk desk, Paces paces) {
+  DraftPages(ReviewPageSupport desk, RateLimits paces) {
     this.desk = desk;
     this.paces = paces;
     this.pictures = new SentPicture(desk.review().sendPicture(), paces.uploads());
@@ -39,7 +39,7 @@ final class DraftPages {
   /** A choice of kinds, or the empty form of one. */
   void begin(Context context) {
     String word = given(context, "word").toLowerCase(Locale.ROOT);
-    Optional<Kind> kind = Kind.labelled(given(context, "kind"));
+    Optional<ContributionKind> kind = ContributionKind.labelled(given(context, "kind"));
     if (kind.isEmpty()) {
       desk.show(context, "review/new.jte", NewPage.about(word, desk.newest().get()));
       return;
@@ -50,7 +50,7 @@ final class DraftPages {
     known.put("wantedFor", List.of(given(context, "for")));
     Lexicon lexicon = desk.newest().get();
     Content content = new ContentFormReader(lexicon, new Fields(known)).read(kind.get());
-    showFresh(context, content, Errors.NONE);
+    showFresh(context, content, FieldErrors.NONE);
   }
 
   private static String given(Context context, String name) {
@@ -61,7 +61,13 @@ final class DraftPages {
   /** The form of a draft, or of what was returned. */
   void edit(Context context, Dossier dossier) {
     String done = given(context, "done");
-    show(context, dossier, dossier.contribution().content(), Errors.NONE, List.of(), News.of(done));
+    show(
+        context,
+        dossier,
+        dossier.contribution().content(),
+        FieldErrors.NONE,
+        List.of(),
+        Confirmation.of(done));
   }
 
   void save(Context context) {
@@ -75,11 +81,11 @@ final class DraftPages {
       goOn(context, kept, fields.text("do"));
     } catch (UnusablePictureException unusable) {
       context.status(400);
-      showTyped(context, draft, typed, new Errors(fault("upload", unusable.getMessage())), "");
+      showTyped(context, draft, typed, new FieldErrors(error("upload", unusable.getMessage())), "");
     } catch (TooFastException tooFast) {
       context.status(429);
-      showTyped(context, draft, typed, new Errors(fault("upload", tooFast.getMessage())), "");
-    } catch (StaleException stale) {
+      showTyped(context, draft, typed, new FieldErrors(error("upload", tooFast.getMessage())), "");
+    } catch (StaleRevisionException stale) {
       context.status(412);
       showBeside(context, stale.present(), typed, "");
     } catch (ConflictException conflict) {
@@ -88,17 +94,17 @@ final class DraftPages {
     }
   }
 
-  private static List<FieldFault> fault(
+  private static List<FieldError> error(
       String field, @org.jspecify.annotations.Nullable String why) {
-    return List.of(new FieldFault(field, String.valueOf(why)));
+    return List.of(new FieldError(field, String.valueOf(why)));
   }
 
   private Content typed(Fields fields) {
-    Kind kind =
-        Kind.labelled(fields.text("kind"))
-            .orElseThrow(() -> new NothingThereException("Such a contribution"));
+    ContributionKind kind =
+        ContributionKind.labelled(fields.text("kind"))
+            .orElseThrow(() -> new NotFoundException("Such a contribution"));
     Lexicon lexicon = desk.newest().get();
-    return new Deeds(lexicon)
+    return new FormActions(lexicon)
         .on(new ContentFormReader(lexicon, fields).read(kind), fields.text("do"));
   }
 
@@ -111,7 +117,7 @@ final class DraftPages {
   private void goOn(Context context, Contribution kept, String deed) {
     if (deed.equals(SUBMIT)) {
       submit(context, kept);
-    } else if (ReviewDesk.isPart(context)) {
+    } else if (ReviewPageSupport.isPart(context)) {
       context.header("HX-Replace-Url", address(kept));
       edit(context, desk.review().reviews().open(desk.actor(context), kept.id()));
     } else {
@@ -134,22 +140,23 @@ final class DraftPages {
       desk.goOn(context, address(kept) + "?done=submitted");
     } catch (TooFastException tooFast) {
       context.status(429);
-      showKept(context, kept, Errors.NONE, String.valueOf(tooFast.getMessage()));
-    } catch (RefusedException refused) {
+      showKept(context, kept, FieldErrors.NONE, String.valueOf(tooFast.getMessage()));
+    } catch (RejectedException refused) {
       context.status(400);
-      showKept(context, kept, new Errors(refused.faults()), "");
+      showKept(context, kept, new FieldErrors(refused.errors()), "");
     }
   }
 
   /** Whoever clicks twice sends the same form twice: the first has done it. */
   private static void requireSubmitted(ConflictException conflict, Contribution kept) {
     Contribution present = conflict.present();
-    if (present.state() != State.SUBMITTED || !present.content().equals(kept.content())) {
+    if (present.state() != ContributionState.SUBMITTED
+        || !present.content().equals(kept.content())) {
       throw conflict;
     }
   }
 
-  private void showKept(Context context, Contribution kept, Errors errors, String news) {
+  private void showKept(Context context, Contribution kept, FieldErrors errors, String news) {
     Dossier dossier = desk.review().reviews().open(desk.actor(context), kept.id());
     show(context, dossier, kept.content(), errors, List.of(), news);
   }
@@ -164,13 +171,13 @@ final class DraftPages {
         context,
         desk.review().reviews().open(desk.actor(context), present.id()),
         typed,
-        Errors.NONE,
+        FieldErrors.NONE,
         differences,
         news);
   }
 
   private void showTyped(
-      Context context, DraftReference draft, Content typed, Errors errors, String news) {
+      Context context, DraftReference draft, Content typed, FieldErrors errors, String news) {
     wholeForm(context);
     if (draft.isKept()) {
       Dossier dossier = desk.review().reviews().open(desk.actor(context), draft.id());
@@ -180,7 +187,7 @@ final class DraftPages {
     }
   }
 
-  private void showFresh(Context context, Content content, Errors errors) {
+  private void showFresh(Context context, Content content, FieldErrors errors) {
     desk.show(
         context,
         "review/form.jte",
@@ -197,7 +204,7 @@ final class DraftPages {
       Context context,
       Dossier dossier,
       Content content,
-      Errors errors,
+      FieldErrors errors,
       List<Difference> elsewhere,
       String news) {
     FormMaker maker = new FormMaker(desk.newest().get(), desk.token(context), content, errors);

@@ -6,7 +6,7 @@ import java.util.Optional;
 import org.hedgerow.accounts.Actor;
 import org.hedgerow.lexicon.Lexicon;
 import org.hedgerow.lexicon.Word;
-import org.hedgerow.review.Basis;
+import org.hedgerow.review.BankSnapshot;
 import org.hedgerow.review.Change;
 import org.hedgerow.review.Contribution;
 import org.hedgerow.review.Reviews;
@@ -15,11 +15,11 @@ import org.hedgerow.review.Reviews;
 record Effect(Reviews reviews, Lexicon lexicon) {
 
   /**
-   * @param contribution without faults on the bank as it is
+   * @param contribution without errors on the bank as it is
    */
   List<Difference> of(Actor actor, Contribution contribution) {
-    Basis basis =
-        new Basis(
+    BankSnapshot basis =
+        new BankSnapshot(
             lexicon, lexicon::word, text -> Optional.empty(), id -> reviews.upload(actor, id));
     Change change = contribution.proposal().change(basis, "contribution " + contribution.id());
     WordFacts facts = new WordFacts(lexicon);

@@ -6,8 +6,8 @@ import java.util.Map;
 
 /** What a form sent; what is missing is empty. */
 record Fields(Map<String, List<String>> sent) {
-  private static final int LONGEST = 4_000;
-  private static final int MOST = 500;
+  private static final int MAX_LENGTH = 4_000;
+  private static final int MAX = 500;
 
   static Fields of(Context context) {
     return new Fields(context.formParamMap());
@@ -20,8 +20,8 @@ record Fields(Map<String, List<String>> sent) {
 
   List<String> all(String name) {
     return sent.getOrDefault(name, List.of()).stream()
-        .limit(MOST)
-        .map(text -> text.length() > LONGEST ? text.substring(0, LONGEST) : text)
+        .limit(MAX)
+        .map(text -> text.length() > MAX_LENGTH ? text.substring(0, MAX_LENGTH) : text)
         .map(String::strip)
         .toList();
   }

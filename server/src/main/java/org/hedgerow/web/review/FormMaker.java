@@ -8,30 +8,30 @@ import java.util.Set;
 import org.hedgerow.lexicon.Lexicon;
 import org.hedgerow.phonics.Sound;
 import org.hedgerow.review.Content;
+import org.hedgerow.review.ContributionState;
 import org.hedgerow.review.Decision;
 import org.hedgerow.review.DecisionKind;
 import org.hedgerow.review.Examination;
-import org.hedgerow.review.Labels;
 import org.hedgerow.review.NewPicture;
 import org.hedgerow.review.NewPronunciation;
 import org.hedgerow.review.NewSentence;
 import org.hedgerow.review.NewWord;
 import org.hedgerow.review.Proposal;
+import org.hedgerow.review.ProposedPronunciation;
 import org.hedgerow.review.Realignment;
 import org.hedgerow.review.Retag;
 import org.hedgerow.review.Reviews.Dossier;
-import org.hedgerow.review.Saying;
-import org.hedgerow.review.State;
 import org.hedgerow.review.Withdrawal;
+import org.hedgerow.review.WordLabels;
 
 /** Makes the page of a contribution that is being written. */
 final class FormMaker {
   private final Lexicon lexicon;
   private final String token;
   private final Content content;
-  private final Errors errors;
+  private final FieldErrors errors;
 
-  FormMaker(Lexicon lexicon, String token, Content content, Errors errors) {
+  FormMaker(Lexicon lexicon, String token, Content content, FieldErrors errors) {
     this.lexicon = lexicon;
     this.token = token;
     this.content = content;
@@ -42,7 +42,7 @@ final class FormMaker {
   FormPage fresh(Optional<Examination> examination) {
     return page(
         DraftReference.NONE,
-        new SideMaker(lexicon).unsaved(content, examination),
+        new DraftVerdictMaker(lexicon).unsaved(content, examination),
         Optional.empty(),
         List.of(),
         "",
@@ -56,15 +56,15 @@ final class FormMaker {
       Dossier dossier, Optional<Examination> examination, List<Difference> elsewhere, String news) {
     return page(
         DraftReference.of(dossier.contribution()),
-        new SideMaker(lexicon).of(dossier, examination),
+        new DraftVerdictMaker(lexicon).of(dossier, examination),
         lastReturn(dossier),
         elsewhere,
         news,
-        dossier.contribution().state() == State.DRAFT && dossier.decisions().isEmpty());
+        dossier.contribution().state() == ContributionState.DRAFT && dossier.decisions().isEmpty());
   }
 
   private static Optional<Decision> lastReturn(Dossier dossier) {
-    return dossier.contribution().state() != State.RETURNED
+    return dossier.contribution().state() != ContributionState.RETURNED
         ? Optional.empty()
         : dossier.decisions().stream()
             .filter(each -> each.kind() == DecisionKind.RETURN)
@@ -73,7 +73,7 @@ final class FormMaker {
 
   private FormPage page(
       DraftReference draft,
-      SideView side,
+      DraftVerdict side,
       Optional<Decision> returned,
       List<Difference> elsewhere,
       String news,
@@ -99,7 +99,7 @@ final class FormMaker {
             : Optional.empty(),
         proposal instanceof Withdrawal gone ? gone.sentence() : "",
         proposal instanceof Withdrawal gone ? gone.reason() : "",
-        new Values(lexicon).options("Nothing in particular", content.wantedFor()),
+        new ValueOptions(lexicon).options("Nothing in particular", content.wantedFor()),
         content.note(),
         side,
         returned.map(Decision::comment).orElse(""),
@@ -117,8 +117,8 @@ final class FormMaker {
     return ofSentence ? "" : proposal.subject();
   }
 
-  private List<SayingView> sayings(Proposal proposal, String spelling) {
-    SayingViews views = new SayingViews(lexicon, spelling, errors);
+  private List<PronunciationFields> sayings(Proposal proposal, String spelling) {
+    PronunciationFieldsMaker views = new PronunciationFieldsMaker(lexicon, spelling, errors);
     if (proposal instanceof NewWord word) {
       return views.all(word.pronunciations());
     }
@@ -135,7 +135,7 @@ final class FormMaker {
     if (!(proposal instanceof Realignment aligned)) {
       return List.of();
     }
-    Saying saying = aligned.saying();
+    ProposedPronunciation saying = aligned.saying();
     Set<Option> ways = new LinkedHashSet<>();
     lexicon
         .word(spelling)
@@ -160,7 +160,7 @@ final class FormMaker {
   }
 
   private Optional<LabelsView> labels(Proposal proposal) {
-    Optional<Labels> labels =
+    Optional<WordLabels> labels =
         proposal instanceof NewWord word
             ? Optional.of(word.labels())
             : proposal instanceof Retag retag ? Optional.of(retag.labels()) : Optional.empty();

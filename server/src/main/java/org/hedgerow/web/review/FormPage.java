@@ -2,7 +2,7 @@ package org.hedgerow.web.review;
 
 import java.util.List;
 import java.util.Optional;
-import org.hedgerow.review.Kind;
+import org.hedgerow.review.ContributionKind;
 
 /**
  * A contribution that is being written.
@@ -19,10 +19,10 @@ record FormPage(
     String token,
     int id,
     int revision,
-    Kind kind,
+    ContributionKind kind,
     String spelling,
     boolean known,
-    List<SayingView> sayings,
+    List<PronunciationFields> sayings,
     List<Option> ways,
     boolean instead,
     Optional<LabelsView> labels,
@@ -32,11 +32,11 @@ record FormPage(
     String reason,
     List<Option> wantedFor,
     String note,
-    SideView side,
+    DraftVerdict side,
     String returned,
     String returnedBy,
     List<Difference> elsewhere,
-    Errors errors,
+    FieldErrors errors,
     String news,
     boolean discardable) {
 
@@ -49,16 +49,18 @@ record FormPage(
   }
 
   boolean isOfWord() {
-    return kind != Kind.SENTENCE;
+    return kind != ContributionKind.SENTENCE;
   }
 
   boolean canAddAccents() {
-    return kind == Kind.WORD && sayings.size() < SayingReader.MOST;
+    return kind == ContributionKind.WORD && sayings.size() < ProposedPronunciationReader.MAX;
   }
 
   /** Blocks of letters and sounds can only be shown of a word. */
   boolean showsSayings() {
-    return !sayings.isEmpty() && spelling.matches("[a-z]{1,40}") && (kind == Kind.WORD || known);
+    return !sayings.isEmpty()
+        && spelling.matches("[a-z]{1,40}")
+        && (kind == ContributionKind.WORD || known);
   }
 
   /** A picture serves whatever its word serves. */

@@ -1,6 +1,7 @@
 package org.hedgerow.web.review;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
+import com.fasterxml.jackson.annotation.JsonProperty;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
@@ -14,7 +15,7 @@ import org.hedgerow.web.problems.ParameterError;
  *
  * @param row its number, as a spreadsheet counts
  * @param guessed left out unless the sounds are a guess
- * @param faults by the names of columns
+ * @param errors by the names of columns
  * @param waiting numbers of contributions about the same that wait for a decision
  * @param contribution its number, where it was submitted
  */
@@ -26,14 +27,14 @@ record JudgedRow(
     String sounds,
     @JsonInclude(JsonInclude.Include.NON_DEFAULT) boolean guessed,
     String verdict,
-    List<ParameterError> faults,
+    @JsonProperty("faults") List<ParameterError> errors,
     List<String> serves,
-    List<RemarkView> findings,
+    List<ContributionFindingView> findings,
     List<Integer> waiting,
     OptionalInt contribution) {
 
   /** Of a row that nobody need judge. */
-  static JudgedRow refused(ReadRow read, RowVerdict verdict, List<ParameterError> faults) {
+  static JudgedRow refused(ReadRow read, RowVerdict verdict, List<ParameterError> errors) {
     return new JudgedRow(
         read.row().number(),
         read.spelling(),
@@ -41,7 +42,7 @@ record JudgedRow(
         read.sounds(),
         read.guessed(),
         verdict.label(),
-        faults,
+        errors,
         List.of(),
         List.of(),
         List.of(),
@@ -49,12 +50,12 @@ record JudgedRow(
   }
 
   static JudgedRow of(ReadRow read, SubmitMany.Result result) {
-    List<ParameterError> faults = new ArrayList<>();
+    List<ParameterError> errors = new ArrayList<>();
     result
-        .faults()
+        .errors()
         .forEach(
-            fault ->
-                faults.add(new ParameterError(Column.of(fault.field()).label(), fault.message())));
+            error ->
+                errors.add(new ParameterError(Column.of(error.field()).label(), error.message())));
     return new JudgedRow(
         read.row().number(),
         read.spelling(),
@@ -62,9 +63,10 @@ record JudgedRow(
         read.sounds(),
         read.guessed(),
         verdict(read, result).label(),
-        faults,
+        errors,
         result.examination().map(Examination::serves).orElse(List.of()),
-        RemarkView.all(result.examination().map(Examination::remarks).orElse(List.of())),
+        ContributionFindingView.all(
+            result.examination().map(Examination::remarks).orElse(List.of())),
         result.waiting().stream().map(Contribution::id).toList(),
         result.submitted().map(each -> OptionalInt.of(each.id())).orElse(OptionalInt.empty()));
   }

@@ -8,7 +8,7 @@ import java.util.function.IntFunction;
 import org.hedgerow.lexicon.PartOfSpeech;
 import org.hedgerow.lexicon.Tag;
 import org.hedgerow.lexicon.Word;
-import org.hedgerow.review.Labels;
+import org.hedgerow.review.WordLabels;
 
 /**
  * What is known of a word beside its sounds, as fields of a form.
@@ -28,7 +28,7 @@ record LabelsView(
   /**
    * @param word as the bank has it, whose labels stay where nothing is chosen
    */
-  static LabelsView of(Labels labels, Optional<Word> word) {
+  static LabelsView of(WordLabels labels, Optional<Word> word) {
     return new LabelsView(
         levels(
             labels.commonness(),
@@ -75,7 +75,7 @@ record LabelsView(
     return present.map(text -> "As it is now – " + text).orElse("I don’t know");
   }
 
-  private static List<Option> suits(Labels labels, Optional<Word> word) {
+  private static List<Option> suits(WordLabels labels, Optional<Word> word) {
     Optional<String> present =
         word.map(each -> each.is(Tag.NOT_FOR_CHILDREN) ? "No" : "Yes, nothing speaks against it");
     String chosen = labels.notForChildren().map(why -> why.isEmpty() ? "yes" : "no").orElse("");

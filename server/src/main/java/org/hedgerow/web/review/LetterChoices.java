@@ -9,7 +9,7 @@ import java.util.Map;
 import org.hedgerow.phonics.AccentCatalogue;
 import org.hedgerow.phonics.Grapheme;
 import org.hedgerow.phonics.Sound;
-import org.hedgerow.review.Piece;
+import org.hedgerow.review.LetterGroup;
 
 /**
  * Says of every letter to which of the sounds it belongs: {@code 2}, the third; {@code 2-3}, the
@@ -24,9 +24,9 @@ record LetterChoices(String spelling, List<Sound> sounds, AccentCatalogue accent
   /**
    * @param choices one for each letter, from outside; what makes no sense counts as nothing
    */
-  List<Piece> pieces(List<String> choices) {
+  List<LetterGroup> pieces(List<String> choices) {
     Map<String, List<Integer>> together = new LinkedHashMap<>();
-    List<Piece> pieces = new ArrayList<>();
+    List<LetterGroup> pieces = new ArrayList<>();
     for (int letter = 0; letter < Math.min(spelling.length(), choices.size()); letter++) {
       String choice = choices.get(letter);
       if (choice.equals(SILENT)) {
@@ -35,24 +35,24 @@ record LetterChoices(String spelling, List<Sound> sounds, AccentCatalogue accent
         together.computeIfAbsent(choice, key -> new ArrayList<>()).add(letter);
       }
     }
-    together.forEach((range, letters) -> pieces.add(new Piece(letters, spoken(range))));
+    together.forEach((range, letters) -> pieces.add(new LetterGroup(letters, spoken(range))));
     pieces.sort(Comparator.comparingInt(piece -> piece.letters().get(0)));
     return List.copyOf(pieces);
   }
 
   /** Silent letters side by side are one piece where the catalogue knows them as one. */
-  private void addSilent(int letter, List<Piece> pieces) {
-    Piece last = pieces.isEmpty() ? null : pieces.get(pieces.size() - 1);
+  private void addSilent(int letter, List<LetterGroup> pieces) {
+    LetterGroup last = pieces.isEmpty() ? null : pieces.get(pieces.size() - 1);
     if (last != null && last.letters().get(last.letters().size() - 1) == letter - 1) {
       List<Integer> longer = new ArrayList<>(last.letters());
       longer.add(letter);
       String run = spelling.substring(longer.get(0), letter + 1);
       if (accent.find(new Grapheme(run), List.of()).isPresent()) {
-        pieces.set(pieces.size() - 1, new Piece(longer, ""));
+        pieces.set(pieces.size() - 1, new LetterGroup(longer, ""));
         return;
       }
     }
-    pieces.add(new Piece(List.of(letter), ""));
+    pieces.add(new LetterGroup(List.of(letter), ""));
   }
 
   private boolean isRange(String choice) {
@@ -79,10 +79,10 @@ record LetterChoices(String spelling, List<Sound> sounds, AccentCatalogue accent
   }
 
   /** The choice of every letter, so that these pieces come of them. */
-  List<String> choices(List<Piece> pieces) {
+  List<String> choices(List<LetterGroup> pieces) {
     List<String> choices = new ArrayList<>(Collections.nCopies(spelling.length(), ""));
     int next = 0;
-    for (Piece piece : pieces) {
+    for (LetterGroup piece : pieces) {
       int count = piece.sound().isEmpty() ? 0 : piece.sound().split(" ").length;
       int start = find(piece.sound(), count, next);
       String choice = count == 0 ? SILENT : start < 0 ? "" : range(start, count);

@@ -5,7 +5,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.List;
 import org.hedgerow.lexicon.Lexicon;
-import org.hedgerow.review.Kind;
+import org.hedgerow.review.ContributionKind;
 
 /**
  * What can be contributed.
@@ -21,13 +21,13 @@ record NewPage(String word, List<Offer> offers) {
     boolean known = lexicon.word(word).isPresent();
     return new NewPage(
         word,
-        Arrays.stream(Kind.values())
+        Arrays.stream(ContributionKind.values())
             .filter(kind -> word.isEmpty() || isPossible(kind, known))
             .map(kind -> offer(kind, word))
             .toList());
   }
 
-  private static boolean isPossible(Kind kind, boolean known) {
+  private static boolean isPossible(ContributionKind kind, boolean known) {
     return switch (kind) {
       case WORD -> !known;
       case PRONUNCIATION, ALIGNMENT, TAGS, PICTURE, WITHDRAWAL -> known;
@@ -35,7 +35,7 @@ record NewPage(String word, List<Offer> offers) {
     };
   }
 
-  private static Offer offer(Kind kind, String word) {
+  private static Offer offer(ContributionKind kind, String word) {
     String about = word.isEmpty() ? "" : "&word=" + URLEncoder.encode(word, StandardCharsets.UTF_8);
     return new Offer(
         ReviewWording.of(kind),

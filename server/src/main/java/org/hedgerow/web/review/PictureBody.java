@@ -14,11 +14,11 @@ import org.hedgerow.web.problems.ProblemType;
 /** Reads a picture that is the body itself, or the one file of a form. */
 final class PictureBody {
   /** In bytes; what a form adds around them comes on top. */
-  private static final int MOST_BYTES = 5 * 1024 * 1024;
+  private static final int MAX_BYTES = 5 * 1024 * 1024;
 
   private static final LimitedBody LIMIT =
       new LimitedBody(
-          MOST_BYTES,
+          MAX_BYTES,
           "A picture may have at most 5 MB. Make it smaller: 1,024 pixels on the longer side are"
               + " enough.");
   private static final int AROUND = 10_000;
@@ -35,7 +35,7 @@ final class PictureBody {
       return LIMIT.read(context);
     }
     if (type.equals(FORM)) {
-      LIMIT.requireAtMost(context, MOST_BYTES + AROUND);
+      LIMIT.requireAtMost(context, MAX_BYTES + AROUND);
       return ofForm(context);
     }
     throw Problem.of(

@@ -6,8 +6,8 @@ import java.util.regex.Pattern;
 import org.hedgerow.lexicon.Lexicon;
 import org.hedgerow.review.Content;
 import org.hedgerow.review.Proposal;
-import org.hedgerow.web.query.Faults;
 import org.hedgerow.web.query.Quoted;
+import org.hedgerow.web.query.ValidationErrors;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -16,7 +16,7 @@ import org.jspecify.annotations.Nullable;
  * @param wantedFor as in {@code oa 1}, or an empty text
  */
 record ProposalContext(String wantedFor, String note) {
-  private static final int LONGEST_NOTE = 2_000;
+  private static final int MAX_NOTE_LENGTH = 2_000;
   private static final Pattern VALUE =
       Pattern.compile("([a-z]{1,8}|[a-z]-e)(?:[ -]?([1-9][0-9]?))?");
 
@@ -26,19 +26,19 @@ record ProposalContext(String wantedFor, String note) {
       String wantedForField,
       @Nullable String note,
       String noteField,
-      Faults faults) {
+      ValidationErrors errors) {
     return new ProposalContext(
         wantedFor == null || wantedFor.isBlank()
             ? ""
-            : value(lexicon, wantedFor.strip(), wantedForField, faults),
-        note == null ? "" : note(note.strip(), noteField, faults));
+            : value(lexicon, wantedFor.strip(), wantedForField, errors),
+        note == null ? "" : note(note.strip(), noteField, errors));
   }
 
   Content around(Proposal proposal) {
     return new Content(proposal, wantedFor, note);
   }
 
-  private static String value(Lexicon lexicon, String text, String field, Faults faults) {
+  private static String value(Lexicon lexicon, String text, String field, ValidationErrors errors) {
     Optional<String> label =
         label(text)
             .filter(
@@ -46,7 +46,7 @@ record ProposalContext(String wantedFor, String note) {
                     lexicon.catalogue().correspondences().stream()
                         .anyMatch(each -> each.isTaught() && each.label().equals(wanted)));
     if (label.isEmpty()) {
-      faults.invalid(
+      errors.invalid(
           field,
           "%s is no value of a phonogram: %s. Write the phonogram and the number, as in oa 1."
               .formatted(field, Quoted.of(text)));
@@ -62,12 +62,12 @@ record ProposalContext(String wantedFor, String note) {
         : Optional.empty();
   }
 
-  private static String note(String note, String field, Faults faults) {
-    if (note.length() > LONGEST_NOTE) {
-      faults.invalid(
+  private static String note(String note, String field, ValidationErrors errors) {
+    if (note.length() > MAX_NOTE_LENGTH) {
+      errors.invalid(
           field,
           "%s has %d characters; at most %d are kept."
-              .formatted(field, note.length(), LONGEST_NOTE));
+              .formatted(field, note.length(), MAX_NOTE_LENGTH));
       return "";
     }
     return note;

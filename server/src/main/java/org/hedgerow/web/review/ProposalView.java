@@ -12,7 +12,7 @@ record ProposalView(
     String kind,
     String subject,
     boolean ofWord,
-    List<SaidView> sayings,
+    List<ShownPronunciation> sayings,
     List<Fact> facts,
     String picture,
     String note) {}

@@ -7,19 +7,19 @@ import java.util.List;
 import java.util.Optional;
 import java.util.TreeMap;
 import org.hedgerow.accounts.Actor;
-import org.hedgerow.accounts.NothingThereException;
+import org.hedgerow.accounts.NotFoundException;
 import org.hedgerow.lexicon.Lexicon;
 import org.hedgerow.phonics.AccentCatalogue;
-import org.hedgerow.review.Kind;
+import org.hedgerow.review.ContributionKind;
 import org.hedgerow.review.Queue;
 import org.hedgerow.review.Queue.Waiting;
 
 /** The queue of what waits for a decision, and decisions on several at once. */
 final class QueuePages {
-  private final ReviewDesk desk;
+  private final ReviewPageSupport desk;
   private final DecisionForms decisions;
 
-  QueuePages(ReviewDesk desk, DecisionForms decisions) {
+  QueuePages(ReviewPageSupport desk, DecisionForms decisions) {
     this.desk = desk;
     this.decisions = decisions;
   }
@@ -42,10 +42,10 @@ final class QueuePages {
             desk.token(context),
             question.in(all).stream().map(each -> QueueRow.of(each, lexicon)).toList(),
             kinds(question),
-            new Values(lexicon).options("Any phonogram", question.serves()),
+            new ValueOptions(lexicon).options("Any phonogram", question.serves()),
             authors(all, question),
             accents(lexicon, question),
-            News.of(parameter(context, "done")),
+            Confirmation.of(parameter(context, "done")),
             results,
             undo(context)));
   }
@@ -57,7 +57,7 @@ final class QueuePages {
   private static List<Option> kinds(QueueQuestion question) {
     List<Option> kinds = new ArrayList<>();
     kinds.add(Option.of("", "Any kind", question.kind()));
-    Arrays.stream(Kind.values())
+    Arrays.stream(ContributionKind.values())
         .map(kind -> Option.of(kind.label(), ReviewWording.of(kind), question.kind()))
         .forEach(kinds::add);
     return kinds;
@@ -91,14 +91,14 @@ final class QueuePages {
     return decided(desk, context);
   }
 
-  static Optional<Undo> decided(ReviewDesk desk, Context context) {
+  static Optional<Undo> decided(ReviewPageSupport desk, Context context) {
     int after = Fields.number(parameter(context, "after"), 0);
     if (after == 0) {
       return Optional.empty();
     }
     try {
       return Undo.of(desk.review().reviews().open(desk.actor(context), after).contribution());
-    } catch (NothingThereException gone) {
+    } catch (NotFoundException gone) {
       return Optional.empty();
     }
   }

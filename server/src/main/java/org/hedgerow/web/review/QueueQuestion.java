@@ -5,10 +5,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import org.hedgerow.review.ContributionKind;
 import org.hedgerow.review.ContributionQuery;
-import org.hedgerow.review.Kind;
+import org.hedgerow.review.ContributionState;
 import org.hedgerow.review.Queue.Waiting;
-import org.hedgerow.review.State;
 
 /**
  * Which of those that wait a reviewer wants to see; empty where it doesn't matter.
@@ -33,14 +33,14 @@ record QueueQuestion(String kind, String serves, String author, String accent) {
   ContributionQuery query(int viewer) {
     int account = Fields.number(author, 0);
     return new ContributionQuery(
-        Set.of(State.SUBMITTED),
-        Kind.labelled(kind),
+        Set.of(ContributionState.SUBMITTED),
+        ContributionKind.labelled(kind),
         account == 0 ? OptionalInt.empty() : OptionalInt.of(account),
         serves.isEmpty() ? Optional.empty() : Optional.of(serves),
         Optional.empty(),
         OptionalInt.empty(),
         viewer,
-        ContributionQuery.MOST);
+        ContributionQuery.MAX);
   }
 
   List<Waiting> in(List<Waiting> waiting) {

@@ -2,7 +2,7 @@ package org.hedgerow.web.review;
 
 import org.hedgerow.lexicon.Lexicon;
 import org.hedgerow.review.Contribution;
-import org.hedgerow.review.Kind;
+import org.hedgerow.review.ContributionKind;
 import org.hedgerow.review.Queue.Waiting;
 
 /**
@@ -31,17 +31,19 @@ record QueueRow(
         contribution.revision(),
         ReviewWording.of(contribution.kind()),
         contribution.proposal().subject(),
-        waiting.place().value().isEmpty() ? "" : new Values(lexicon).words(waiting.place().value()),
+        waiting.place().value().isEmpty()
+            ? ""
+            : new ValueOptions(lexicon).words(waiting.place().value()),
         isJudged(contribution.kind())
-            ? SideMaker.verdict(contribution.kind(), contribution.remarks()).label()
+            ? DraftVerdictMaker.verdict(contribution.kind(), contribution.remarks()).label()
             : "",
         contribution.author().name(),
         Times.of(contribution.submitted().orElse(contribution.changed())),
         waiting.place().own());
   }
 
-  static boolean isJudged(Kind kind) {
-    return kind != Kind.WITHDRAWAL;
+  static boolean isJudged(ContributionKind kind) {
+    return kind != ContributionKind.WITHDRAWAL;
   }
 
   String verdictWords() {

@@ -8,11 +8,11 @@ import org.hedgerow.web.problems.ParameterError;
 /**
  * A row that was understood, or what is wrong with it.
  *
- * @param content empty if there are faults
+ * @param content empty if there are errors
  * @param accent in which it is said
  * @param sounds as they were given or guessed; may be empty
  * @param guessed whether the sounds are a guess
- * @param faults by the names of columns
+ * @param errors by the names of columns
  */
 record ReadRow(
     TableRow row,
@@ -20,9 +20,9 @@ record ReadRow(
     String accent,
     String sounds,
     boolean guessed,
-    List<ParameterError> faults) {
+    List<ParameterError> errors) {
   ReadRow {
-    faults = List.copyOf(faults);
+    errors = List.copyOf(errors);
   }
 
   String spelling() {

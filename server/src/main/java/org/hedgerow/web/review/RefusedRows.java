@@ -51,9 +51,9 @@ final class RefusedRows {
   }
 
   private static String why(JudgedRow row) {
-    return row.faults().isEmpty()
+    return row.errors().isEmpty()
         ? "Another contribution about this word waits for a decision: %s."
             .formatted(row.waiting().stream().map(String::valueOf).collect(joining(", ")))
-        : row.faults().stream().map(ParameterError::detail).collect(joining(" "));
+        : row.errors().stream().map(ParameterError::detail).collect(joining(" "));
   }
 }

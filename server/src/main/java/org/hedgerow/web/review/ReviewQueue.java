@@ -10,9 +10,9 @@ import org.hedgerow.review.Queue.Place;
 import org.hedgerow.review.Queue.Waiting;
 import org.hedgerow.web.http.ApiRequest;
 import org.hedgerow.web.problems.ProblemType;
-import org.hedgerow.web.query.Fault;
-import org.hedgerow.web.query.Faults;
 import org.hedgerow.web.query.Quoted;
+import org.hedgerow.web.query.ValidationError;
+import org.hedgerow.web.query.ValidationErrors;
 
 /** {@code GET /review-queue}: what waits for a decision, the greatest need first. */
 final class ReviewQueue {
@@ -20,7 +20,7 @@ final class ReviewQueue {
       List.of("kind", "author", "serves", "about", "after", "limit");
 
   /** More than can wait in any centre. */
-  private static final int MOST = 20_000;
+  private static final int MAX = 20_000;
 
   private final Queue queue;
   private final ContributionAnswer answer;
@@ -54,12 +54,12 @@ final class ReviewQueue {
       ContributionView contribution) {}
 
   void list(ApiRequest request) {
-    Faults faults = request.parameters().faults();
+    ValidationErrors errors = request.parameters().errors();
     ContributionFilters filters = new ContributionFilters(request.parameters(), request.actor());
-    ContributionQuery query = filters.query(OptionalInt.empty(), MOST);
+    ContributionQuery query = filters.query(OptionalInt.empty(), MAX);
     int limit = filters.limit();
-    Optional<QueuePlace> after = after(request.parameters().text("after"), faults);
-    faults.throwIfAny();
+    Optional<QueuePlace> after = after(request.parameters().text("after"), errors);
+    errors.throwIfAny();
     List<Place> all = queue.places(request.actor(), query);
     List<Place> rest =
         all.stream().filter(each -> after.isEmpty() || after.get().isBefore(each)).toList();
@@ -69,11 +69,11 @@ final class ReviewQueue {
         .json(new View(all.size(), shown.stream().map(this::entry).toList(), next(rest, limit)));
   }
 
-  private static Optional<QueuePlace> after(Optional<String> text, Faults faults) {
+  private static Optional<QueuePlace> after(Optional<String> text, ValidationErrors errors) {
     Optional<QueuePlace> place = text.flatMap(QueuePlace::read);
     if (text.isPresent() && place.isEmpty()) {
-      faults.add(
-          Fault.of(
+      errors.add(
+          ValidationError.of(
               ProblemType.INVALID_CURSOR,
               "after",
               "%s is no place in this list. Take the next of the answer before."

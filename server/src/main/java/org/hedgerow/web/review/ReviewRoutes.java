@@ -10,7 +10,7 @@ import org.hedgerow.web.RouteGroup;
 import org.hedgerow.web.Routes;
 import org.hedgerow.web.page.PageWriter;
 import org.hedgerow.web.security.FormTokens;
-import org.hedgerow.web.security.Paces;
+import org.hedgerow.web.security.RateLimits;
 
 /** The table of routes about contributions and decisions. */
 public final class ReviewRoutes implements RouteGroup {
@@ -29,8 +29,8 @@ public final class ReviewRoutes implements RouteGroup {
       Supplier<Lexicon> newest,
       PageWriter writer,
       FormTokens forms,
-      Paces paces) {
-    ReviewDesk desk = new ReviewDesk(review, newest, writer, forms);
+      RateLimits paces) {
+    ReviewPageSupport desk = new ReviewPageSupport(review, newest, writer, forms);
     DecisionForms all = new DecisionForms(review);
     this.drafts = new DraftPages(desk, paces);
     this.contributions = new ContributionPages(desk, drafts);

@@ -1,14 +1,14 @@
 package org.hedgerow.web.review;
 
+import org.hedgerow.review.ContributionKind;
+import org.hedgerow.review.ContributionState;
 import org.hedgerow.review.DecisionKind;
-import org.hedgerow.review.Kind;
-import org.hedgerow.review.State;
 
 /** What the pages call things. */
 final class ReviewWording {
   private ReviewWording() {}
 
-  static String of(Kind kind) {
+  static String of(ContributionKind kind) {
     return switch (kind) {
       case WORD -> "A new word";
       case PRONUNCIATION -> "Another way to say a word";
@@ -21,7 +21,7 @@ final class ReviewWording {
   }
 
   /** What one does with it, in a sentence. */
-  static String help(Kind kind) {
+  static String help(ContributionKind kind) {
     return switch (kind) {
       case WORD -> "Write the word; the bank proposes how it is said and which letters spell what.";
       case PRONUNCIATION ->
@@ -34,7 +34,7 @@ final class ReviewWording {
     };
   }
 
-  static String of(State state) {
+  static String of(ContributionState state) {
     return switch (state) {
       case DRAFT -> "Draft";
       case SUBMITTED -> "Waiting for a reviewer";
@@ -46,8 +46,8 @@ final class ReviewWording {
   }
 
   /** Of somebody else's. */
-  static String ofOthers(State state) {
-    return state == State.RETURNED ? "Returned to its author" : of(state);
+  static String ofOthers(ContributionState state) {
+    return state == ContributionState.RETURNED ? "Returned to its author" : of(state);
   }
 
   static String of(DecisionKind kind) {

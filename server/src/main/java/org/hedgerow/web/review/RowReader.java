@@ -6,12 +6,12 @@ import java.util.Locale;
 import java.util.Optional;
 import org.hedgerow.lexicon.Lexicon;
 import org.hedgerow.phonics.Sound;
-import org.hedgerow.review.Labels;
 import org.hedgerow.review.NewWord;
-import org.hedgerow.review.Saying;
-import org.hedgerow.web.query.Fault;
-import org.hedgerow.web.query.Faults;
+import org.hedgerow.review.ProposedPronunciation;
+import org.hedgerow.review.WordLabels;
 import org.hedgerow.web.query.Quoted;
+import org.hedgerow.web.query.ValidationError;
+import org.hedgerow.web.query.ValidationErrors;
 
 /** Makes proposals of the rows of a table: each a new word. */
 final class RowReader {
@@ -25,7 +25,7 @@ final class RowReader {
   }
 
   ReadRow read(TableRow row) {
-    Faults faults = Faults.ofBody();
+    ValidationErrors errors = ValidationErrors.ofBody();
     String spelling = spelling(row.cell(Column.SPELLING).orElse(""));
     String accent =
         row.cell(Column.ACCENT).orElseGet(() -> lexicon.accents().get(0).accent().tag());
@@ -33,21 +33,23 @@ final class RowReader {
     String sounds = given.orElseGet(() -> guess(spelling, accent));
     boolean guessed = given.isEmpty() && !sounds.isEmpty();
     if (sounds.isEmpty() && isWord(spelling) && lexicon.accent(accent).isPresent()) {
-      faults.invalid(
+      errors.invalid(
           Column.SOUNDS.label(),
           "How %s is said can’t be guessed from its letters. Give its sounds."
               .formatted(Quoted.of(spelling)));
     }
-    Labels labels = labels(row, faults);
-    ProposalContext frame = frame(row, guessed, faults);
-    NewWord word = new NewWord(spelling, List.of(new Saying(accent, sounds, List.of())), labels);
+    WordLabels labels = labels(row, errors);
+    ProposalContext frame = frame(row, guessed, errors);
+    NewWord word =
+        new NewWord(
+            spelling, List.of(new ProposedPronunciation(accent, sounds, List.of())), labels);
     return new ReadRow(
         row,
-        faults.isEmpty() ? Optional.of(frame.around(word)) : Optional.empty(),
+        errors.isEmpty() ? Optional.of(frame.around(word)) : Optional.empty(),
         accent,
         sounds,
         guessed,
-        faults.list().stream().map(Fault::error).toList());
+        errors.list().stream().map(ValidationError::error).toList());
   }
 
   /** Spreadsheets begin cells with a capital. */
@@ -65,10 +67,10 @@ final class RowReader {
         : "";
   }
 
-  private static Labels labels(TableRow row, Faults faults) {
-    return new Labels(
-        level(row, Column.COMMONNESS, faults),
-        level(row, Column.PICTURABLE, faults),
+  private static WordLabels labels(TableRow row, ValidationErrors errors) {
+    return new WordLabels(
+        level(row, Column.COMMONNESS, errors),
+        level(row, Column.PICTURABLE, errors),
         row.cell(Column.PARTS_OF_SPEECH)
             .map(cell -> Arrays.asList(cell.toLowerCase(Locale.ROOT).split("[,;/|\\s]+")))
             .orElse(List.of()),
@@ -76,10 +78,10 @@ final class RowReader {
         Optional.empty());
   }
 
-  private static Optional<Integer> level(TableRow row, Column column, Faults faults) {
+  private static Optional<Integer> level(TableRow row, Column column, ValidationErrors errors) {
     Optional<String> cell = row.cell(column);
     if (cell.isPresent() && !cell.get().matches("[0-9]")) {
-      faults.invalid(
+      errors.invalid(
           column.label(),
           "%s must be a number, not %s.".formatted(column.label(), Quoted.of(cell.get())));
       return Optional.empty();
@@ -87,7 +89,7 @@ final class RowReader {
     return cell.map(Integer::valueOf);
   }
 
-  private ProposalContext frame(TableRow row, boolean guessed, Faults faults) {
+  private ProposalContext frame(TableRow row, boolean guessed, ValidationErrors errors) {
     String note = row.cell(Column.NOTE).orElse("");
     return ProposalContext.read(
         lexicon,
@@ -95,6 +97,6 @@ final class RowReader {
         Column.WANTED_FOR.label(),
         guessed ? (GUESSED + " " + note).strip() : note,
         Column.NOTE.label(),
-        faults);
+        errors);
   }
 }

@@ -13,15 +13,15 @@ import org.hedgerow.accounts.Actor;
 import org.hedgerow.pictures.PictureIntake;
 import org.hedgerow.review.SendPicture;
 import org.hedgerow.review.Upload;
-import org.hedgerow.web.security.Pace;
+import org.hedgerow.web.security.RateLimit;
 
 /** Takes the picture that a form sends along. */
 final class SentPicture {
   private final PictureIntake intake = new PictureIntake();
   private final SendPicture sendPicture;
-  private final Pace pace;
+  private final RateLimit pace;
 
-  SentPicture(SendPicture sendPicture, Pace pace) {
+  SentPicture(SendPicture sendPicture, RateLimit pace) {
     this.sendPicture = sendPicture;
     this.pace = pace;
   }
@@ -53,7 +53,7 @@ final class SentPicture {
   /** One byte more than is allowed is enough to know that it is too large. */
   private static byte[] bytes(UploadedFile file) {
     try (InputStream content = file.content()) {
-      return content.readNBytes(PictureIntake.MOST_BYTES + 1);
+      return content.readNBytes(PictureIntake.MAX_BYTES + 1);
     } catch (IOException problem) {
       throw new UncheckedIOException(problem);
     }

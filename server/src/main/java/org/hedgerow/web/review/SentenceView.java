@@ -12,7 +12,7 @@ record SentenceView(String text, List<Option> values, List<Option> accents) {
     String value = sentence.phonogram() + " " + sentence.value();
     return new SentenceView(
         sentence.text(),
-        new Values(lexicon).options("Choose …", sentence.phonogram().isEmpty() ? "" : value),
+        new ValueOptions(lexicon).options("Choose …", sentence.phonogram().isEmpty() ? "" : value),
         lexicon.accents().stream()
             .map(AccentCatalogue::accent)
             .map(

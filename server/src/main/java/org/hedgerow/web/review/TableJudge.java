@@ -39,15 +39,15 @@ final class TableJudge {
     return List.copyOf(judged.values());
   }
 
-  /** All but those with faults of their own, and those that repeat another. */
+  /** All but those with errors of their own, and those that repeat another. */
   private List<ReadRow> sound(List<ReadRow> rows) {
     Map<String, Integer> seen = new HashMap<>();
     List<ReadRow> sound = new ArrayList<>();
     for (ReadRow each : rows) {
       int number = each.row().number();
       Integer before = seen.putIfAbsent(each.spelling().toLowerCase(Locale.ROOT), number);
-      if (!each.faults().isEmpty()) {
-        judged.put(number, JudgedRow.refused(each, RowVerdict.REFUSED, each.faults()));
+      if (!each.errors().isEmpty()) {
+        judged.put(number, JudgedRow.refused(each, RowVerdict.REFUSED, each.errors()));
       } else if (before != null) {
         judged.put(number, JudgedRow.refused(each, RowVerdict.TWICE, List.of(twice(before))));
       } else {

@@ -10,19 +10,19 @@ import java.util.List;
 import java.util.Optional;
 import org.hedgerow.lexicon.Lexicon;
 import org.hedgerow.phonics.AccentCatalogue;
-import org.hedgerow.web.query.Fault;
 import org.hedgerow.web.query.InvalidQueryException;
+import org.hedgerow.web.query.ValidationError;
 import org.hedgerow.web.review.WordTables.Judgement;
-import org.hedgerow.web.security.Pace;
+import org.hedgerow.web.security.RateLimit;
 import org.hedgerow.web.security.TooFastException;
 
 /** Many words at once: judged, the good ones sent, the rest given back with reasons. */
 final class TablePages {
-  private final ReviewDesk desk;
+  private final ReviewPageSupport desk;
   private final WordTables tables;
-  private final Pace pace;
+  private final RateLimit pace;
 
-  TablePages(ReviewDesk desk, Pace pace) {
+  TablePages(ReviewPageSupport desk, RateLimit pace) {
     this.desk = desk;
     this.pace = pace;
     this.tables = new WordTables(desk.review().submitMany(), desk.newest());
@@ -54,7 +54,7 @@ final class TablePages {
       show(
           context,
           pasted,
-          unreadable.faults().stream().map(Fault::message).toList(),
+          unreadable.errors().stream().map(ValidationError::message).toList(),
           Optional.empty());
     }
   }
@@ -75,7 +75,7 @@ final class TablePages {
 
   private static String text(UploadedFile file) {
     try (InputStream content = file.content()) {
-      return WordTables.text(content.readNBytes(WordTables.MOST_BYTES + 1));
+      return WordTables.text(content.readNBytes(WordTables.MAX_BYTES + 1));
     } catch (IOException problem) {
       throw new UncheckedIOException(problem);
     }
@@ -99,7 +99,7 @@ final class TablePages {
             desk.token(context),
             pasted.text(),
             accents(lexicon, pasted.accent()),
-            new Values(lexicon).options("Nothing in particular", pasted.wantedFor()),
+            new ValueOptions(lexicon).options("Nothing in particular", pasted.wantedFor()),
             errors,
             rows.stream().map(row -> row(row, lexicon)).toList(),
             (int) rows.stream().filter(WordTables.Row::good).count(),
@@ -124,7 +124,8 @@ final class TablePages {
         row.sounds().isEmpty() ? "" : "/" + row.sounds() + "/" + (row.guessed() ? ", a guess" : ""),
         row.remarks(),
         row.good()
-            ? String.join(", ", row.serves().stream().map(new Values(lexicon)::words).toList())
+            ? String.join(
+                ", ", row.serves().stream().map(new ValueOptions(lexicon)::words).toList())
             : "",
         row.contribution().orElse(0));
   }

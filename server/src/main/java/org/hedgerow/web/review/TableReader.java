@@ -19,9 +19,9 @@ import org.apache.commons.csv.CSVRecord;
 import org.hedgerow.review.SubmitMany;
 import org.hedgerow.web.http.SafeCell;
 import org.hedgerow.web.problems.ProblemType;
-import org.hedgerow.web.query.Fault;
-import org.hedgerow.web.query.Faults;
 import org.hedgerow.web.query.Quoted;
+import org.hedgerow.web.query.ValidationError;
+import org.hedgerow.web.query.ValidationErrors;
 
 /**
  * Reads CSV as spreadsheets write it: with a byte order mark or not, with commas, semicolons or
@@ -35,7 +35,7 @@ final class TableReader {
   static final String TOO_LARGE =
       "A table may have at most a million bytes. Send it in several parts.";
 
-  private final Faults faults = Faults.ofBody();
+  private final ValidationErrors errors = ValidationErrors.ofBody();
 
   /**
    * @throws org.hedgerow.web.query.InvalidQueryException naming each row that can't be read
@@ -44,7 +44,7 @@ final class TableReader {
     String text = text(bytes);
     try (CSVParser parser = format(text).parse(new StringReader(text))) {
       Table table = table(parser.iterator());
-      faults.throwIfAny();
+      errors.throwIfAny();
       return table;
     } catch (IOException impossible) {
       throw new UncheckedIOException(impossible);
@@ -57,7 +57,7 @@ final class TableReader {
    * @throws org.hedgerow.web.query.InvalidQueryException if it is too large, or not in UTF-8
    */
   String text(byte[] bytes) {
-    if (bytes.length > WordTables.MOST_BYTES) {
+    if (bytes.length > WordTables.MAX_BYTES) {
       throw refused(TABLE, TOO_LARGE);
     }
     try {
@@ -89,14 +89,14 @@ final class TableReader {
     List<TableRow> rows = new ArrayList<>();
     while (records.hasNext()) {
       row(columns, records.next()).ifPresent(rows::add);
-      if (rows.size() > SubmitMany.MOST) {
+      if (rows.size() > SubmitMany.MAX) {
         throw refused(
             TABLE,
             "There are more than %,d words. Send them in several tables."
-                .formatted(SubmitMany.MOST));
+                .formatted(SubmitMany.MAX));
       }
     }
-    if (rows.isEmpty() && faults.isEmpty()) {
+    if (rows.isEmpty() && errors.isEmpty()) {
       throw refused(TABLE, "There are no words below the names of the columns.");
     }
     return new Table(columns, rows);
@@ -110,19 +110,19 @@ final class TableReader {
     for (String name : header) {
       Optional<Column> column = Column.named(name);
       if (column.isEmpty()) {
-        fault(
+        error(
             "row 1",
             "There is no column %s. There are %s.".formatted(Quoted.of(name), Column.all()));
       } else if (columns.contains(column.get())) {
-        fault("row 1", "The column %s is there twice.".formatted(column.get().label()));
+        error("row 1", "The column %s is there twice.".formatted(column.get().label()));
       } else {
         columns.add(column.get());
       }
     }
-    if (faults.isEmpty() && !columns.contains(Column.SPELLING)) {
-      fault("row 1", "There is no column spelling. The first row must name the columns.");
+    if (errors.isEmpty() && !columns.contains(Column.SPELLING)) {
+      error("row 1", "There is no column spelling. The first row must name the columns.");
     }
-    faults.throwIfAny();
+    errors.throwIfAny();
     return columns;
   }
 
@@ -133,7 +133,7 @@ final class TableReader {
       return Optional.empty();
     }
     if (record.size() != columns.size()) {
-      fault(
+      error(
           "row " + number,
           "Row %d has %d cells, but there are %d columns. Put quotation marks around a cell that has a separator in it."
               .formatted(number, record.size(), columns.size()));
@@ -164,12 +164,12 @@ final class TableReader {
   }
 
   private RuntimeException refused(String place, String message) {
-    fault(place, message);
-    faults.throwIfAny();
+    error(place, message);
+    errors.throwIfAny();
     return new IllegalStateException(message);
   }
 
-  private void fault(String place, String message) {
-    faults.add(Fault.of(ProblemType.INVALID_TABLE, place, message));
+  private void error(String place, String message) {
+    errors.add(ValidationError.of(ProblemType.INVALID_TABLE, place, message));
   }
 }

@@ -11,7 +11,7 @@ import org.hedgerow.web.problems.ParameterError;
 /** Tables of new words, for whoever doesn't ask over HTTP. */
 final class WordTables {
   /** The most that is read, in bytes. */
-  public static final int MOST_BYTES = 1_000_000;
+  public static final int MAX_BYTES = 1_000_000;
 
   private final SubmitMany submitMany;
   private final Supplier<Lexicon> newest;
@@ -97,11 +97,11 @@ final class WordTables {
   }
 
   private static List<String> remarks(JudgedRow judged) {
-    if (!judged.faults().isEmpty()) {
-      return judged.faults().stream().map(ParameterError::detail).toList();
+    if (!judged.errors().isEmpty()) {
+      return judged.errors().stream().map(ParameterError::detail).toList();
     }
     return judged.isGood()
-        ? judged.findings().stream().map(RemarkView::message).distinct().toList()
+        ? judged.findings().stream().map(ContributionFindingView::message).distinct().toList()
         : List.of("Another contribution about this word waits for a decision.");
   }
 }

@@ -40,7 +40,8 @@ public final class AccessGuard implements Guard, RouteGroup {
   public void addTo(Routes routes) {
     routes.before(
         context -> {
-          context.attribute(LookUp.ATTRIBUTE, new LookUp(() -> authenticator.identify(context)));
+          context.attribute(
+              LazyIdentity.ATTRIBUTE, new LazyIdentity(() -> authenticator.identify(context)));
         });
   }
 

@@ -31,7 +31,7 @@ public record Identity(Actor actor, Optional<Login> session, Optional<ApiToken> 
    * @throws org.hedgerow.accounts.UnavailableException if that can't be done
    */
   public static Identity of(Context context) {
-    LookUp lookUp = context.attribute(LookUp.ATTRIBUTE);
+    LazyIdentity lookUp = context.attribute(LazyIdentity.ATTRIBUTE);
     return lookUp == null ? VISITOR : lookUp.identity();
   }
 

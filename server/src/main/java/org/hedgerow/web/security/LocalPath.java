@@ -2,7 +2,7 @@ package org.hedgerow.web.security;
 
 /** Addresses on this server, to which people may be sent on. */
 public final class LocalPath {
-  private static final int LONGEST = 2_000;
+  private static final int MAX_LENGTH = 2_000;
 
   private LocalPath() {}
 
@@ -14,7 +14,7 @@ public final class LocalPath {
   private static boolean isLocal(String address) {
     return address.startsWith("/")
         && !address.startsWith("//")
-        && address.length() <= LONGEST
+        && address.length() <= MAX_LENGTH
         && address.chars().allMatch(sign -> sign > ' ' && sign < 0x7F && sign != '\\');
   }
 }

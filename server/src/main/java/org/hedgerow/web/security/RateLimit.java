@@ -1,37 +1,102 @@
 package org.hedgerow.web.security;
 
+import com.github.benmanes.caffeine.cache.Cache;
+import io.github.bucket4j.Bucket;
+import io.github.bucket4j.ConsumptionProbe;
+import io.github.bucket4j.TimeMeter;
 import io.javalin.http.Context;
-import io.javalin.http.Header;
 import java.time.Duration;
+import java.time.InstantSource;
+import org.hedgerow.caching.Caches;
 
 /**
- * The headers by which a client learns how many requests it has left
- * (draft-ietf-httpapi-ratelimit-headers-10): {@code RateLimit-Policy: "pictures";q=60;w=60} and
- * {@code RateLimit: "pictures";r=59;t=1}.
- *
- * @param policy its name
- * @param quota requests in a window
+ * A quota of costly requests for each client: so many at once, and as many again in every minute
+ * (token bucket). Every answer tells the client what is left of it. Each server counts for itself.
+ * Thread-safe.
  */
-public record RateLimit(String policy, long quota, Duration window) {
+public final class RateLimit {
+  private static final Duration WINDOW = Duration.ofMinutes(1);
+  private static final int MAX_CLIENTS = 10_000;
+
+  private final String name;
+  private final String what;
+  private final int quota;
+  private final Clients clients;
+  private final TimeMeter time;
+
+  /** A bucket that wasn't used for a window is full, and needn't be kept. */
+  private final Cache<String, Bucket> buckets =
+      Caches.builder().maximumSize(MAX_CLIENTS).expireAfterAccess(WINDOW).build();
 
   /**
-   * @param remaining how many requests are left
-   * @param reset until the quota is whole again
+   * @param name of the policy in headers
+   * @param what is counted, as in {@code pictures}
+   * @param quota requests in a minute
    */
-  void tell(Context context, long remaining, Duration reset) {
-    context.header(
-        "RateLimit-Policy", "\"%s\";q=%d;w=%d".formatted(policy, quota, window.toSeconds()));
-    context.header("RateLimit", "\"%s\";r=%d;t=%d".formatted(policy, remaining, roundedUp(reset)));
+  public RateLimit(String name, String what, int quota, Clients clients, InstantSource clock) {
+    this.name = name;
+    this.what = what;
+    this.quota = quota;
+    this.clients = clients;
+    this.time = new Meter(clock);
   }
 
-  /** Nothing is left; {@code Retry-After} and {@code RateLimit} name the same moment. */
-  public void refuse(Context context, Duration wait) {
-    Duration atLeastASecond = Duration.ofSeconds(Math.max(1, roundedUp(wait)));
-    context.header(Header.RETRY_AFTER, Long.toString(atLeastASecond.toSeconds()));
-    tell(context, 0, atLeastASecond);
+  private record Meter(InstantSource clock) implements TimeMeter {
+    @Override
+    public long currentTimeNanos() {
+      return Duration.ofMillis(clock.millis()).toNanos();
+    }
+
+    @Override
+    public boolean isWallClockBased() {
+      return true;
+    }
   }
 
-  private static long roundedUp(Duration duration) {
-    return duration.plusSeconds(1).minusNanos(1).toSeconds();
+  /**
+   * Counts one request of the client.
+   *
+   * @throws TooFastException if it is one too many; then the answer says when to come again
+   */
+  public void count(Context context) {
+    ConsumptionProbe probe = bucket(context).tryConsumeAndReturnRemaining(1);
+    if (!probe.isConsumed()) {
+      Duration wait = Duration.ofNanos(probe.getNanosToWaitForRefill());
+      limit().refuse(context, wait);
+      throw new TooFastException(what, wait);
+    }
+    limit().tell(context, probe.getRemainingTokens(), untilFull(probe.getRemainingTokens()));
+  }
+
+  /** Tells the client what is left, for a request that costs nothing. */
+  public void show(Context context) {
+    long remaining = bucket(context).getAvailableTokens();
+    limit().tell(context, remaining, untilFull(remaining));
+  }
+
+  private RateLimitHeaders limit() {
+    return new RateLimitHeaders(name, quota, WINDOW);
+  }
+
+  private Duration untilFull(long remaining) {
+    return WINDOW.multipliedBy(quota - remaining).dividedBy(quota);
+  }
+
+  private Bucket bucket(Context context) {
+    String client = clients.key(context);
+    Bucket known = buckets.getIfPresent(client);
+    if (known != null) {
+      return known;
+    }
+    Bucket full = full();
+    Bucket earlier = buckets.asMap().putIfAbsent(client, full);
+    return earlier == null ? full : earlier;
+  }
+
+  private Bucket full() {
+    return Bucket.builder()
+        .addLimit(limit -> limit.capacity(quota).refillGreedy(quota, WINDOW))
+        .withCustomTimePrecision(time)
+        .build();
   }
 }

@@ -2,17 +2,17 @@ package org.hedgerow.web.security;
 
 import java.util.List;
 import java.util.Optional;
-import org.hedgerow.accounts.ChangedMeanwhileException;
 import org.hedgerow.accounts.DamagedRecordsException;
+import org.hedgerow.accounts.InvalidLinkException;
 import org.hedgerow.accounts.NotAllowedException;
-import org.hedgerow.accounts.NothingThereException;
-import org.hedgerow.accounts.RefusedException;
-import org.hedgerow.accounts.SpentLinkException;
+import org.hedgerow.accounts.NotFoundException;
+import org.hedgerow.accounts.RejectedException;
+import org.hedgerow.accounts.StaleUpdateException;
 import org.hedgerow.accounts.StorageFullException;
 import org.hedgerow.accounts.UnavailableException;
 import org.hedgerow.review.ConflictException;
-import org.hedgerow.review.NotYoursException;
-import org.hedgerow.review.StaleException;
+import org.hedgerow.review.OwnershipException;
+import org.hedgerow.review.StaleRevisionException;
 import org.hedgerow.web.problems.ParameterError;
 import org.hedgerow.web.problems.Problem;
 import org.hedgerow.web.problems.ProblemException;
@@ -32,10 +32,10 @@ public final class Refusals {
       return problem(
           ProblemType.NOT_ALLOWED, "That takes the role %s.".formatted(refused.needed().label()));
     }
-    if (thrown instanceof NothingThereException || thrown instanceof SpentLinkException) {
+    if (thrown instanceof NotFoundException || thrown instanceof InvalidLinkException) {
       return problem(ProblemType.NOT_FOUND, thrown.getMessage() + ".");
     }
-    if (thrown instanceof ChangedMeanwhileException) {
+    if (thrown instanceof StaleUpdateException) {
       return problem(
           ProblemType.CHANGED_MEANWHILE,
           thrown.getMessage() + " Look at it again, then send the change once more.");
@@ -54,13 +54,13 @@ public final class Refusals {
           ProblemType.UNAVAILABLE,
           "What that needs is damaged on the server's disk. Tell whoever runs this server to restore a backup.");
     }
-    if (thrown instanceof RefusedException refused) {
+    if (thrown instanceof RejectedException refused) {
       return Optional.of(problem(refused).exception());
     }
-    if (thrown instanceof NotYoursException) {
+    if (thrown instanceof OwnershipException) {
       return problem(ProblemType.NOT_YOURS, thrown.getMessage() + ".");
     }
-    if (thrown instanceof StaleException) {
+    if (thrown instanceof StaleRevisionException) {
       return problem(ProblemType.STALE, thrown.getMessage() + ". Read it again.");
     }
     if (thrown instanceof ConflictException) {
@@ -73,10 +73,10 @@ public final class Refusals {
     return Optional.of(Problem.of(type, detail).exception());
   }
 
-  private static Problem problem(RefusedException refused) {
+  private static Problem problem(RejectedException refused) {
     List<ParameterError> errors =
-        refused.faults().stream()
-            .map(fault -> new ParameterError(fault.field(), fault.message()))
+        refused.errors().stream()
+            .map(error -> new ParameterError(error.field(), error.message()))
             .toList();
     return new Problem(
         ProblemType.INVALID_BODY,

@@ -14,7 +14,7 @@ public final class SessionCookie {
 
   private static final String DEVICE = "hedgerow-device";
 
-  private static final int LONGEST = 100;
+  private static final int MAX_LENGTH = 100;
 
   private final Clients clients;
 
@@ -28,12 +28,12 @@ public final class SessionCookie {
 
   Optional<Secret> read(Context context, String name) {
     return Optional.ofNullable(context.cookie(fullName(context, name)))
-        .filter(text -> !text.isEmpty() && text.length() <= LONGEST)
+        .filter(text -> !text.isEmpty() && text.length() <= MAX_LENGTH)
         .map(Secret::new);
   }
 
   public void set(Context context, Secret secret) {
-    context.cookie(cookie(context, NAME, secret.text(), (int) Session.LONGEST.toSeconds()));
+    context.cookie(cookie(context, NAME, secret.text(), (int) Session.MAX_LENGTH.toSeconds()));
   }
 
   /** What this browser was given when somebody signed in here before. */

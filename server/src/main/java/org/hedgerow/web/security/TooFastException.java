@@ -1,7 +1,7 @@
 package org.hedgerow.web.security;
 
 import java.time.Duration;
-import org.hedgerow.accounts.Waits;
+import org.hedgerow.accounts.DurationWords;
 import org.hedgerow.web.problems.Problem;
 import org.hedgerow.web.problems.ProblemException;
 import org.hedgerow.web.problems.ProblemType;
@@ -19,6 +19,6 @@ public final class TooFastException extends ProblemException {
         Problem.of(
             ProblemType.TOO_MANY_ATTEMPTS,
             "These were too many %s in a short time. Try again in %s."
-                .formatted(what, Waits.inWords(wait))));
+                .formatted(what, DurationWords.inWords(wait))));
   }
 }

@@ -13,12 +13,12 @@ import org.hedgerow.sentences.SentenceCheck;
 import org.hedgerow.sentences.SentenceChecker;
 import org.hedgerow.sentences.SentenceFinding;
 import org.hedgerow.sentences.TargetLetters;
-import org.hedgerow.web.page.Fit;
+import org.hedgerow.web.page.FittingList;
 
 /** Puts a judged sentence on a page. */
 final class SentenceCheckMaker {
 
-  private static final int MOST_REASONS = 3;
+  private static final int MAX_REASONS = 3;
 
   private final SentenceQuestion question;
 
@@ -85,12 +85,12 @@ final class SentenceCheckMaker {
     Map<List<Object>, String> reasons = new LinkedHashMap<>();
     findings.forEach(
         each -> reasons.putIfAbsent(List.of(each.code(), each.letters()), each.message()));
-    return reasons.values().stream().distinct().limit(MOST_REASONS).toList();
+    return reasons.values().stream().distinct().limit(MAX_REASONS).toList();
   }
 
-  private Fit instead(String text, JudgedToken token, String word) {
+  private FittingList instead(String text, JudgedToken token, String word) {
     Rewording rewording =
         new Rewording(new Articles(question.lexicon(), question.accents().first().tag()));
-    return new Fit(word, question.addressOf(rewording.of(text, token.token(), word)));
+    return new FittingList(word, question.addressOf(rewording.of(text, token.token(), word)));
   }
 }

@@ -1,7 +1,7 @@
 package org.hedgerow.web.sentences;
 
 import java.util.List;
-import org.hedgerow.web.page.Fit;
+import org.hedgerow.web.page.FittingList;
 
 /**
  * A sentence judged, or an empty field for one.
@@ -25,7 +25,7 @@ record SentenceCheckPage(
    * @param offer what the other words are
    * @param instead other words, each with the address of the sentence with it
    */
-  record Trouble(String word, List<String> reasons, String offer, List<Fit> instead) {}
+  record Trouble(String word, List<String> reasons, String offer, List<FittingList> instead) {}
 
   boolean isTyped() {
     return !text.isEmpty();

@@ -7,13 +7,13 @@ import org.hedgerow.sentences.SentenceChecker;
 import org.hedgerow.sentences.SentenceStandard;
 import org.hedgerow.sentences.TargetLetters;
 import org.hedgerow.web.problems.ProblemType;
-import org.hedgerow.web.query.Fault;
-import org.hedgerow.web.query.Faults;
+import org.hedgerow.web.query.ValidationError;
+import org.hedgerow.web.query.ValidationErrors;
 
 /** {@code POST /sentence-checks}: may this sentence be put before a child? */
 final class SentenceChecks {
 
-  private static final int MOST_LETTERS = 2000;
+  private static final int MAX_LETTERS = 2000;
 
   private SentenceChecks() {}
 
@@ -24,10 +24,10 @@ final class SentenceChecks {
   /**
    * @throws org.hedgerow.web.query.InvalidQueryException with all that is wrong
    */
-  static View answer(Lexicon lexicon, SentenceChecksBody body, Faults faults) {
-    SentenceStandardBody.Read read = body.standard().read(lexicon, faults);
-    String text = text(body, faults);
-    faults.throwIfAny();
+  static View answer(Lexicon lexicon, SentenceChecksBody body, ValidationErrors errors) {
+    SentenceStandardBody.Read read = body.standard().read(lexicon, errors);
+    String text = text(body, errors);
+    errors.throwIfAny();
     SentenceStandard standard = read.standard();
     return new View(
         lexicon.edition(),
@@ -41,18 +41,18 @@ final class SentenceChecks {
     return new TargetLetters(lexicon, standard.standard(), standard.accents().get(0));
   }
 
-  private static String text(SentenceChecksBody body, Faults faults) {
+  private static String text(SentenceChecksBody body, ValidationErrors errors) {
     String text = Optional.ofNullable(body.text()).orElse("");
     if (text.isBlank()) {
-      faults.invalid("text", "There is no sentence to check. Send one in text.");
+      errors.invalid("text", "There is no sentence to check. Send one in text.");
     }
-    if (text.length() > MOST_LETTERS) {
-      faults.add(
-          Fault.of(
+    if (text.length() > MAX_LETTERS) {
+      errors.add(
+          ValidationError.of(
               ProblemType.TOO_MANY_WORDS,
               "text",
               "The text has %d letters. Send one sentence, at most %d letters."
-                  .formatted(text.length(), MOST_LETTERS)));
+                  .formatted(text.length(), MAX_LETTERS)));
     }
     return text;
   }

@@ -14,18 +14,18 @@ import org.hedgerow.lexicon.Lexicon;
 import org.hedgerow.sentences.SentenceChecker;
 import org.hedgerow.sentences.SentenceStandard;
 import org.hedgerow.sentences.TargetLetters;
-import org.hedgerow.sentences.compose.DraftOrder;
-import org.hedgerow.sentences.compose.Drafts;
+import org.hedgerow.sentences.compose.ComposedSentences;
+import org.hedgerow.sentences.compose.CompositionRequest;
 import org.hedgerow.sentences.compose.SentenceKind;
-import org.hedgerow.web.query.Faults;
 import org.hedgerow.web.query.SpellingReader;
+import org.hedgerow.web.query.ValidationErrors;
 
 /** {@code POST /sentence-drafts}: sentences for a phonogram value, made anew. */
 final class SentenceDrafts {
 
-  private static final int USUAL_COUNT = 10;
-  private static final int MOST_SENTENCES = 50;
-  private static final int MOST_WORDS = 5;
+  private static final int DEFAULT_COUNT = 10;
+  private static final int MAX_SENTENCES = 50;
+  private static final int MAX_WORDS = 5;
 
   private final SentenceOrders orders;
 
@@ -63,18 +63,18 @@ final class SentenceDrafts {
   /**
    * @throws org.hedgerow.web.query.InvalidQueryException with all that is wrong
    */
-  View answer(Context context, Lexicon lexicon, SentenceDraftsBody body, Faults faults) {
-    SentenceStandardBody.Read read = body.standard().read(lexicon, faults);
+  View answer(Context context, Lexicon lexicon, SentenceDraftsBody body, ValidationErrors errors) {
+    SentenceStandardBody.Read read = body.standard().read(lexicon, errors);
     if (body.phonogram() == null) {
-      faults.invalid("phonogram", "Say which phonogram the sentences are for.");
+      errors.invalid("phonogram", "Say which phonogram the sentences are for.");
     }
     int count =
-        SentenceStandardBody.number("count", body.count(), USUAL_COUNT, 1, MOST_SENTENCES, faults);
+        SentenceStandardBody.number("count", body.count(), DEFAULT_COUNT, 1, MAX_SENTENCES, errors);
     long seed = Optional.ofNullable(body.seed()).orElse(1L);
-    Set<String> words = words(body, faults);
-    Set<SentenceKind> kinds = kinds(body, faults);
-    faults.throwIfAny();
-    DraftOrder order = new DraftOrder(count, seed, words, kinds);
+    Set<String> words = words(body, errors);
+    Set<SentenceKind> kinds = kinds(body, errors);
+    errors.throwIfAny();
+    CompositionRequest order = new CompositionRequest(count, seed, words, kinds);
     return view(
         lexicon,
         read.standard(),
@@ -88,7 +88,7 @@ final class SentenceDrafts {
   }
 
   private static View view(
-      Lexicon lexicon, SentenceStandard standard, DraftQuery query, Drafts drafts) {
+      Lexicon lexicon, SentenceStandard standard, DraftQuery query, ComposedSentences drafts) {
     SentenceChecker checker = new SentenceChecker(lexicon, standard);
     TargetLetters letters = SentenceChecks.letters(lexicon, standard);
     List<SentenceView> sentences =
@@ -103,7 +103,7 @@ final class SentenceDrafts {
     return new View(lexicon.edition(), query, sentences, missing(query, drafts));
   }
 
-  private static Optional<Missing> missing(DraftQuery query, Drafts drafts) {
+  private static Optional<Missing> missing(DraftQuery query, ComposedSentences drafts) {
     int made = drafts.sentences().size();
     if (made >= query.count()) {
       return Optional.empty();
@@ -116,28 +116,28 @@ final class SentenceDrafts {
     return Optional.of(new Missing(message, List.copyOf(new TreeSet<>(drafts.targets()))));
   }
 
-  private static Set<String> words(SentenceDraftsBody body, Faults faults) {
+  private static Set<String> words(SentenceDraftsBody body, ValidationErrors errors) {
     List<String> typed = Optional.ofNullable(body.words()).orElse(List.of());
-    if (typed.size() > MOST_WORDS) {
-      faults.invalid("words", "At most %d words can be asked for.".formatted(MOST_WORDS));
+    if (typed.size() > MAX_WORDS) {
+      errors.invalid("words", "At most %d words can be asked for.".formatted(MAX_WORDS));
       return Set.of();
     }
     List<String> words = new ArrayList<>();
-    SpellingReader reader = new SpellingReader(faults);
+    SpellingReader reader = new SpellingReader(errors);
     for (int i = 0; i < typed.size(); i++) {
       reader.read("words[%d]".formatted(i), typed.get(i)).ifPresent(words::add);
     }
     return new TreeSet<>(words);
   }
 
-  private static Set<SentenceKind> kinds(SentenceDraftsBody body, Faults faults) {
+  private static Set<SentenceKind> kinds(SentenceDraftsBody body, ValidationErrors errors) {
     List<String> labels = Optional.ofNullable(body.kinds()).orElse(List.of());
     Set<SentenceKind> kinds = EnumSet.noneOf(SentenceKind.class);
     for (int i = 0; i < labels.size(); i++) {
       Optional<SentenceKind> kind = SentenceKind.labelled(labels.get(i));
       kind.ifPresent(kinds::add);
       if (kind.isEmpty()) {
-        faults.invalid("kinds[%d]".formatted(i), "A kind is one of statement, question, command.");
+        errors.invalid("kinds[%d]".formatted(i), "A kind is one of statement, question, command.");
       }
     }
     return kinds.isEmpty() ? EnumSet.copyOf(Arrays.asList(SentenceKind.values())) : kinds;

@@ -11,9 +11,9 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.hedgerow.sentences.SentenceChecker;
 import org.hedgerow.sentences.TargetLetters;
-import org.hedgerow.sentences.compose.Draft;
-import org.hedgerow.sentences.compose.DraftOrder;
-import org.hedgerow.sentences.compose.Drafts;
+import org.hedgerow.sentences.compose.ComposedSentence;
+import org.hedgerow.sentences.compose.ComposedSentences;
+import org.hedgerow.sentences.compose.CompositionRequest;
 import org.hedgerow.sentences.compose.SentenceKind;
 import org.hedgerow.web.page.Choice;
 
@@ -24,9 +24,9 @@ final class SentenceDraftsMaker {
   private static final String SEED = "seed";
   private static final String KIND = "kind";
   private static final int COUNT = 10;
-  private static final int MOST_KEPT = 50;
-  private static final int MOST_LETTERS = 300;
-  private static final int MOST_WORDS = 3;
+  private static final int MAX_KEPT = 50;
+  private static final int MAX_LETTERS = 300;
+  private static final int MAX_WORDS = 3;
 
   static final List<String> PARAMETERS = List.of(WORDS, SEED, KIND, SentenceQuestion.KEEP);
 
@@ -41,25 +41,25 @@ final class SentenceDraftsMaker {
     Optional<SentenceKind> kind = question.parameters().text(KIND).flatMap(SentenceKind::labelled);
     String asked = question.parameters().text(WORDS).orElse("");
     Set<String> words = words(question, asked);
-    question.parameters().faults().throwIfAny();
+    question.parameters().errors().throwIfAny();
     List<String> kept =
         context.queryParams(SentenceQuestion.KEEP).stream()
             .map(String::strip)
-            .filter(text -> !text.isEmpty() && text.length() <= MOST_LETTERS)
+            .filter(text -> !text.isEmpty() && text.length() <= MAX_LETTERS)
             .distinct()
-            .limit(MOST_KEPT)
+            .limit(MAX_KEPT)
             .toList();
-    Drafts drafts =
+    ComposedSentences drafts =
         question.value().isEmpty()
-            ? new Drafts(List.of(), 0, Set.of())
+            ? new ComposedSentences(List.of(), 0, Set.of())
             : orders.compose(
                 context,
-                new DraftOrder(COUNT + kept.size(), seed, words, kinds(kind)),
+                new CompositionRequest(COUNT + kept.size(), seed, words, kinds(kind)),
                 question.lexicon(),
                 question.sentenceStandard());
     List<String> made =
         drafts.sentences().stream()
-            .map(Draft::text)
+            .map(ComposedSentence::text)
             .filter(text -> !kept.contains(text))
             .limit(COUNT)
             .toList();
@@ -104,15 +104,14 @@ final class SentenceDraftsMaker {
         Arrays.stream(asked.toLowerCase(Locale.ROOT).split("[\\s,]+", 0))
             .filter(word -> !word.isEmpty())
             .collect(Collectors.toCollection(TreeSet::new));
-    if (words.size() > MOST_WORDS
-        || !words.stream().allMatch(word -> word.matches("[a-z]{1,40}"))) {
+    if (words.size() > MAX_WORDS || !words.stream().allMatch(word -> word.matches("[a-z]{1,40}"))) {
       question
           .parameters()
-          .faults()
+          .errors()
           .invalid(
               WORDS,
               "Name at most %d words, in letters a to z, with spaces between."
-                  .formatted(MOST_WORDS));
+                  .formatted(MAX_WORDS));
     }
     return words;
   }
@@ -129,7 +128,7 @@ final class SentenceDraftsMaker {
         .toList();
   }
 
-  private static String missing(SentenceQuestion question, int made, Drafts drafts) {
+  private static String missing(SentenceQuestion question, int made, ComposedSentences drafts) {
     if (question.value().isEmpty() || made >= COUNT) {
       return "";
     }

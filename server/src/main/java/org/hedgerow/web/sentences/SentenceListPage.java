@@ -15,7 +15,7 @@ record SentenceListPage(
     SentenceFields fields, String word, int total, List<Line> lines, Optional<OldEdition> old) {
 
   /** How many are shown at once. */
-  static final int MOST = 60;
+  static final int MAX = 60;
 
   /**
    * @param topic what it is for, as in {@code oa as in boat}

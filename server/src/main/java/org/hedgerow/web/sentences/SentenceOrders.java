@@ -7,11 +7,11 @@ import java.util.Optional;
 import org.hedgerow.caching.Caches;
 import org.hedgerow.lexicon.Lexicon;
 import org.hedgerow.sentences.SentenceStandard;
+import org.hedgerow.sentences.compose.ComposedSentences;
 import org.hedgerow.sentences.compose.Composer;
-import org.hedgerow.sentences.compose.DraftOrder;
-import org.hedgerow.sentences.compose.Drafts;
-import org.hedgerow.web.security.Pace;
-import org.hedgerow.web.security.Turns;
+import org.hedgerow.sentences.compose.CompositionRequest;
+import org.hedgerow.web.security.ConcurrencyLimit;
+import org.hedgerow.web.security.RateLimit;
 
 /**
  * Composes sentences for clients, within bounds: a quota for each client, and at most half of the
@@ -25,26 +25,26 @@ public final class SentenceOrders {
   private static final Duration KEPT_FOR = Duration.ofMinutes(10);
 
   private final Composer composer;
-  private final Pace pace;
-  private final Turns turns;
-  private final Cache<Order, Drafts> kept =
+  private final RateLimit pace;
+  private final ConcurrencyLimit turns;
+  private final Cache<Order, ComposedSentences> kept =
       Caches.builder().maximumSize(MAX_KEPT).expireAfterAccess(KEPT_FOR).build();
 
   /** By the number of the edition: a lexicon in here would be kept long after it was replaced. */
-  private record Order(DraftOrder order, int edition, SentenceStandard standard) {}
+  private record Order(CompositionRequest order, int edition, SentenceStandard standard) {}
 
   /**
    * @param pace how many orders a client may send
    */
-  public SentenceOrders(Composer composer, Pace pace) {
+  public SentenceOrders(Composer composer, RateLimit pace) {
     this(composer, pace, Math.max(1, Runtime.getRuntime().availableProcessors() / 2));
   }
 
-  SentenceOrders(Composer composer, Pace pace, int atATime) {
+  SentenceOrders(Composer composer, RateLimit pace, int atATime) {
     this.composer = composer;
     this.pace = pace;
     this.turns =
-        new Turns(
+        new ConcurrencyLimit(
             atATime,
             WAITING,
             PATIENCE,
@@ -55,10 +55,10 @@ public final class SentenceOrders {
    * @throws org.hedgerow.web.problems.ProblemException if the client, or all clients together, ask
    *     for too much
    */
-  public Drafts compose(
-      Context context, DraftOrder order, Lexicon lexicon, SentenceStandard standard) {
+  public ComposedSentences compose(
+      Context context, CompositionRequest order, Lexicon lexicon, SentenceStandard standard) {
     Order asked = new Order(order, lexicon.edition(), standard);
-    Optional<Drafts> known = known(asked);
+    Optional<ComposedSentences> known = known(asked);
     if (known.isPresent()) {
       pace.show(context);
       return known.get();
@@ -67,12 +67,12 @@ public final class SentenceOrders {
     return turns.take(context, () -> known(asked).orElseGet(() -> composed(asked, lexicon)));
   }
 
-  private Optional<Drafts> known(Order asked) {
+  private Optional<ComposedSentences> known(Order asked) {
     return Optional.ofNullable(kept.getIfPresent(asked));
   }
 
-  private Drafts composed(Order asked, Lexicon lexicon) {
-    Drafts made = composer.compose(asked.order(), lexicon, asked.standard());
+  private ComposedSentences composed(Order asked, Lexicon lexicon) {
+    ComposedSentences made = composer.compose(asked.order(), lexicon, asked.standard());
     kept.put(asked, made);
     return made;
   }

@@ -22,7 +22,7 @@ public final class SentencePages implements RouteGroup {
 
   private static final String WORD = "word";
   private static final String TEXT = "text";
-  private static final int MOST_LETTERS = 2000;
+  private static final int MAX_LETTERS = 2000;
 
   private final Editions editions;
   private final PageWriter writer;
@@ -56,7 +56,7 @@ public final class SentencePages implements RouteGroup {
         word,
         found.size(),
         found.stream()
-            .limit(SentenceListPage.MOST)
+            .limit(SentenceListPage.MAX)
             .map(sentence -> line(question, sentence))
             .toList(),
         OldEdition.of(question.lexicon(), editions.newest(), question.addressNow("/sentences")));
@@ -83,15 +83,14 @@ public final class SentencePages implements RouteGroup {
   private void check(Context context) {
     SentenceQuestion question = SentenceQuestion.read(context, editions, List.of(TEXT));
     Optional<String> text = question.parameters().text(TEXT);
-    if (text.filter(typed -> typed.length() > MOST_LETTERS).isPresent()) {
+    if (text.filter(typed -> typed.length() > MAX_LETTERS).isPresent()) {
       question
           .parameters()
-          .faults()
+          .errors()
           .invalid(
               TEXT,
-              "That is too long for one sentence. Send at most %d letters."
-                  .formatted(MOST_LETTERS));
-      question.parameters().faults().throwIfAny();
+              "That is too long for one sentence. Send at most %d letters.".formatted(MAX_LETTERS));
+      question.parameters().errors().throwIfAny();
     }
     SentenceCheckMaker maker = new SentenceCheckMaker(question);
     writer.write(

@@ -47,10 +47,10 @@ record SentenceQuestion(
   static final String TAUGHT = "taught";
   static final String SIGHT_WORDS = "sight-words";
   static final String KEEP = "keep";
-  static final String LONGEST = "longest";
+  static final String MAX_LENGTH = "longest";
 
-  private static final int LEAST_WORDS = 3;
-  private static final int MOST_WORDS = 40;
+  private static final int MIN_WORDS = 3;
+  private static final int MAX_WORDS = 40;
 
   /**
    * @param others names of the page's own parameters
@@ -63,24 +63,24 @@ record SentenceQuestion(
                 ParameterNames.FOR,
                 TAUGHT,
                 SIGHT_WORDS,
-                LONGEST,
+                MAX_LENGTH,
                 ChosenAccents.PARAMETER,
                 EditionChoice.PARAMETER));
     names.addAll(others);
     Parameters parameters = Parameters.ofPage(sent(context), names);
-    parameters.faults().throwIfAny();
+    parameters.errors().throwIfAny();
     Lexicon lexicon = EditionChoice.of(editions, parameters);
     ChosenAccents accents = AccentQuestion.accents(lexicon, parameters, ChosenAccents.PARAMETER);
     Optional<Correspondence> value = value(lexicon, parameters);
     Set<Correspondence> known =
-        new TaughtReader(lexicon, accents.first().tag(), parameters.faults())
+        new TaughtReader(lexicon, accents.first().tag(), parameters.errors())
             .read(TAUGHT, parameters.text(TAUGHT));
     int longest =
-        number(parameters, LONGEST, SentenceStandard.USUAL_WORDS, LEAST_WORDS, MOST_WORDS);
+        number(parameters, MAX_LENGTH, SentenceStandard.DEFAULT_WORDS, MIN_WORDS, MAX_WORDS);
     Optional<SightWords> sight =
-        new SightWordsReader(lexicon.plans().sightWords(), parameters.faults())
+        new SightWordsReader(lexicon.plans().sightWords(), parameters.errors())
             .chosen(SIGHT_WORDS, parameters.text(SIGHT_WORDS));
-    parameters.faults().throwIfAny();
+    parameters.errors().throwIfAny();
     return new SentenceQuestion(
         parameters,
         lexicon,
@@ -107,7 +107,7 @@ record SentenceQuestion(
     Optional<Correspondence> value = label.flatMap(text -> TaughtValues.labelled(lexicon, text));
     if (label.isPresent() && value.isEmpty()) {
       parameters
-          .faults()
+          .errors()
           .invalid(
               ParameterNames.FOR,
               "There is no such value. Choose one from the list, such as “oa 1”.");
@@ -123,7 +123,7 @@ record SentenceQuestion(
     int number = text.get().matches("[0-9]{1,6}") ? Integer.parseInt(text.get()) : -1;
     if (number < least || number > most) {
       parameters
-          .faults()
+          .errors()
           .invalid(name, "%s must be a number from %d to %d.".formatted(name, least, most));
       return usual;
     }
@@ -132,7 +132,7 @@ record SentenceQuestion(
 
   SentenceStandard sentenceStandard() {
     return new SentenceStandard(
-        standard, accents.tags(), sightWords(), SentenceStandard.USUAL_TARGETS, longest);
+        standard, accents.tags(), sightWords(), SentenceStandard.DEFAULT_TARGETS, longest);
   }
 
   /** The words taught whole. */
@@ -185,7 +185,7 @@ record SentenceQuestion(
   private Map<String, String> given() {
     Map<String, String> given = new LinkedHashMap<>();
     for (String name :
-        List.of(ParameterNames.FOR, LONGEST, TAUGHT, SIGHT_WORDS, ChosenAccents.PARAMETER)) {
+        List.of(ParameterNames.FOR, MAX_LENGTH, TAUGHT, SIGHT_WORDS, ChosenAccents.PARAMETER)) {
       parameters.text(name).ifPresent(text -> given.put(name, text));
     }
     return given;

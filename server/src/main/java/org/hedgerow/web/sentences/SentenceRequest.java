@@ -30,7 +30,7 @@ import org.hedgerow.web.query.QueryString;
 record SentenceRequest(int edition, SentenceFilter filter, int limit, int offset) {
 
   private static final String WORD = "word";
-  private static final String LONGEST = "longest";
+  private static final String MAX_LENGTH = "longest";
   private static final Range LENGTHS = new Range(1, 40);
 
   /** In the order in which questions are written. */
@@ -40,7 +40,7 @@ record SentenceRequest(int edition, SentenceFilter filter, int limit, int offset
           ParameterNames.VALUE,
           ParameterNames.ACCENT,
           WORD,
-          LONGEST,
+          MAX_LENGTH,
           ParameterNames.LIMIT,
           ParameterNames.AFTER);
 
@@ -61,20 +61,20 @@ record SentenceRequest(int edition, SentenceFilter filter, int limit, int offset
     SentenceFilter filter =
         new SentenceFilter(
             value(lexicon, parameters),
-            new AccentReader(lexicon, parameters.faults())
+            new AccentReader(lexicon, parameters.errors())
                 .tags(ParameterNames.ACCENT, parameters.text(ParameterNames.ACCENT)),
             parameters.text(WORD).orElse("").toLowerCase(Locale.ROOT),
-            choices.number(LONGEST, LENGTHS, LENGTHS.most()));
+            choices.number(MAX_LENGTH, LENGTHS, LENGTHS.most()));
     int limit = Paging.limit(parameters);
     SentenceRequest start = new SentenceRequest(lexicon.edition(), filter, limit, 0);
-    parameters.faults().throwIfAny();
+    parameters.errors().throwIfAny();
     return after
         .map(cursor -> start.from(Paging.offset(cursor, start::place, parameters)))
         .orElse(start);
   }
 
   private static Optional<Correspondence> value(Lexicon lexicon, Parameters parameters) {
-    return new PhonogramReader(lexicon.catalogue(), parameters.faults())
+    return new PhonogramReader(lexicon.catalogue(), parameters.errors())
         .target(parameters.text(ParameterNames.PHONOGRAM), parameters.text(ParameterNames.VALUE));
   }
 
@@ -94,7 +94,7 @@ record SentenceRequest(int edition, SentenceFilter filter, int limit, int offset
     if (!filter.word().isEmpty()) {
       parameters.put(WORD, filter.word());
     }
-    parameters.put(LONGEST, String.valueOf(filter.longest()));
+    parameters.put(MAX_LENGTH, String.valueOf(filter.longest()));
     return new QueryString(parameters);
   }
 

@@ -12,10 +12,10 @@ import org.hedgerow.reading.SightWords;
 import org.hedgerow.reading.Standard;
 import org.hedgerow.sentences.SentenceStandard;
 import org.hedgerow.web.http.BodyParts;
-import org.hedgerow.web.query.Faults;
 import org.hedgerow.web.query.RulesReader;
 import org.hedgerow.web.query.SightWordsReader;
 import org.hedgerow.web.query.TaughtReader;
+import org.hedgerow.web.query.ValidationErrors;
 import org.jspecify.annotations.Nullable;
 
 /** What sentences are to be measured by, as it is sent. */
@@ -30,29 +30,30 @@ record SentenceStandardBody(
     @Nullable Integer minimum,
     @Nullable Integer maximum) {
 
-  private static final int MOST_TARGETS = 20;
-  private static final int MOST_WORDS = 40;
-  private static final int LEAST_WORDS = 3;
+  private static final int MAX_TARGETS = 20;
+  private static final int MAX_WORDS = 40;
+  private static final int MIN_WORDS = 3;
 
   /**
    * A standard, whatever is wrong, and what it was read from with all defaults filled in.
    *
-   * @param faults what is wrong is added to them
+   * @param errors what is wrong is added to them
    */
-  Read read(Lexicon lexicon, Faults faults) {
-    Optional<Correspondence> target = BodyParts.target(lexicon, phonogram, value, faults);
-    List<String> tags = BodyParts.accents(lexicon, accent, accents, faults);
+  Read read(Lexicon lexicon, ValidationErrors errors) {
+    Optional<Correspondence> target = BodyParts.target(lexicon, phonogram, value, errors);
+    List<String> tags = BodyParts.accents(lexicon, accent, accents, errors);
     ReadingRules chosen =
-        new RulesReader(lexicon.plans().rules(), faults).read("rules", Optional.ofNullable(rules));
-    TaughtReader reader = new TaughtReader(lexicon, tags.get(0), faults);
+        new RulesReader(lexicon.plans().rules(), errors).read("rules", Optional.ofNullable(rules));
+    TaughtReader reader = new TaughtReader(lexicon, tags.get(0), errors);
     Set<Correspondence> known =
         reader.readEach("taught", Optional.ofNullable(taught).orElse(List.of()));
     Optional<SightWords> sight =
-        new SightWordsReader(lexicon.plans().sightWords(), faults)
+        new SightWordsReader(lexicon.plans().sightWords(), errors)
             .chosen("sightWords", Optional.ofNullable(sightWords));
-    int least = number("minimum", minimum, SentenceStandard.USUAL_TARGETS, 0, MOST_TARGETS, faults);
+    int least =
+        number("minimum", minimum, SentenceStandard.DEFAULT_TARGETS, 0, MAX_TARGETS, errors);
     int most =
-        number("maximum", maximum, SentenceStandard.USUAL_WORDS, LEAST_WORDS, MOST_WORDS, faults);
+        number("maximum", maximum, SentenceStandard.DEFAULT_WORDS, MIN_WORDS, MAX_WORDS, errors);
     SentenceStandard standard =
         new SentenceStandard(
             new Standard(chosen, target.map(Set::of).orElse(Set.of()), known),
@@ -77,10 +78,15 @@ record SentenceStandardBody(
   record Read(SentenceStandard standard, SentenceQuery query) {}
 
   static int number(
-      String name, @Nullable Integer sent, int usual, int least, int most, Faults faults) {
+      String name,
+      @Nullable Integer sent,
+      int usual,
+      int least,
+      int most,
+      ValidationErrors errors) {
     int number = sent == null ? usual : sent;
     if (number < least || number > most) {
-      faults.invalid(name, "%s is %d. It may be %d to %d.".formatted(name, number, least, most));
+      errors.invalid(name, "%s is %d. It may be %d to %d.".formatted(name, number, least, most));
       return usual;
     }
     return number;

@@ -2,7 +2,7 @@ package org.hedgerow.web.sentences;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.hedgerow.web.page.Piece;
+import org.hedgerow.web.page.LetterRun;
 
 /**
  * A word, a number or a mark of a sentence, as it is shown.
@@ -13,7 +13,7 @@ import org.hedgerow.web.page.Piece;
  * @param caption what it is, in words; empty for marks
  * @param spaced whether a space stands before it
  */
-record SentenceWord(List<Piece> pieces, String kind, String caption, boolean spaced) {
+record SentenceWord(List<LetterRun> pieces, String kind, String caption, boolean spaced) {
 
   /** Each with what follows it without a space, so that no line begins with a full stop. */
   static List<List<SentenceWord>> together(List<SentenceWord> words) {

@@ -9,7 +9,7 @@ import org.hedgerow.sentences.SentenceCheck;
 import org.hedgerow.sentences.TargetLetters;
 import org.hedgerow.sentences.Token;
 import org.hedgerow.sentences.TokenJudgement;
-import org.hedgerow.web.page.Piece;
+import org.hedgerow.web.page.LetterRun;
 
 /** Shows judged sentences: the phonogram red, each word with what it is. */
 final class SentenceWords {
@@ -35,12 +35,15 @@ final class SentenceWords {
     if (token.word().isEmpty()) {
       boolean mark = token.token().kind() == Token.Kind.MARK;
       return new SentenceWord(
-          Piece.of(text, List.of()), mark ? "mark" : "other", mark ? "" : "can’t be read", spaced);
+          LetterRun.of(text, List.of()),
+          mark ? "mark" : "other",
+          mark ? "" : "can’t be read",
+          spaced);
     }
     JudgedWord word = token.word().get();
     boolean target = word.judgement() == TokenJudgement.TARGET;
     return new SentenceWord(
-        Piece.of(text, target ? letters.of(word.word()) : List.of()),
+        LetterRun.of(text, target ? letters.of(word.word()) : List.of()),
         word.judgement().label(),
         caption(word),
         spaced);

@@ -102,7 +102,7 @@ final class FirstPage {
   }
 
   private static boolean isAboutTaught(InvalidQueryException invalid) {
-    return invalid.faults().stream()
-        .allMatch(fault -> fault.parameter().equals(WordParameters.TAUGHT.name()));
+    return invalid.errors().stream()
+        .allMatch(error -> error.parameter().equals(WordParameters.TAUGHT.name()));
   }
 }

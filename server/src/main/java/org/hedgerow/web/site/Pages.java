@@ -10,7 +10,7 @@ import org.hedgerow.web.curriculum.SightWordsPages;
 import org.hedgerow.web.editions.EditionPages;
 import org.hedgerow.web.needs.NeedsPages;
 import org.hedgerow.web.page.Assets;
-import org.hedgerow.web.page.Frame;
+import org.hedgerow.web.page.PageLayout;
 import org.hedgerow.web.page.PageProblems;
 import org.hedgerow.web.page.PageWriter;
 import org.hedgerow.web.problems.ProblemWriter;
@@ -40,10 +40,10 @@ public final class Pages implements RouteGroup {
    * @param counts shared with whoever counts lists too
    */
   public Pages(Editions editions, ValueCounts counts, SentenceOrders orders) {
-    this(editions, counts, orders, Frame.OF_READERS);
+    this(editions, counts, orders, PageLayout.OF_READERS);
   }
 
-  public Pages(Editions editions, ValueCounts counts, SentenceOrders orders, Frame frame) {
+  public Pages(Editions editions, ValueCounts counts, SentenceOrders orders, PageLayout frame) {
     this.writer = new PageWriter(assets, frame);
     ChartMaker charts = new ChartMaker(counts);
     editions.beforeEach(charts::prepare);

@@ -8,12 +8,12 @@ import org.hedgerow.phonics.AccentCatalogue;
 import org.hedgerow.phonics.Aligner;
 import org.hedgerow.phonics.Pronunciation;
 import org.hedgerow.phonics.Sound;
-import org.hedgerow.reading.Subject;
+import org.hedgerow.reading.CheckedWord;
 import org.hedgerow.web.query.AccentReader;
-import org.hedgerow.web.query.Faults;
 import org.hedgerow.web.query.Quoted;
 import org.hedgerow.web.query.SoundNameReader;
 import org.hedgerow.web.query.SpellingReader;
+import org.hedgerow.web.query.ValidationErrors;
 import org.hedgerow.web.view.Margins;
 import org.hedgerow.web.view.SpanView;
 import org.jspecify.annotations.Nullable;
@@ -21,7 +21,7 @@ import org.jspecify.annotations.Nullable;
 /** {@code POST /alignments}: which letters spell which sounds? */
 final class Alignments {
 
-  private static final int MOST_CHARACTERS = 400;
+  private static final int MAX_CHARACTERS = 400;
   private static final String SOUNDS = "sounds";
   private static final String GIVEN = "request";
 
@@ -62,45 +62,46 @@ final class Alignments {
   /**
    * @throws org.hedgerow.web.query.InvalidQueryException with all that is wrong
    */
-  static View answer(Lexicon lexicon, AlignmentBody body, Faults faults) {
+  static View answer(Lexicon lexicon, AlignmentBody body, ValidationErrors errors) {
     String spelling =
-        new SpellingReader(faults)
+        new SpellingReader(errors)
             .read("spelling", Optional.ofNullable(body.spelling()).orElse(""))
             .orElse("");
     AccentCatalogue accent =
-        new AccentReader(lexicon, faults).one("accent", Optional.ofNullable(body.accent()));
+        new AccentReader(lexicon, errors).one("accent", Optional.ofNullable(body.accent()));
     Optional<List<Sound>> sounds =
-        Optional.ofNullable(body.sounds()).map(text -> sounds(text, accent, faults));
-    faults.throwIfAny();
+        Optional.ofNullable(body.sounds()).map(text -> sounds(text, accent, errors));
+    errors.throwIfAny();
     Aligner aligner = lexicon.aligner(accent.accent().tag());
     return sounds
         .map(given -> Pronunciation.aligned(aligner, spelling, given, "", GIVEN, false))
         .map(said -> View.of(lexicon.edition(), spelling, said, false))
-        .orElseGet(() -> unsaid(lexicon, spelling, accent.accent().tag(), faults));
+        .orElseGet(() -> unsaid(lexicon, spelling, accent.accent().tag(), errors));
   }
 
-  private static List<Sound> sounds(String text, AccentCatalogue accent, Faults faults) {
+  private static List<Sound> sounds(String text, AccentCatalogue accent, ValidationErrors errors) {
     if (text.isBlank()) {
-      faults.invalid(SOUNDS, "sounds is empty. Give the sounds, or leave it out.");
+      errors.invalid(SOUNDS, "sounds is empty. Give the sounds, or leave it out.");
       return List.of();
     }
-    if (text.length() > MOST_CHARACTERS) {
-      faults.invalid(
-          SOUNDS, "sounds is too long: %d characters at most.".formatted(MOST_CHARACTERS));
+    if (text.length() > MAX_CHARACTERS) {
+      errors.invalid(
+          SOUNDS, "sounds is too long: %d characters at most.".formatted(MAX_CHARACTERS));
       return List.of();
     }
-    return new SoundNameReader(accent, faults).all(SOUNDS, text);
+    return new SoundNameReader(accent, errors).all(SOUNDS, text);
   }
 
-  private static View unsaid(Lexicon lexicon, String spelling, String accent, Faults faults) {
-    Subject subject = lexicon.subject(spelling);
+  private static View unsaid(
+      Lexicon lexicon, String spelling, String accent, ValidationErrors errors) {
+    CheckedWord subject = lexicon.subject(spelling);
     List<Pronunciation> said = subject.saidIn(accent);
     if (said.isEmpty()) {
-      faults.invalid(
+      errors.invalid(
           SOUNDS,
           "How %s is said can't be guessed from its letters. Give its sounds."
               .formatted(Quoted.of(spelling)));
-      faults.throwIfAny();
+      errors.throwIfAny();
     }
     return View.of(lexicon.edition(), spelling, said.get(0), !subject.known());
   }

@@ -34,8 +34,8 @@ public final class ComparePages {
 
   private static final String ACCENT = ChosenAccents.PARAMETER;
   private static final String WITH = "with";
-  private static final int MOST_REASONS = 2;
-  private static final Map<String, String> USUAL = Map.of("phonogram", "ar", "value", "1");
+  private static final int MAX_REASONS = 2;
+  private static final Map<String, String> DEFAULT = Map.of("phonogram", "ar", "value", "1");
 
   private final Editions editions;
   private final PageWriter writer;
@@ -85,7 +85,7 @@ public final class ComparePages {
         parameters.text(name).ifPresent(value -> list.put(name, value));
       }
     }
-    return list.isEmpty() ? USUAL : list;
+    return list.isEmpty() ? DEFAULT : list;
   }
 
   private static Comparison page(
@@ -134,7 +134,7 @@ public final class ComparePages {
         words.size(),
         only.size(),
         only.stream()
-            .limit(Comparison.MOST)
+            .limit(Comparison.MAX)
             .map(word -> difference(word, request, other, checker))
             .toList());
   }
@@ -157,7 +157,7 @@ public final class ComparePages {
             .filter(each -> !saysOther || each.code() != FindingCode.NO_TARGET)
             .map(each -> sentence(each.message()))
             .distinct()
-            .limit(MOST_REASONS)
+            .limit(MAX_REASONS)
             .collect(joining(" "));
     return reasons.isEmpty() ? "It is spelt in another way there, or left out." : reasons;
   }

@@ -22,7 +22,7 @@ record Comparison(
     String advice) {
 
   /** A longer page helps nobody. */
-  static final int MOST = 200;
+  static final int MAX = 200;
 
   /**
    * @param other the name of the other accent

@@ -29,7 +29,7 @@ record Letters(Optional<Range> count, Optional<String> only) {
     }
     before
         .given()
-        .faults()
+        .errors()
         .invalid(
             NAME,
             "letters must be how many (3 or 3-5) or which (satpin, up to 26 of a to z), not %s."

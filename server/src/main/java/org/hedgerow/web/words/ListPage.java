@@ -3,7 +3,7 @@ package org.hedgerow.web.words;
 import java.util.List;
 import java.util.Optional;
 import org.hedgerow.web.page.AccentForm;
-import org.hedgerow.web.page.Fit;
+import org.hedgerow.web.page.FittingList;
 import org.hedgerow.web.page.OldEdition;
 
 /**
@@ -27,13 +27,13 @@ public record ListPage(
     int from,
     List<WordTag> tags,
     FilterForm filter,
-    List<Fit> offers,
+    List<FittingList> offers,
     String plain,
     Optional<String> next,
     Optional<String> first,
     Optional<String> all,
     String query,
-    Look look,
+    WordPanel look,
     AccentForm accents,
     String chart,
     Optional<OldEdition> old) {

@@ -23,9 +23,9 @@ import org.hedgerow.web.page.Choice;
 import org.hedgerow.web.page.ChosenAccents;
 import org.hedgerow.web.page.ListAddress;
 import org.hedgerow.web.page.OldEdition;
-import org.hedgerow.web.page.Says;
 import org.hedgerow.web.page.ShownPicture;
 import org.hedgerow.web.page.ShownWord;
+import org.hedgerow.web.page.SoundLabel;
 import org.hedgerow.web.query.EditionChoice;
 import org.hedgerow.web.query.ParameterNames;
 import org.hedgerow.web.query.QueryString;
@@ -34,7 +34,7 @@ import org.hedgerow.web.query.QueryString;
 public final class ListPageMaker {
 
   /** The most words that one page holds, as in the HTTP interface. */
-  private static final int MOST = 500;
+  private static final int MAX = 500;
 
   private final Lexicon lexicon;
   private final Lexicon newest;
@@ -78,7 +78,7 @@ public final class ListPageMaker {
   }
 
   public ListPage page() {
-    return page(new Narrowing(request, list).taught(), "");
+    return page(new FilterChoices(request, list).taught(), "");
   }
 
   /**
@@ -87,14 +87,14 @@ public final class ListPageMaker {
    */
   public ListPage page(String taught, String taughtError) {
     WordList found = WordList.find(lexicon, request);
-    Narrowing narrowing = new Narrowing(request, list);
+    FilterChoices narrowing = new FilterChoices(request, list);
     return new ListPage(
         topic(),
         all.size(),
         request.offset() + 1,
         found.words().stream().map(this::tag).toList(),
         narrowing.form(shapes(), taught, taughtError),
-        all.isEmpty() ? new Offers(lexicon, request).wider() : List.of(),
+        all.isEmpty() ? new WiderLists(lexicon, request).wider() : List.of(),
         all.stream().map(Word::spelling).collect(joining("\n")),
         found.next().map(after -> ListAddress.ofList(list.with(ParameterNames.AFTER, after))),
         request.offset() > 0 ? Optional.of(ListAddress.ofList(list)) : Optional.empty(),
@@ -107,8 +107,8 @@ public final class ListPageMaker {
   }
 
   private Optional<String> allAtOnce(WordList found) {
-    return found.words().size() < all.size() && all.size() <= MOST
-        ? Optional.of(ListAddress.ofList(list.with("limit", String.valueOf(MOST))))
+    return found.words().size() < all.size() && all.size() <= MAX
+        ? Optional.of(ListAddress.ofList(list.with("limit", String.valueOf(MAX))))
         : Optional.empty();
   }
 
@@ -146,7 +146,7 @@ public final class ListPageMaker {
         values.stream()
             .filter(value -> request.phonogram().equals(Optional.of(value.correspondence())))
             .findFirst(),
-        request.sound().map(sound -> Says.of(List.of(sound))),
+        request.sound().map(sound -> SoundLabel.of(List.of(sound))),
         values,
         plain ? chart.shapes() : List.of(),
         request.query().shape().orElse(""));
@@ -196,7 +196,7 @@ public final class ListPageMaker {
     return WordList.all(lexicon, request.without(WordParameters.SHAPE));
   }
 
-  private Look look() {
-    return new LookMaker(lexicon, request, all).look(question.word(), here(), topic());
+  private WordPanel look() {
+    return new WordPanelMaker(lexicon, request, all).look(question.word(), here(), topic());
   }
 }

@@ -9,16 +9,16 @@ import org.hedgerow.lexicon.Lexicon;
 import org.hedgerow.phonics.Correspondence;
 import org.hedgerow.phonics.Pronunciation;
 import org.hedgerow.phonics.Span;
+import org.hedgerow.reading.CheckedWord;
 import org.hedgerow.reading.Standard;
-import org.hedgerow.reading.Subject;
 import org.hedgerow.reading.Verdict;
 import org.hedgerow.reading.WordChecker;
-import org.hedgerow.web.page.Fit;
+import org.hedgerow.web.page.FittingList;
 import org.hedgerow.web.page.ListAddress;
-import org.hedgerow.web.query.Faults;
 import org.hedgerow.web.query.ParameterNames;
 import org.hedgerow.web.query.QueryString;
 import org.hedgerow.web.query.TaughtReader;
+import org.hedgerow.web.query.ValidationErrors;
 
 /** Says what children would have to know for a word to fit its list after all. */
 final class OnceTaught {
@@ -32,7 +32,7 @@ final class OnceTaught {
   }
 
   /** Empty if more stands in the way than phonograms that can be taught. */
-  Optional<Fit> of(Subject subject, QueryString here) {
+  Optional<FittingList> of(CheckedWord subject, QueryString here) {
     Set<Correspondence> missing = missing(subject);
     if (missing.isEmpty() || !passesWith(missing, subject)) {
       return Optional.empty();
@@ -44,10 +44,10 @@ final class OnceTaught {
             .with(WordParameters.TAUGHT.name(), String.join(",", labels(taught)))
             .with(PageQuestion.WORD, subject.spelling());
     String name = "once %s taught".formatted(listed(labels(missing)));
-    return Optional.of(new Fit(name, ListAddress.ofList(wider)));
+    return Optional.of(new FittingList(name, ListAddress.ofList(wider)));
   }
 
-  private Set<Correspondence> missing(Subject subject) {
+  private Set<Correspondence> missing(CheckedWord subject) {
     Standard standard = request.query().standard();
     return request.query().accents().stream()
         .flatMap(accent -> subject.saidIn(accent).stream())
@@ -65,7 +65,7 @@ final class OnceTaught {
         && !standard.allows(span.realisation(), false);
   }
 
-  private boolean passesWith(Set<Correspondence> missing, Subject subject) {
+  private boolean passesWith(Set<Correspondence> missing, CheckedWord subject) {
     Standard standard = request.query().standard();
     Set<Correspondence> taught = new HashSet<>(standard.taught());
     taught.addAll(missing);
@@ -77,7 +77,7 @@ final class OnceTaught {
   }
 
   private List<String> labels(Set<Correspondence> taught) {
-    return new TaughtReader(lexicon, request.query().accents().get(0), Faults.ofQuery())
+    return new TaughtReader(lexicon, request.query().accents().get(0), ValidationErrors.ofQuery())
         .labels(taught);
   }
 

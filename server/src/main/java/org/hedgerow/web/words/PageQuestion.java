@@ -69,7 +69,7 @@ public record PageQuestion(
   public Lexicon edition(Editions editions) {
     Parameters parameters = new Parameters(list, WordParameters.NAMES);
     Lexicon chosen = EditionChoice.of(editions, parameters);
-    parameters.faults().throwIfAny();
+    parameters.errors().throwIfAny();
     return chosen;
   }
 

@@ -7,11 +7,11 @@ import java.util.Map;
 import java.util.Optional;
 import org.hedgerow.web.chart.Chart;
 import org.hedgerow.web.chart.ChartValue;
-import org.hedgerow.web.page.Fit;
+import org.hedgerow.web.page.FittingList;
 import org.hedgerow.web.page.ProblemPage;
-import org.hedgerow.web.query.Fault;
 import org.hedgerow.web.query.InvalidQueryException;
 import org.hedgerow.web.query.QueryString;
+import org.hedgerow.web.query.ValidationError;
 
 /** Says what is wrong with a question for a list, and offers the nearest question that isn't. */
 public final class QueryProblem {
@@ -27,21 +27,21 @@ public final class QueryProblem {
   }
 
   public ProblemPage page(InvalidQueryException invalid) {
-    List<Fit> ways = new ArrayList<>();
-    invalid.faults().forEach(fault -> nearest(fault).ifPresent(ways::add));
-    withoutFaults(invalid.faults()).ifPresent(ways::add);
-    ways.add(new Fit("All phonograms", "/"));
+    List<FittingList> ways = new ArrayList<>();
+    invalid.errors().forEach(error -> nearest(error).ifPresent(ways::add));
+    withoutFaults(invalid.errors()).ifPresent(ways::add);
+    ways.add(new FittingList("All phonograms", "/"));
     return new ProblemPage(
         "This list can’t be shown",
-        invalid.faults().stream().map(Fault::message).toList(),
+        invalid.errors().stream().map(ValidationError::message).toList(),
         ways.stream().distinct().toList());
   }
 
-  private Optional<Fit> nearest(Fault fault) {
-    return fault.nearest().flatMap(nearest -> nearest(fault.parameter(), nearest));
+  private Optional<FittingList> nearest(ValidationError error) {
+    return error.nearest().flatMap(nearest -> nearest(error.parameter(), nearest));
   }
 
-  private Optional<Fit> nearest(String parameter, String nearest) {
+  private Optional<FittingList> nearest(String parameter, String nearest) {
     return switch (parameter) {
       case "phonogram" -> chart.valuesOf(nearest).stream().findFirst().map(QueryProblem::way);
       case "value" -> value(nearest).map(QueryProblem::way);
@@ -55,19 +55,19 @@ public final class QueryProblem {
         .findFirst();
   }
 
-  private static Fit way(ChartValue value) {
+  private static FittingList way(ChartValue value) {
     String name = "%s as in %s".formatted(value.grapheme(), value.keyWordText());
-    return new Fit(name, value.address());
+    return new FittingList(name, value.address());
   }
 
   /** The same list without what is wrong, if it is still about something. */
-  private Optional<Fit> withoutFaults(List<Fault> faults) {
+  private Optional<FittingList> withoutFaults(List<ValidationError> errors) {
     Map<String, String> rest = new LinkedHashMap<>(given());
-    faults.forEach(fault -> rest.remove(fault.parameter()));
+    errors.forEach(error -> rest.remove(error.parameter()));
     boolean isAboutSomething = rest.keySet().stream().anyMatch(TOPIC::contains);
     boolean isWhole = rest.containsKey("phonogram") || !rest.containsKey("value");
     return isAboutSomething && isWhole
-        ? Optional.of(new Fit("The list without that", "/?" + new QueryString(rest)))
+        ? Optional.of(new FittingList("The list without that", "/?" + new QueryString(rest)))
         : Optional.empty();
   }
 

@@ -24,7 +24,7 @@ public record Taught(Set<Correspondence> values, String label) {
         new TaughtReader(
             before.lexicon(),
             before.get(WordParameters.ACCENT).get(0).accent().tag(),
-            before.given().faults());
+            before.given().errors());
     Set<Correspondence> values = reader.read("taught", Optional.of(text));
     return Optional.of(new Taught(values, String.join(",", reader.labels(values))));
   }

@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import org.hedgerow.web.chart.ChartShape;
 import org.hedgerow.web.chart.ChartValue;
-import org.hedgerow.web.page.Says;
+import org.hedgerow.web.page.SoundLabel;
 
 /**
  * What a list is about: a value, else a sound, else words without a phonogram.
@@ -17,7 +17,7 @@ import org.hedgerow.web.page.Says;
  */
 record Topic(
     Optional<ChartValue> value,
-    Optional<Says> sound,
+    Optional<SoundLabel> sound,
     List<ChartValue> values,
     List<ChartShape> shapes,
     String shape) {

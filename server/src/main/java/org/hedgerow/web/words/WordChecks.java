@@ -14,17 +14,17 @@ import org.hedgerow.reading.Standard;
 import org.hedgerow.reading.WordChecker;
 import org.hedgerow.web.http.BodyParts;
 import org.hedgerow.web.problems.ProblemType;
-import org.hedgerow.web.query.Fault;
-import org.hedgerow.web.query.Faults;
 import org.hedgerow.web.query.RulesReader;
 import org.hedgerow.web.query.SpellingReader;
 import org.hedgerow.web.query.TaughtReader;
+import org.hedgerow.web.query.ValidationError;
+import org.hedgerow.web.query.ValidationErrors;
 import org.hedgerow.web.view.CheckView;
 
 /** {@code POST /word-checks}: may these words be used? */
 final class WordChecks {
 
-  private static final int MOST_WORDS = 500;
+  private static final int MAX_WORDS = 500;
 
   private WordChecks() {}
 
@@ -49,18 +49,18 @@ final class WordChecks {
   /**
    * @throws org.hedgerow.web.query.InvalidQueryException with all that is wrong
    */
-  static View answer(Lexicon lexicon, WordChecksBody body, Faults faults) {
+  static View answer(Lexicon lexicon, WordChecksBody body, ValidationErrors errors) {
     Optional<Correspondence> target =
-        BodyParts.target(lexicon, body.phonogram(), body.value(), faults);
-    List<String> accents = BodyParts.accents(lexicon, body.accent(), body.accents(), faults);
+        BodyParts.target(lexicon, body.phonogram(), body.value(), errors);
+    List<String> accents = BodyParts.accents(lexicon, body.accent(), body.accents(), errors);
     ReadingRules rules =
-        new RulesReader(lexicon.plans().rules(), faults)
+        new RulesReader(lexicon.plans().rules(), errors)
             .read("rules", Optional.ofNullable(body.rules()));
-    TaughtReader taughtReader = new TaughtReader(lexicon, accents.get(0), faults);
+    TaughtReader taughtReader = new TaughtReader(lexicon, accents.get(0), errors);
     Set<Correspondence> taught =
         taughtReader.readEach("taught", Optional.ofNullable(body.taught()).orElse(List.of()));
-    List<String> words = words(body, faults);
-    faults.throwIfAny();
+    List<String> words = words(body, errors);
+    errors.throwIfAny();
     Standard standard = new Standard(rules, target.map(Set::of).orElse(Set.of()), taught);
     return new View(
         lexicon.edition(),
@@ -82,27 +82,27 @@ final class WordChecks {
         .toList();
   }
 
-  private static List<String> words(WordChecksBody body, Faults faults) {
+  private static List<String> words(WordChecksBody body, ValidationErrors errors) {
     List<String> typed = Optional.ofNullable(body.words()).orElse(List.of());
     if (typed.isEmpty()) {
-      faults.invalid("words", "There are no words to check. Send at least one in words.");
+      errors.invalid("words", "There are no words to check. Send at least one in words.");
     }
-    if (typed.size() > MOST_WORDS) {
-      faults.add(tooMany(typed.size()));
+    if (typed.size() > MAX_WORDS) {
+      errors.add(tooMany(typed.size()));
       return List.of();
     }
     List<String> words = new ArrayList<>();
-    SpellingReader reader = new SpellingReader(faults);
+    SpellingReader reader = new SpellingReader(errors);
     for (int i = 0; i < typed.size(); i++) {
       reader.read("words[%d]".formatted(i), typed.get(i)).ifPresent(words::add);
     }
     return words;
   }
 
-  private static Fault tooMany(int count) {
-    return Fault.of(
+  private static ValidationError tooMany(int count) {
+    return ValidationError.of(
         ProblemType.TOO_MANY_WORDS,
         "words",
-        "There are %d words. Send at most %d at once.".formatted(count, MOST_WORDS));
+        "There are %d words. Send at most %d at once.".formatted(count, MAX_WORDS));
   }
 }

@@ -2,11 +2,11 @@ package org.hedgerow.web.words;
 
 import java.util.List;
 import java.util.Optional;
-import org.hedgerow.web.page.Fit;
+import org.hedgerow.web.page.FittingList;
 import org.hedgerow.web.page.OldEdition;
-import org.hedgerow.web.page.Reason;
-import org.hedgerow.web.page.Said;
 import org.hedgerow.web.page.ShownPicture;
+import org.hedgerow.web.page.SpokenWord;
+import org.hedgerow.web.page.WordFinding;
 import org.hedgerow.web.view.EditionLine;
 
 /**
@@ -27,14 +27,14 @@ import org.hedgerow.web.view.EditionLine;
 record WordPage(
     String spelling,
     boolean isKnown,
-    List<Fit> near,
+    List<FittingList> near,
     String accents,
     String accentTag,
-    List<Fit> others,
-    List<Said> ways,
+    List<FittingList> others,
+    List<SpokenWord> ways,
     Optional<ShownPicture> picture,
     List<String> facts,
-    List<Fit> fits,
-    List<Reason> reasons,
+    List<FittingList> fits,
+    List<WordFinding> reasons,
     List<EditionLine> history,
     Optional<OldEdition> old) {}

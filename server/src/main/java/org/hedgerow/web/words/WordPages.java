@@ -12,24 +12,24 @@ import org.hedgerow.lexicon.Status;
 import org.hedgerow.lexicon.Tag;
 import org.hedgerow.lexicon.Word;
 import org.hedgerow.reading.Check;
+import org.hedgerow.reading.CheckedWord;
 import org.hedgerow.reading.Standard;
-import org.hedgerow.reading.Subject;
 import org.hedgerow.reading.WordChecker;
 import org.hedgerow.web.page.AccentQuestion;
 import org.hedgerow.web.page.Canonical;
 import org.hedgerow.web.page.ChosenAccents;
-import org.hedgerow.web.page.Fit;
+import org.hedgerow.web.page.FittingList;
 import org.hedgerow.web.page.ListAddress;
 import org.hedgerow.web.page.MeaningWords;
 import org.hedgerow.web.page.OldEdition;
 import org.hedgerow.web.page.PageWriter;
-import org.hedgerow.web.page.Reason;
-import org.hedgerow.web.page.Said;
 import org.hedgerow.web.page.ShownPicture;
+import org.hedgerow.web.page.SpokenWord;
+import org.hedgerow.web.page.WordFinding;
 import org.hedgerow.web.query.EditionChoice;
-import org.hedgerow.web.query.Faults;
 import org.hedgerow.web.query.Parameters;
 import org.hedgerow.web.query.SpellingReader;
+import org.hedgerow.web.query.ValidationErrors;
 import org.hedgerow.web.view.EditionLine;
 
 /** The pages of single words. */
@@ -62,15 +62,15 @@ public final class WordPages {
   }
 
   private static String spelling(String typed) {
-    Faults faults = Faults.ofQuery();
-    Optional<String> spelling = new SpellingReader(faults).read(PageQuestion.WORD, typed);
-    faults.throwIfAny();
+    ValidationErrors errors = ValidationErrors.ofQuery();
+    Optional<String> spelling = new SpellingReader(errors).read(PageQuestion.WORD, typed);
+    errors.throwIfAny();
     return spelling.orElseThrow();
   }
 
   private WordPage page(
       Lexicon lexicon, String spelling, ChosenAccents accents, Optional<String> edition) {
-    Subject subject = lexicon.subject(spelling);
+    CheckedWord subject = lexicon.subject(spelling);
     Check check =
         new WordChecker(lexicon.catalogue()).check(subject, Standard.basic(), accents.tags());
     return new WordPage(
@@ -80,17 +80,17 @@ public final class WordPages {
         accents.names(),
         accents.first().tag(),
         in(edition, others(spelling, accents)),
-        Said.all(subject, lexicon, accents.first().tag(), Standard.basic(), List.of()),
+        SpokenWord.all(subject, lexicon, accents.first().tag(), Standard.basic(), List.of()),
         lexicon.word(spelling).flatMap(lexicon.pictures()::of).map(ShownPicture::of),
         lexicon.word(spelling).map(WordPages::facts).orElse(List.of()),
-        in(edition, new Fits(lexicon, accents.tags()).of(subject)),
-        check.findings().stream().map(finding -> Reason.of(spelling, finding)).toList(),
+        in(edition, new FittingLists(lexicon, accents.tags()).of(subject)),
+        check.findings().stream().map(finding -> WordFinding.of(spelling, finding)).toList(),
         history(lexicon, spelling),
         OldEdition.of(
             lexicon, editions.newest(), ListAddress.ofWord(spelling, accents.parameter())));
   }
 
-  private static List<Fit> in(Optional<String> edition, List<Fit> fits) {
+  private static List<FittingList> in(Optional<String> edition, List<FittingList> fits) {
     return fits.stream().map(fit -> fit.in(edition)).toList();
   }
 
@@ -106,17 +106,17 @@ public final class WordPages {
   }
 
   /** The same word in each other accent. */
-  private static List<Fit> others(String spelling, ChosenAccents accents) {
+  private static List<FittingList> others(String spelling, ChosenAccents accents) {
     return accents.all().stream()
         .filter(each -> !accents.chosen().equals(List.of(each)))
         .map(each -> new ChosenAccents(accents.all(), List.of(each)))
-        .map(each -> new Fit(each.names(), ListAddress.ofWord(spelling, each.parameter())))
+        .map(each -> new FittingList(each.names(), ListAddress.ofWord(spelling, each.parameter())))
         .toList();
   }
 
-  private static List<Fit> near(String spelling, Lexicon lexicon) {
+  private static List<FittingList> near(String spelling, Lexicon lexicon) {
     return lexicon.nearby(spelling).stream()
-        .map(near -> new Fit(near, ListAddress.ofWord(near)))
+        .map(near -> new FittingList(near, ListAddress.ofWord(near)))
         .toList();
   }
 

@@ -28,9 +28,8 @@ import org.hedgerow.reading.ReadingRules;
 import org.hedgerow.web.page.MeaningWords;
 import org.hedgerow.web.problems.ProblemType;
 import org.hedgerow.web.query.AccentReader;
+import org.hedgerow.web.query.ClosestName;
 import org.hedgerow.web.query.EditionChoice;
-import org.hedgerow.web.query.Fault;
-import org.hedgerow.web.query.Nearest;
 import org.hedgerow.web.query.Paging;
 import org.hedgerow.web.query.Parameter;
 import org.hedgerow.web.query.Parameter.JsonForm;
@@ -40,6 +39,7 @@ import org.hedgerow.web.query.PhonogramReader;
 import org.hedgerow.web.query.Quoted;
 import org.hedgerow.web.query.RulesReader;
 import org.hedgerow.web.query.SoundNameReader;
+import org.hedgerow.web.query.ValidationError;
 
 /**
  * The parameters of lists of words, each defined once, in the order in which queries are written.
@@ -94,8 +94,8 @@ public final class WordParameters {
           .offeredOr("anywhere", "Where it is heard", labels(Position.values(), Position::label))
           .build();
 
-  static final Parameter<RimeOf> RIME =
-      Parameter.of("rime", RimeOf::read, RimeOf::word)
+  static final Parameter<RimeFilter> RIME =
+      Parameter.of("rime", RimeFilter::read, RimeFilter::word)
           .worded(word -> "ending like " + word)
           .build();
 
@@ -117,7 +117,7 @@ public final class WordParameters {
           .build();
 
   static final Parameter<Integer> PICTURABLE =
-      Parameter.number("picturable", new Range(0, TagFilter.MOST_PICTURABLE), 0)
+      Parameter.number("picturable", new Range(0, TagFilter.MAX_PICTURABLE), 0)
           .worded(ChoiceWords::picturable)
           .offered("Drawing", "0", "2", "3")
           .build();
@@ -237,13 +237,13 @@ public final class WordParameters {
   }
 
   private static Optional<Correspondence> phonogram(String text, ParameterValues before) {
-    return new PhonogramReader(before.lexicon().catalogue(), before.given().faults())
+    return new PhonogramReader(before.lexicon().catalogue(), before.given().errors())
         .target(Optional.of(text), before.given().text("value"));
   }
 
   private static Optional<Correspondence> value(String text, ParameterValues before) {
     if (!before.given().has("phonogram")) {
-      new PhonogramReader(before.lexicon().catalogue(), before.given().faults())
+      new PhonogramReader(before.lexicon().catalogue(), before.given().errors())
           .target(Optional.empty(), Optional.of(text));
     }
     return before.find(PHONOGRAM);
@@ -260,7 +260,7 @@ public final class WordParameters {
   private static Optional<List<AccentCatalogue>> accents(
       Optional<String> text, ParameterValues before) {
     return Optional.of(
-        new AccentReader(before.lexicon(), before.given().faults()).list("accent", text));
+        new AccentReader(before.lexicon(), before.given().errors()).list("accent", text));
   }
 
   private static String tags(List<AccentCatalogue> accents) {
@@ -275,7 +275,7 @@ public final class WordParameters {
   private static Optional<Sound> sound(String text, ParameterValues before) {
     Optional<Sound> sound = Optional.empty();
     for (AccentCatalogue accent : before.get(ACCENT)) {
-      sound = new SoundNameReader(accent, before.given().faults()).one("sound", text);
+      sound = new SoundNameReader(accent, before.given().errors()).one("sound", text);
     }
     return sound;
   }
@@ -285,17 +285,17 @@ public final class WordParameters {
     if (Pattern.matches(Shape.FORM, shape)) {
       return Optional.of(shape);
     }
-    before.given().faults().add(unknownShape(shape));
+    before.given().errors().add(unknownShape(shape));
     return Optional.empty();
   }
 
-  private static Fault unknownShape(String shape) {
-    return Fault.unknown(
+  private static ValidationError unknownShape(String shape) {
+    return ValidationError.unknown(
         ProblemType.UNKNOWN_SHAPE,
         "shape",
         "There is no shape %s. Write c for each consonant and v for each vowel, 8 at most."
             .formatted(Quoted.of(shape)),
-        Nearest.to(shape, SHAPES),
+        ClosestName.to(shape, SHAPES),
         "For cat that is cvc.");
   }
 
@@ -303,7 +303,7 @@ public final class WordParameters {
     if (!before.given().has("phonogram") && !before.given().has("sound")) {
       before
           .given()
-          .faults()
+          .errors()
           .invalid(
               "position",
               "position needs a phonogram or a sound. Say which one, or leave position out.");
@@ -315,7 +315,7 @@ public final class WordParameters {
     if (before.get(ACCENT).stream().anyMatch(accent -> tag(accent).equalsIgnoreCase(text))) {
       before
           .given()
-          .faults()
+          .errors()
           .invalid(
               "differs-in",
               "differs-in must be another accent than those in which the words must pass."
@@ -323,7 +323,7 @@ public final class WordParameters {
       return Optional.empty();
     }
     return Optional.of(
-        new AccentReader(before.lexicon(), before.given().faults())
+        new AccentReader(before.lexicon(), before.given().errors())
             .one("differs-in", Optional.of(text)));
   }
 
@@ -333,7 +333,7 @@ public final class WordParameters {
 
   private static Optional<ReadingRules> rules(Optional<String> text, ParameterValues before) {
     return Optional.of(
-        new RulesReader(before.lexicon().plans().rules(), before.given().faults())
+        new RulesReader(before.lexicon().plans().rules(), before.given().errors())
             .read("rules", text));
   }
 

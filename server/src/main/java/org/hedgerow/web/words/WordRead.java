@@ -42,10 +42,10 @@ final class WordRead implements Read {
   public Question understand(Lexicon lexicon, Map<String, String> path, Parameters parameters) {
     List<String> accents = AccentParameter.tags(lexicon, parameters);
     String spelling =
-        new SpellingReader(parameters.faults())
+        new SpellingReader(parameters.errors())
             .read(SPELLING, path.getOrDefault(SPELLING, ""))
             .orElse("");
-    parameters.faults().throwIfAny();
+    parameters.errors().throwIfAny();
     Word word = lexicon.word(spelling).orElseThrow(() -> missing(spelling, lexicon));
     return Question.json(
         "words/%s?%s".formatted(spelling, String.join(",", accents)),

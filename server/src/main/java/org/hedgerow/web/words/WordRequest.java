@@ -40,7 +40,7 @@ record WordRequest(ParameterValues values, WordQuery query, QueryString resolved
   static WordRequest read(Lexicon lexicon, Parameters given) {
     Optional<Cursor> after = Paging.cursor(given);
     WordRequest start = of(ParameterValues.read(lexicon, given, WordParameters.ALL));
-    given.faults().throwIfAny();
+    given.errors().throwIfAny();
     return after
         .map(cursor -> start.from(Paging.offset(cursor, start::place, given)))
         .orElse(start);
@@ -60,7 +60,7 @@ record WordRequest(ParameterValues values, WordQuery query, QueryString resolved
         letters.flatMap(Letters::only),
         values.find(WordParameters.SYLLABLES),
         values.find(WordParameters.POSITION),
-        values.find(WordParameters.RIME).map(RimeOf::rimes).orElse(Set.of()),
+        values.find(WordParameters.RIME).map(RimeFilter::rimes).orElse(Set.of()),
         values.get(WordParameters.COMMONNESS),
         values.get(WordParameters.STATUS),
         tags(values),

@@ -2,7 +2,7 @@ package org.hedgerow.web.words;
 
 import java.util.List;
 import java.util.Optional;
-import org.hedgerow.web.page.Piece;
+import org.hedgerow.web.page.LetterRun;
 
 /**
  * A word in the list.
@@ -13,7 +13,7 @@ import org.hedgerow.web.page.Piece;
  */
 record WordTag(
     String spelling,
-    List<Piece> pieces,
+    List<LetterRun> pieces,
     String address,
     Optional<String> picture,
     boolean current) {}

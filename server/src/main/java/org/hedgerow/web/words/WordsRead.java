@@ -19,11 +19,11 @@ final class WordsRead implements Read {
   static final String PATH = "/api/v1/words";
 
   private final Json json;
-  private final WrittenWords written;
+  private final WordJsonCache written;
 
   WordsRead(Json json) {
     this.json = json;
-    this.written = new WrittenWords(json);
+    this.written = new WordJsonCache(json);
   }
 
   @Override

@@ -23,8 +23,8 @@ class ComposerTest {
   /** So many that what is ranked low comes too. */
   private static final int MANY = 500;
 
-  private static final Knowledge WORLD =
-      new Knowledge(
+  private static final WorldKnowledge WORLD =
+      new WorldKnowledge(
           List.of(
               animal("goat", 4),
               animal("toad", 2),
@@ -49,19 +49,19 @@ class ComposerTest {
         word, "", Countability.COUNT, size, "thing", Set.of("thing"), Set.of(landmarks));
   }
 
-  private static Frame sitting() {
-    return new Frame(
+  private static VerbFrame sitting() {
+    return new VerbFrame(
         new Verb("sit", "sits", "sat", "sitting"),
         Selection.of(List.of("beast")),
         Optional.empty(),
         false,
         List.of("on", "in", "under").stream()
-            .map(preposition -> new Place(preposition, Optional.empty()))
+            .map(preposition -> new PlacePhrase(preposition, Optional.empty()))
             .toList(),
         true,
         List.of(),
         false,
-        Set.of(Mode.PAST, Mode.ING, Mode.CAN));
+        Set.of(ClauseMode.PAST, ClauseMode.ING, ClauseMode.CAN));
   }
 
   private static Correspondence value(String phonogram) {
@@ -76,15 +76,15 @@ class ComposerTest {
             List.of("en-US", "en-GB"),
             SeededLexicon.get().plans().sightWords().usualWords(),
             minimum,
-            SentenceStandard.USUAL_WORDS);
+            SentenceStandard.DEFAULT_WORDS);
     return new Composer(WORLD, Plausibility.UNKNOWN)
             .compose(
-                new DraftOrder(MANY, 1, Set.of(words), Set.of(SentenceKind.values())),
+                new CompositionRequest(MANY, 1, Set.of(words), Set.of(SentenceKind.values())),
                 SeededLexicon.get(),
                 standard)
             .sentences()
             .stream()
-            .map(Draft::text)
+            .map(ComposedSentence::text)
             .toList();
   }
 
@@ -133,17 +133,17 @@ class ComposerTest {
             Standard.of(value(phonogram)),
             accents,
             SeededLexicon.get().plans().sightWords().usualWords(),
-            SentenceStandard.USUAL_TARGETS,
-            SentenceStandard.USUAL_WORDS);
+            SentenceStandard.DEFAULT_TARGETS,
+            SentenceStandard.DEFAULT_WORDS);
     String all =
         new Composer(SeedKnowledge.of(SeedLexicon.bundled()), Plausibility.UNKNOWN)
                 .compose(
-                    new DraftOrder(MANY, 1, Set.of(), Set.of(SentenceKind.values())),
+                    new CompositionRequest(MANY, 1, Set.of(), Set.of(SentenceKind.values())),
                     SeededLexicon.get(),
                     standard)
                 .sentences()
                 .stream()
-                .map(Draft::text)
+                .map(ComposedSentence::text)
                 .collect(joining(" "))
                 .toLowerCase(Locale.ROOT);
     return List.of(spellings).stream()

@@ -32,9 +32,9 @@ final class SceneReading {
   private static final Lemmas LEMMAS = new Lemmas(SeedKnowledge.of(SeedLexicon.bundled()));
 
   private final SentenceStandard standard;
-  private final LittleWords words;
+  private final FunctionWords words;
   private final Articles articles;
-  private final Chance chance = new Chance(1);
+  private final SeededRandom chance = new SeededRandom(1);
 
   SceneReading(Lexicon lexicon, Correspondence value) {
     this.standard =
@@ -42,10 +42,10 @@ final class SceneReading {
             Standard.of(value),
             List.of("en-US", "en-GB"),
             lexicon.plans().sightWords().usualWords(),
-            SentenceStandard.USUAL_TARGETS,
-            SentenceStandard.USUAL_WORDS);
+            SentenceStandard.DEFAULT_TARGETS,
+            SentenceStandard.DEFAULT_WORDS);
     WordJudge judge = new WordJudge(lexicon, standard);
-    this.words = new LittleWords(word -> Composer.use(judge.judge(word)), List.of());
+    this.words = new FunctionWords(word -> Composer.use(judge.judge(word)), List.of());
     this.articles = new Articles(lexicon, "en-US");
   }
 
@@ -92,7 +92,7 @@ final class SceneReading {
 
   /** Sentences that a scene gives for the value. */
   Set<String> fillings(Scene scene) {
-    return SceneStock.of(scene, "", this::read).stream()
+    return ReadableScene.of(scene, "", this::read).stream()
         .flatMap(this::filled)
         .filter(each -> each.phrase().targets() >= standard.minimumTargets())
         .filter(each -> each.phrase().length() <= standard.maximumWords())
@@ -101,7 +101,7 @@ final class SceneReading {
         .collect(toCollection(LinkedHashSet::new));
   }
 
-  private Stream<Candidate> filled(SceneStock scene) {
+  private Stream<Candidate> filled(ReadableScene scene) {
     return Stream.generate(() -> scene.fill(chance, articles::startsWithVowel)).limit(TRIES);
   }
 }

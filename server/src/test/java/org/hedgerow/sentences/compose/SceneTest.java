@@ -17,8 +17,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 class SceneTest {
 
   private static Set<String> composed(int count, SentenceKind kind, String... scenes) {
-    Knowledge world =
-        new Knowledge(
+    WorldKnowledge world =
+        new WorldKnowledge(
             List.of(),
             List.of(),
             List.of(),
@@ -30,14 +30,16 @@ class SceneTest {
             Standard.of(SeededLexicon.get().catalogue().value("oa", 1).orElseThrow()),
             List.of("en-US", "en-GB"),
             SeededLexicon.get().plans().sightWords().usualWords(),
-            SentenceStandard.USUAL_TARGETS,
-            SentenceStandard.USUAL_WORDS);
+            SentenceStandard.DEFAULT_TARGETS,
+            SentenceStandard.DEFAULT_WORDS);
     return new Composer(world, Plausibility.UNKNOWN)
             .compose(
-                new DraftOrder(count, 1, Set.of(), Set.of(kind)), SeededLexicon.get(), standard)
+                new CompositionRequest(count, 1, Set.of(), Set.of(kind)),
+                SeededLexicon.get(),
+                standard)
             .sentences()
             .stream()
-            .map(Draft::text)
+            .map(ComposedSentence::text)
             .collect(Collectors.toSet());
   }
 

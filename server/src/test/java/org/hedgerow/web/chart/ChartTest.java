@@ -13,7 +13,7 @@ import org.hedgerow.phonics.Span;
 import org.hedgerow.reading.Standard;
 import org.hedgerow.seed.SeededLexicon;
 import org.hedgerow.web.page.ChosenAccents;
-import org.hedgerow.web.page.Piece;
+import org.hedgerow.web.page.LetterRun;
 import org.hedgerow.web.phonograms.Finder;
 import org.hedgerow.web.query.ValueCounts;
 import org.junit.jupiter.api.Test;
@@ -52,8 +52,8 @@ class ChartTest {
     for (ChartValue value : chart.values()) {
       String red =
           value.keyWord().stream()
-              .filter(Piece::phonogram)
-              .map(Piece::letters)
+              .filter(LetterRun::phonogram)
+              .map(LetterRun::letters)
               .collect(Collectors.joining("-"));
       assertThat(red).as(value.keyWordText()).isEqualTo(value.grapheme());
     }
@@ -67,7 +67,8 @@ class ChartTest {
       for (Alignment alignment : alignments(value.keyWordText())) {
         for (Span span : alignment.spans()) {
           if (span.correspondence().equals(value.correspondence())) {
-            assertThat(value.keyWord()).isEqualTo(Piece.of(value.keyWordText(), span.letters()));
+            assertThat(value.keyWord())
+                .isEqualTo(LetterRun.of(value.keyWordText(), span.letters()));
             found++;
           }
         }

@@ -7,8 +7,8 @@ import java.util.Optional;
 import org.hedgerow.reading.SightWordSets;
 import org.hedgerow.reading.SightWords;
 import org.hedgerow.web.problems.ProblemType;
-import org.hedgerow.web.query.Faults;
 import org.hedgerow.web.query.SightWordsReader;
+import org.hedgerow.web.query.ValidationErrors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -21,22 +21,22 @@ class SightWordsReaderTest {
               new SightWords("dolch", "Dolch", List.of("the", "said"), ""),
               new SightWords("first", "First", List.of("the"), "")));
 
-  private final Faults faults = Faults.ofBody();
-  private final SightWordsReader reader = new SightWordsReader(SETS, faults);
+  private final ValidationErrors errors = ValidationErrors.ofBody();
+  private final SightWordsReader reader = new SightWordsReader(SETS, errors);
 
   @Test
   void withoutANameTheFirstSetCounts() {
     assertThat(reader.read("sightWords", Optional.empty()))
         .containsExactlyInAnyOrder("the", "said");
     assertThat(reader.chosen("sightWords", Optional.empty())).contains(SETS.all().get(0));
-    assertThat(faults.isEmpty()).isTrue();
+    assertThat(errors.isEmpty()).isTrue();
   }
 
   @Test
   void aNameIsThatSetAndNoneIsNoWords() {
     assertThat(reader.read("sightWords", Optional.of(" first "))).containsExactly("the");
     assertThat(reader.read("sightWords", Optional.of("none"))).isEmpty();
-    assertThat(faults.isEmpty()).isTrue();
+    assertThat(errors.isEmpty()).isTrue();
   }
 
   @ParameterizedTest
@@ -53,19 +53,19 @@ class SightWordsReaderTest {
           """)
   void saysWhatThereIs(String typed, String advice) {
     assertThat(reader.read("sightWords", Optional.of(typed))).isEmpty();
-    assertThat(faults.list())
+    assertThat(errors.list())
         .singleElement()
         .satisfies(
-            fault -> {
-              assertThat(fault.type()).isEqualTo(ProblemType.INVALID_BODY);
-              assertThat(fault.parameter()).isEqualTo("sightWords");
-              assertThat(fault.message()).contains(advice);
+            error -> {
+              assertThat(error.type()).isEqualTo(ProblemType.INVALID_BODY);
+              assertThat(error.parameter()).isEqualTo("sightWords");
+              assertThat(error.message()).contains(advice);
             });
   }
 
   @Test
   void aCentreWithoutSetsHasNoSightWords() {
-    assertThat(new SightWordsReader(SightWordSets.NONE, faults).read("x", Optional.empty()))
+    assertThat(new SightWordsReader(SightWordSets.NONE, errors).read("x", Optional.empty()))
         .isEmpty();
   }
 }

@@ -15,7 +15,7 @@ class SpellingReaderTest {
   @ParameterizedTest
   @ValueSource(strings = {"Wool", "WOOL", " wool ", "wOOL"})
   void readsCapitalsAsSmallLetters(String typed) {
-    assertThat(new SpellingReader(Faults.ofQuery()).read("word", typed)).contains("wool");
+    assertThat(new SpellingReader(ValidationErrors.ofQuery()).read("word", typed)).contains("wool");
   }
 
   @Test
@@ -23,7 +23,8 @@ class SpellingReaderTest {
     Locale usual = Locale.getDefault();
     Locale.setDefault(Locale.forLanguageTag("tr"));
     try {
-      assertThat(new SpellingReader(Faults.ofQuery()).read("word", "SHIP")).contains("ship");
+      assertThat(new SpellingReader(ValidationErrors.ofQuery()).read("word", "SHIP"))
+          .contains("ship");
     } finally {
       Locale.setDefault(usual);
     }
@@ -50,19 +51,20 @@ class SpellingReaderTest {
           '; drop table words; -- | an apostrophe
           """)
   void saysWhatStandsInTheWay(String typed, String obstacle) {
-    assertThat(fault(typed.replace("\\u212A", "\u212A")).message()).contains(obstacle);
+    assertThat(error(typed.replace("\\u212A", "\u212A")).message()).contains(obstacle);
   }
 
   @Test
   void refusesNulAndLongWords() {
-    assertThat(fault("wo\u0000ol").message()).contains("the character “�”");
-    assertThat(fault("a".repeat(200)).message()).contains("too long").hasSizeLessThan(120);
-    assertThat(new SpellingReader(Faults.ofQuery()).read("word", "a".repeat(40))).isPresent();
+    assertThat(error("wo\u0000ol").message()).contains("the character “�”");
+    assertThat(error("a".repeat(200)).message()).contains("too long").hasSizeLessThan(120);
+    assertThat(new SpellingReader(ValidationErrors.ofQuery()).read("word", "a".repeat(40)))
+        .isPresent();
   }
 
-  private static Fault fault(String typed) {
-    Faults faults = Faults.ofQuery();
-    assertThat(new SpellingReader(faults).read("word", typed)).isEmpty();
-    return catchThrowableOfType(InvalidQueryException.class, faults::throwIfAny).faults().get(0);
+  private static ValidationError error(String typed) {
+    ValidationErrors errors = ValidationErrors.ofQuery();
+    assertThat(new SpellingReader(errors).read("word", typed)).isEmpty();
+    return catchThrowableOfType(InvalidQueryException.class, errors::throwIfAny).errors().get(0);
   }
 }

@@ -8,9 +8,9 @@ import java.util.List;
 import java.util.Map;
 import org.hedgerow.lexicon.Lexicon;
 import org.hedgerow.review.Content;
-import org.hedgerow.review.Kind;
+import org.hedgerow.review.ContributionKind;
 import org.hedgerow.review.NewWord;
-import org.hedgerow.review.Saying;
+import org.hedgerow.review.ProposedPronunciation;
 import org.hedgerow.seed.SeededLexicon;
 import org.junit.jupiter.api.Test;
 
@@ -20,7 +20,7 @@ class ContentFormReaderTest {
   @Test
   void proposesSoundsWhereNobodyHasSaidAny() {
     assertThat(word("spelling=broam").pronunciations())
-        .containsExactly(new Saying("en-US", "b ɹ oʊ m", List.of()));
+        .containsExactly(new ProposedPronunciation("en-US", "b ɹ oʊ m", List.of()));
   }
 
   @Test
@@ -51,16 +51,16 @@ class ContentFormReaderTest {
 
   @Test
   void aSmallButtonAddsASound() {
-    Content content = new Deeds(lexicon).on(Content.of(word("spelling=broam")), "say-0-z");
+    Content content = new FormActions(lexicon).on(Content.of(word("spelling=broam")), "say-0-z");
     assertThat(((NewWord) content.proposal()).pronunciations().get(0).sounds())
         .isEqualTo("b ɹ oʊ m z");
   }
 
   @Test
   void anotherBlockIsInAnotherAccent() {
-    Content content = new Deeds(lexicon).on(Content.of(word("spelling=broam")), "add");
+    Content content = new FormActions(lexicon).on(Content.of(word("spelling=broam")), "add");
     assertThat(((NewWord) content.proposal()).pronunciations())
-        .extracting(Saying::accent)
+        .extracting(ProposedPronunciation::accent)
         .containsExactly("en-US", "en-GB");
   }
 
@@ -72,7 +72,7 @@ class ContentFormReaderTest {
     assertThat(word.labels().commonness()).isEmpty();
   }
 
-  private Saying byHand(String base) {
+  private ProposedPronunciation byHand(String base) {
     return word(
             "spelling=broam",
             "accent-0=en-US",
@@ -99,6 +99,7 @@ class ContentFormReaderTest {
                     List.of(field[1]),
                     (one, two) ->
                         java.util.stream.Stream.concat(one.stream(), two.stream()).toList()));
-    return (NewWord) new ContentFormReader(lexicon, new Fields(sent)).read(Kind.WORD).proposal();
+    return (NewWord)
+        new ContentFormReader(lexicon, new Fields(sent)).read(ContributionKind.WORD).proposal();
   }
 }

@@ -6,7 +6,7 @@ import java.util.List;
 import org.hedgerow.lexicon.Lexicon;
 import org.hedgerow.phonics.AccentCatalogue;
 import org.hedgerow.phonics.SoundReader;
-import org.hedgerow.review.Piece;
+import org.hedgerow.review.LetterGroup;
 import org.hedgerow.seed.SeededLexicon;
 import org.junit.jupiter.api.Test;
 
@@ -57,7 +57,7 @@ class LetterChoicesTest {
     return new LetterChoices(spelling, new SoundReader(accent.accent()).read(sounds), accent);
   }
 
-  private static Piece piece(String sound, Integer... letters) {
-    return new Piece(List.of(letters), sound);
+  private static LetterGroup piece(String sound, Integer... letters) {
+    return new LetterGroup(List.of(letters), sound);
   }
 }

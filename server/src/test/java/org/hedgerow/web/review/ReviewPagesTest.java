@@ -13,12 +13,12 @@ import org.hedgerow.accounts.Role;
 import org.hedgerow.review.Content;
 import org.hedgerow.review.Contribution;
 import org.hedgerow.review.ContributionQuery;
+import org.hedgerow.review.ContributionState;
 import org.hedgerow.review.DecisionKind;
 import org.hedgerow.review.DecisionRequest;
-import org.hedgerow.review.Labels;
 import org.hedgerow.review.NewWord;
-import org.hedgerow.review.Saying;
-import org.hedgerow.review.State;
+import org.hedgerow.review.ProposedPronunciation;
+import org.hedgerow.review.WordLabels;
 import org.hedgerow.web.testing.PeopleServer;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -51,7 +51,10 @@ class ReviewPagesTest {
 
   private Contribution draft(Actor author, String spelling, String sounds) {
     NewWord word =
-        new NewWord(spelling, List.of(new Saying("en-US", sounds, List.of())), Labels.NONE);
+        new NewWord(
+            spelling,
+            List.of(new ProposedPronunciation("en-US", sounds, List.of())),
+            WordLabels.NONE);
     return server.reviews().write().execute(author, Content.of(word));
   }
 
@@ -60,7 +63,7 @@ class ReviewPagesTest {
     return server.reviews().submit().execute(author, draft.id(), draft.revision());
   }
 
-  private State state(Contribution of) {
+  private ContributionState state(Contribution of) {
     return server.reviews().reviews().open(nour, of.id()).contribution().state();
   }
 
@@ -68,7 +71,7 @@ class ReviewPagesTest {
     return server
         .reviews()
         .reviews()
-        .find(nour, ContributionQuery.seenBy(nour.requireAccount().id(), ContributionQuery.MOST))
+        .find(nour, ContributionQuery.seenBy(nour.requireAccount().id(), ContributionQuery.MAX))
         .stream()
         .anyMatch(each -> each.id() == id);
   }
@@ -120,7 +123,7 @@ class ReviewPagesTest {
     HttpResponse<String> answer = send(asNour, waiting, "discard", waiting.revision());
     assertThat(answer.statusCode()).isEqualTo(409);
     assertThat(answer.body()).contains("discarded", "Take it back to change it");
-    assertThat(state(waiting)).isEqualTo(State.SUBMITTED);
+    assertThat(state(waiting)).isEqualTo(ContributionState.SUBMITTED);
   }
 
   @Test
@@ -130,7 +133,7 @@ class ReviewPagesTest {
     Contribution waiting = submitted(nour, "floam", "f l oʊ m");
     assertThat(send(asOmar, waiting, "take-back", waiting.revision()).statusCode()).isEqualTo(403);
     assertThat(isThere(draft.id())).isTrue();
-    assertThat(state(waiting)).isEqualTo(State.SUBMITTED);
+    assertThat(state(waiting)).isEqualTo(ContributionState.SUBMITTED);
   }
 
   @Test
@@ -152,7 +155,7 @@ class ReviewPagesTest {
         .contains("/contributions/%d?done=taken-back".formatted(waiting.id()));
     assertThat(asNour.get(address(answer).orElseThrow()).body())
         .contains("Taken back. It is a draft again.", "Send to the reviewers");
-    assertThat(state(waiting)).isEqualTo(State.DRAFT);
+    assertThat(state(waiting)).isEqualTo(ContributionState.DRAFT);
     assertThat(asRosa.get("/review").body()).doesNotContain("broam");
   }
 
@@ -169,7 +172,7 @@ class ReviewPagesTest {
     HttpResponse<String> late = send(asNour, approved, "take-back", approved.revision());
     assertThat(late.statusCode()).isEqualTo(409);
     assertThat(late.body()).contains("taken back", "See the word in the bank");
-    assertThat(state(waiting)).isEqualTo(State.APPROVED);
+    assertThat(state(waiting)).isEqualTo(ContributionState.APPROVED);
   }
 
   private HttpResponse<String> decide(String decision, String comment, String... picked)
@@ -198,7 +201,8 @@ class ReviewPagesTest {
     assertThat(answer.statusCode()).isEqualTo(200);
     assertThat(answer.body()).contains("broam", "floam", "In the bank");
     assertThat(List.of(state(one), state(two), state(left)))
-        .containsExactly(State.APPROVED, State.APPROVED, State.SUBMITTED);
+        .containsExactly(
+            ContributionState.APPROVED, ContributionState.APPROVED, ContributionState.SUBMITTED);
     assertThat(asRosa.get("/words/floam").body()).contains("Approved by experienced teachers");
   }
 
@@ -221,7 +225,8 @@ class ReviewPagesTest {
     assertThat(answer.body())
         .contains("Returned to its author", "changed meanwhile", "no longer there", "own");
     assertThat(List.of(state(good), state(own), state(stale)))
-        .containsExactly(State.RETURNED, State.SUBMITTED, State.SUBMITTED);
+        .containsExactly(
+            ContributionState.RETURNED, ContributionState.SUBMITTED, ContributionState.SUBMITTED);
     assertThat(asNour.get("/contributions/" + good.id()).body()).contains("What is it?");
   }
 
@@ -231,9 +236,10 @@ class ReviewPagesTest {
     Contribution two = submitted(nour, "floam", "f l oʊ m");
     HttpResponse<String> answer = decide("return", "", pick(one), pick(two));
     assertThat(answer.body()).doesNotContain("Returned to its author");
-    assertThat(List.of(state(one), state(two))).containsExactly(State.SUBMITTED, State.SUBMITTED);
+    assertThat(List.of(state(one), state(two)))
+        .containsExactly(ContributionState.SUBMITTED, ContributionState.SUBMITTED);
     assertThat(decide("no such decision", "", pick(one)).body()).contains("Say what you decide.");
-    assertThat(state(one)).isEqualTo(State.SUBMITTED);
+    assertThat(state(one)).isEqualTo(ContributionState.SUBMITTED);
   }
 
   @Test
@@ -268,7 +274,7 @@ class ReviewPagesTest {
             "pick",
             pick(waiting));
     assertThat(answer.statusCode()).isEqualTo(403);
-    assertThat(state(waiting)).isEqualTo(State.SUBMITTED);
+    assertThat(state(waiting)).isEqualTo(ContributionState.SUBMITTED);
   }
 
   @Test

@@ -33,8 +33,8 @@ class LimitsTest {
   private static final Duration PATIENCE = Duration.ofMillis(1500);
 
   private final SettableClock clock = new SettableClock();
-  private final Pace pace = SmallPace.of(2, new Clients(true), clock);
-  private final Turns turns = new Turns(1, 1, PATIENCE, "Come again later.");
+  private final RateLimit pace = SmallPace.of(2, new Clients(true), clock);
+  private final ConcurrencyLimit turns = new ConcurrencyLimit(1, 1, PATIENCE, "Come again later.");
   private final CountDownLatch started = new CountDownLatch(1);
   private final CountDownLatch end = new CountDownLatch(1);
   private final HttpClient client = HttpClient.newHttpClient();

@@ -4,13 +4,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import java.util.stream.Collectors;
-import org.hedgerow.web.page.Piece;
+import org.hedgerow.web.page.LetterRun;
 import org.junit.jupiter.api.Test;
 
 class SentenceWordTest {
 
   private static SentenceWord word(String text, boolean spaced) {
-    return new SentenceWord(Piece.of(text, List.of()), "phonetic", "readable", spaced);
+    return new SentenceWord(LetterRun.of(text, List.of()), "phonetic", "readable", spaced);
   }
 
   /** As texts, for reading. */
@@ -21,7 +21,7 @@ class SentenceWordTest {
   }
 
   private static String text(SentenceWord word) {
-    return word.pieces().stream().map(Piece::letters).collect(Collectors.joining());
+    return word.pieces().stream().map(LetterRun::letters).collect(Collectors.joining());
   }
 
   @Test

@@ -77,7 +77,7 @@ public final class ApiServer implements AutoCloseable {
     return server.port();
   }
 
-  /** What the server goes through before it starts, a fault in which is no reason not to start. */
+  /** What the server goes through before it starts, an error in which is no reason not to start. */
   public List<Runnable> rehearsals() {
     return routes.rehearsals();
   }

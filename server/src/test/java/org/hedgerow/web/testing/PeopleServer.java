@@ -20,7 +20,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.hedgerow.accounts.AccountServices;
 import org.hedgerow.accounts.Actor;
-import org.hedgerow.accounts.KnownCentre;
+import org.hedgerow.accounts.CachedCentre;
 import org.hedgerow.accounts.MemoryAnswers;
 import org.hedgerow.accounts.MemoryBook;
 import org.hedgerow.accounts.NewAccount;
@@ -44,7 +44,7 @@ import org.hedgerow.web.contract.OpenApiContract;
 import org.hedgerow.web.curriculum.SavingRoutes;
 import org.hedgerow.web.curriculum.TeachingRoutes;
 import org.hedgerow.web.docs.DocsRoutes;
-import org.hedgerow.web.page.Frame;
+import org.hedgerow.web.page.PageLayout;
 import org.hedgerow.web.people.AccountRoutes;
 import org.hedgerow.web.people.AdministrationRoutes;
 import org.hedgerow.web.people.PeopleRoutes;
@@ -57,9 +57,9 @@ import org.hedgerow.web.review.WaitingCount;
 import org.hedgerow.web.security.AccessGuard;
 import org.hedgerow.web.security.Clients;
 import org.hedgerow.web.security.FormTokens;
+import org.hedgerow.web.security.IdempotentRequests;
 import org.hedgerow.web.security.MetricsAccess;
-import org.hedgerow.web.security.Once;
-import org.hedgerow.web.security.Paces;
+import org.hedgerow.web.security.RateLimits;
 import org.hedgerow.web.security.SessionCookie;
 import org.hedgerow.web.sentences.SentenceOrders;
 import org.hedgerow.web.site.ApiRoutes;
@@ -76,7 +76,7 @@ public final class PeopleServer implements AutoCloseable {
   private final SettableClock clock = new SettableClock();
   private final AccountServices accounts =
       AccountServices.of(new MemoryBook(), new PlainHash(), clock);
-  private final KnownCentre centre = new KnownCentre(accounts.centre());
+  private final CachedCentre centre = new CachedCentre(accounts.centre());
   private final ReviewMemory memory = new ReviewMemory(SeededLexicon::get);
   private final ReviewServices reviews =
       ReviewServices.of(
@@ -92,10 +92,11 @@ public final class PeopleServer implements AutoCloseable {
     FormTokens forms = new FormTokens(cookies);
     AccessGuard guard = new AccessGuard(accounts, forms, clients);
     ValueCounts counts = new ValueCounts();
-    Frame frame =
-        new Frame(Optional.of(forms), centre::name, Optional.of(new WaitingCount(reviews.queue())));
-    Once once = new Once(new MemoryAnswers());
-    Paces paces = Paces.by(clients, clock);
+    PageLayout frame =
+        new PageLayout(
+            Optional.of(forms), centre::name, Optional.of(new WaitingCount(reviews.queue())));
+    IdempotentRequests once = new IdempotentRequests(new MemoryAnswers());
+    RateLimits paces = RateLimits.by(clients, clock);
     SentenceOrders orders = new SentenceOrders(SeededComposer.get(), paces.orders());
     Pages pages = new Pages(memory, counts, orders, frame);
     this.server =

@@ -28,22 +28,22 @@ import org.hedgerow.review.Change;
 import org.hedgerow.review.Content;
 import org.hedgerow.review.Contribution;
 import org.hedgerow.review.ContributionQuery;
+import org.hedgerow.review.ContributionState;
 import org.hedgerow.review.ContributionStore;
 import org.hedgerow.review.Decision;
 import org.hedgerow.review.DecisionStore;
 import org.hedgerow.review.NewDecision;
 import org.hedgerow.review.NewPicture;
 import org.hedgerow.review.Person;
-import org.hedgerow.review.ReviewBook;
-import org.hedgerow.review.ReviewPage;
-import org.hedgerow.review.State;
+import org.hedgerow.review.ReviewRepository;
+import org.hedgerow.review.ReviewUnitOfWork;
 import org.hedgerow.review.TeachingStore;
 import org.hedgerow.review.Upload;
 import org.hedgerow.review.UploadStore;
 import org.hedgerow.seed.SeededLexicon;
 
 /** Contributions in memory, over an edition that grows; one transaction after the other. */
-public final class ReviewMemory implements ReviewBook, Editions {
+public final class ReviewMemory implements ReviewRepository, Editions {
   private final Supplier<Lexicon> first;
   private Shelf shelf = new Shelf();
 
@@ -52,7 +52,7 @@ public final class ReviewMemory implements ReviewBook, Editions {
   }
 
   @Override
-  public synchronized <R> R inTransaction(Function<ReviewPage, R> work) {
+  public synchronized <R> R inTransaction(Function<ReviewUnitOfWork, R> work) {
     Shelf tried = shelf.copy();
     R result = work.apply(new Page(tried, first));
     shelf = tried;
@@ -104,7 +104,7 @@ public final class ReviewMemory implements ReviewBook, Editions {
   }
 
   private record Page(Shelf shelf, Supplier<Lexicon> first)
-      implements ReviewPage, ContributionStore, DecisionStore, UploadStore, BankStore {
+      implements ReviewUnitOfWork, ContributionStore, DecisionStore, UploadStore, BankStore {
     @Override
     public ContributionStore contributions() {
       return this;
@@ -127,7 +127,7 @@ public final class ReviewMemory implements ReviewBook, Editions {
     }
 
     private static boolean shows(Contribution contribution, String upload) {
-      return contribution.state() != State.DRAFT
+      return contribution.state() != ContributionState.DRAFT
           && contribution.proposal() instanceof NewPicture picture
           && picture.upload().equals(upload);
     }
@@ -183,7 +183,7 @@ public final class ReviewMemory implements ReviewBook, Editions {
           new Contribution(
               ++shelf.lastId,
               content,
-              State.DRAFT,
+              ContributionState.DRAFT,
               1,
               author,
               now,
@@ -220,7 +220,9 @@ public final class ReviewMemory implements ReviewBook, Editions {
     public List<Contribution> find(ContributionQuery query) {
       return shelf.contributions.descendingMap().values().stream()
           .filter(
-              each -> each.state() != State.DRAFT || each.author().accountId() == query.viewerId())
+              each ->
+                  each.state() != ContributionState.DRAFT
+                      || each.author().accountId() == query.viewerId())
           .filter(each -> query.states().isEmpty() || query.states().contains(each.state()))
           .filter(each -> query.kind().filter(kind -> kind != each.kind()).isEmpty())
           .filter(
@@ -237,7 +239,10 @@ public final class ReviewMemory implements ReviewBook, Editions {
     @Override
     public Map<String, List<Contribution>> undecided(int authorId, Set<String> subjects) {
       return shelf.contributions.values().stream()
-          .filter(each -> each.state() == State.SUBMITTED || each.state() == State.DRAFT)
+          .filter(
+              each ->
+                  each.state() == ContributionState.SUBMITTED
+                      || each.state() == ContributionState.DRAFT)
           .filter(each -> each.author().accountId() == authorId)
           .filter(each -> subjects.contains(each.proposal().subject()))
           .collect(Collectors.groupingBy(each -> each.proposal().subject()));
@@ -251,7 +256,7 @@ public final class ReviewMemory implements ReviewBook, Editions {
     @Override
     public Map<String, List<Contribution>> waitingAbout(Set<String> subjects) {
       return shelf.contributions.values().stream()
-          .filter(each -> each.state() == State.SUBMITTED)
+          .filter(each -> each.state() == ContributionState.SUBMITTED)
           .filter(each -> subjects.contains(each.proposal().subject()))
           .collect(Collectors.groupingBy(each -> each.proposal().subject()));
     }

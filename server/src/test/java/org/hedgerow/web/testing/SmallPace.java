@@ -2,18 +2,18 @@ package org.hedgerow.web.testing;
 
 import java.time.InstantSource;
 import org.hedgerow.web.security.Clients;
-import org.hedgerow.web.security.Pace;
+import org.hedgerow.web.security.RateLimit;
 
 /** Quotas that a test uses up quickly. */
 public final class SmallPace {
   private SmallPace() {}
 
   /** For visitors from this machine, by the system's clock. */
-  public static Pace of(int quota) {
+  public static RateLimit of(int quota) {
     return of(quota, new Clients(false), InstantSource.system());
   }
 
-  public static Pace of(int quota, Clients clients, InstantSource clock) {
-    return new Pace("tests", "tests", quota, clients, clock);
+  public static RateLimit of(int quota, Clients clients, InstantSource clock) {
+    return new RateLimit("tests", "tests", quota, clients, clock);
   }
 }

@@ -15,10 +15,10 @@ import org.hedgerow.lexicon.Lexicon;
 import org.hedgerow.lexicon.Word;
 import org.hedgerow.seed.SeededLexicon;
 import org.hedgerow.web.problems.ProblemType;
-import org.hedgerow.web.query.Fault;
 import org.hedgerow.web.query.InvalidQueryException;
 import org.hedgerow.web.query.Parameters;
 import org.hedgerow.web.query.QueryString;
+import org.hedgerow.web.query.ValidationError;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -26,7 +26,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** Questions in the words of an address: what they mean, and what is said of those that don't. */
 class WordRequestTest {
 
-  private static final String USUAL_RULES =
+  private static final String DEFAULT_RULES =
       "doubled,ck,tch-as-ch,s-as-z,n-before-k,x,no-reduced-vowels,no-inflected-forms";
 
   private final Lexicon lexicon = SeededLexicon.get();
@@ -36,7 +36,7 @@ class WordRequestTest {
     assertThat(read("phonogram=oa").resolved())
         .hasToString(
             "phonogram=oa&value=1&accent=en-US&commonness=2&status=any&picturable=0&pictured=false&rules="
-                + USUAL_RULES
+                + DEFAULT_RULES
                 + "&sort=default&limit=50");
   }
 
@@ -119,26 +119,26 @@ class WordRequestTest {
           """)
   void saysWhatIsWrongAndWhatIsNearest(
       String query, ProblemType type, String parameter, String nearest) {
-    List<Fault> faults = faults(query);
-    assertThat(faults).hasSize(1);
-    assertThat(faults.get(0).type()).isEqualTo(type);
-    assertThat(faults.get(0).parameter()).isEqualTo(parameter);
-    assertThat(faults.get(0).nearest()).isEqualTo(Optional.ofNullable(nearest));
-    assertThat(faults.get(0).message()).contains(nearest == null ? "." : nearest);
+    List<ValidationError> errors = errors(query);
+    assertThat(errors).hasSize(1);
+    assertThat(errors.get(0).type()).isEqualTo(type);
+    assertThat(errors.get(0).parameter()).isEqualTo(parameter);
+    assertThat(errors.get(0).nearest()).isEqualTo(Optional.ofNullable(nearest));
+    assertThat(errors.get(0).message()).contains(nearest == null ? "." : nearest);
   }
 
   @Test
   void findsAllFaultsOfAQuestion() {
-    assertThat(faults("phonogram=ao&accent=xx&limit=0&sorted=no"))
-        .extracting(Fault::parameter)
+    assertThat(errors("phonogram=ao&accent=xx&limit=0&sorted=no"))
+        .extracting(ValidationError::parameter)
         .containsExactlyInAnyOrder("sorted", "phonogram", "accent", "limit");
   }
 
   @Test
   void repeatsNothingThatCannotBeSeen() {
-    assertThat(faults("phonogram=%00%E2%80%AE%0A").get(0).message())
+    assertThat(errors("phonogram=%00%E2%80%AE%0A").get(0).message())
         .doesNotContain("\u0000", "\u202e", "\n");
-    assertThat(faults("phonogram=" + "a".repeat(3000)).get(0).message()).hasSizeLessThan(200);
+    assertThat(errors("phonogram=" + "a".repeat(3000)).get(0).message()).hasSizeLessThan(200);
   }
 
   @Test
@@ -158,7 +158,7 @@ class WordRequestTest {
   void takesACursorToNoOtherList() {
     String next = WordList.find(lexicon, read("phonogram=oa&limit=7")).next().orElseThrow();
     assertThat(read("phonogram=oa&limit=50&after=" + next).offset()).isEqualTo(7);
-    assertThat(faults("phonogram=ee&limit=7&after=" + next).get(0).type())
+    assertThat(errors("phonogram=ee&limit=7&after=" + next).get(0).type())
         .isEqualTo(ProblemType.INVALID_CURSOR);
   }
 
@@ -203,8 +203,8 @@ class WordRequestTest {
     return WordRequest.read(lexicon, new Parameters(parsed(query), WordParameters.NAMES));
   }
 
-  private List<Fault> faults(String query) {
-    return catchThrowableOfType(InvalidQueryException.class, () -> read(query)).faults();
+  private List<ValidationError> errors(String query) {
+    return catchThrowableOfType(InvalidQueryException.class, () -> read(query)).errors();
   }
 
   private static Map<String, List<String>> parsed(String query) {

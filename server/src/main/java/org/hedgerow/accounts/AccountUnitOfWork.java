@@ -1,0 +1,22 @@
+package org.hedgerow.accounts;
+
+/** The account stores within one transaction. */
+public interface AccountUnitOfWork {
+  AccountStore accounts();
+
+  LinkStore links();
+
+  SessionStore sessions();
+
+  TokenStore tokens();
+
+  FailedSignInStore failures();
+
+  DeviceStore devices();
+
+  AuditLog audit();
+
+  AuditTrail trail();
+
+  CentreStore centre();
+}

@@ -1,0 +1,18 @@
+package org.hedgerow.review;
+
+import org.hedgerow.accounts.AuditLog;
+
+/** The review stores within one transaction. */
+public interface ReviewUnitOfWork {
+  ContributionStore contributions();
+
+  DecisionStore decisions();
+
+  UploadStore uploads();
+
+  BankStore bank();
+
+  TeachingStore teaching();
+
+  AuditLog audit();
+}

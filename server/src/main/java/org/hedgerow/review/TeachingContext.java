@@ -1,0 +1,73 @@
+package org.hedgerow.review;
+
+import java.util.Map;
+import java.util.Optional;
+import org.hedgerow.accounts.Actor;
+import org.hedgerow.accounts.AuditEntry;
+import org.hedgerow.accounts.Role;
+import org.hedgerow.accounts.StaleUpdateException;
+import org.hedgerow.reading.Teaching;
+
+/** What all changes of rules, sequences and sight words have in common. */
+final class TeachingContext {
+  /** What becomes of them. */
+  @FunctionalInterface
+  interface Edit {
+    Edited apply(Teaching present);
+  }
+
+  /**
+   * A change.
+   *
+   * @param mark of what it takes the place of, as it stands
+   * @param action a noun and a verb for the record
+   * @param subject what it is done to, for the record
+   * @param summary for people
+   */
+  record Edited(
+      Teaching teaching,
+      String mark,
+      String action,
+      String subject,
+      String summary,
+      Map<String, Object> before,
+      Map<String, Object> after) {}
+
+  private final ReviewContext room;
+
+  TeachingContext(ReviewContext room) {
+    this.room = room;
+  }
+
+  /**
+   * @param seen the mark of what the administrator saw; empty if it doesn't matter
+   * @return the number of the edition
+   * @throws StaleUpdateException if it isn't so any more
+   */
+  int change(Actor actor, Optional<String> seen, Edit edit) {
+    actor.require(Role.ADMINISTRATOR);
+    int edition =
+        room.inTransaction(
+            page -> {
+              page.bank().lock();
+              Edited edited = edit.apply(page.teaching().current());
+              if (seen.isPresent() && !seen.get().equals(edited.mark())) {
+                throw new StaleUpdateException(
+                    "Somebody else has changed it in the meantime, or there is one of this name already.");
+              }
+              page.audit()
+                  .add(
+                      new AuditEntry(
+                          actor,
+                          room.now(),
+                          edited.action(),
+                          edited.subject(),
+                          edited.before(),
+                          edited.after()));
+              return page.teaching()
+                  .publish(edited.teaching(), edited.summary(), actor, room.now());
+            });
+    room.published().accept(edition);
+    return edition;
+  }
+}

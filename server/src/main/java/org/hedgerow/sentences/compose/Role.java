@@ -1,8 +1,0 @@
-package org.hedgerow.sentences.compose;
-
-/** Where a noun stands, which decides what it is introduced by. */
-enum Role {
-  SUBJECT,
-  OBJECT,
-  PLACE
-}

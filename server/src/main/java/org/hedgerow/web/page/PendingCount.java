@@ -1,0 +1,9 @@
+package org.hedgerow.web.page;
+
+import org.hedgerow.accounts.Actor;
+
+/** How much waits for reviewers. Asked for every page of theirs, so it must be cheap. */
+@FunctionalInterface
+public interface PendingCount {
+  int count(Actor reviewer);
+}

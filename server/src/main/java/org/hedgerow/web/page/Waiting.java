@@ -1,9 +1,0 @@
-package org.hedgerow.web.page;
-
-import org.hedgerow.accounts.Actor;
-
-/** How much waits for reviewers. Asked for every page of theirs, so it must be cheap. */
-@FunctionalInterface
-public interface Waiting {
-  int count(Actor reviewer);
-}

@@ -12,10 +12,10 @@ import org.hedgerow.accounts.RejectedException;
  * to agree, the first only votes. A vote counts for the revision that it was given to.
  */
 final class Approve implements DecisionStep {
-  private final ReviewContext room;
+  private final ReviewContext context;
 
-  Approve(ReviewContext room) {
-    this.room = room;
+  Approve(ReviewContext context) {
+    this.context = context;
   }
 
   @Override
@@ -24,7 +24,7 @@ final class Approve implements DecisionStep {
     Set<Integer> voters = voters(unit.decisions().on(present.id()), present.revision());
     int voter = actor.account().map(Account::id).orElseThrow();
     boolean again = !voters.add(voter);
-    boolean enough = voters.size() >= room.votes().getAsInt();
+    boolean enough = voters.size() >= context.votes().getAsInt();
     if (again && !enough) {
       throw new ConflictException(
           "You have approved contribution %d already; another reviewer must agree"
@@ -50,19 +50,20 @@ final class Approve implements DecisionStep {
 
   /** A vote is for something that could be published now. */
   private Outcome vote(ReviewUnitOfWork unit, Contribution present) {
-    RejectedException.throwIfAny(present.content().errors(room.basis(unit)));
+    RejectedException.throwIfAny(present.content().errors(context.snapshot(unit)));
     return Outcome.of(present);
   }
 
   private Outcome publish(ReviewUnitOfWork unit, Contribution present, Actor actor) {
     unit.bank().lock();
-    BankSnapshot basis = room.basis(unit);
+    BankSnapshot snapshot = context.snapshot(unit);
     Proposal proposal = present.proposal();
-    RejectedException.throwIfAny(present.content().errors(basis));
+    RejectedException.throwIfAny(present.content().errors(snapshot));
     Change change =
         Overruled.of(unit.decisions().on(present.id()), present.revision())
-            .on(proposal.change(basis, present.name()));
-    int edition = unit.bank().publish(change, proposal.summary(), actor, present.id(), room.now());
-    return Outcome.published(present.publishedIn(edition, room.now()), edition);
+            .on(proposal.change(snapshot, present.name()));
+    int edition =
+        unit.bank().publish(change, proposal.summary(), actor, present.id(), context.now());
+    return Outcome.published(present.publishedIn(edition, context.now()), edition);
   }
 }

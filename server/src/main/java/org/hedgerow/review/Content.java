@@ -23,9 +23,9 @@ public record Content(Proposal proposal, String wantedFor, String note) {
   }
 
   /** What is missing or wrong, so that it can't be submitted or approved; empty if nothing. */
-  List<FieldError> errors(BankSnapshot basis) {
-    List<FieldError> errors = new ArrayList<>(proposal.errors(basis));
-    if (!wantedFor.isEmpty() && target(basis.lexicon()).isEmpty()) {
+  List<FieldError> errors(BankSnapshot snapshot) {
+    List<FieldError> errors = new ArrayList<>(proposal.errors(snapshot));
+    if (!wantedFor.isEmpty() && target(snapshot.lexicon()).isEmpty()) {
       errors.add(
           new FieldError(
               "wantedFor", "“%s” is no phonogram value, as oa 1 is.".formatted(wantedFor)));

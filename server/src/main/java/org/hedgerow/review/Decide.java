@@ -14,16 +14,16 @@ import org.hedgerow.review.DecisionStep.Outcome;
 public final class Decide {
   private static final int MAX_COMMENT_LENGTH = 2_000;
 
-  private final ReviewContext room;
+  private final ReviewContext context;
   private final DecisionStep approve;
   private final DecisionStep undoApproval;
   private final DecisionStep reopen;
 
-  Decide(ReviewContext room) {
-    this.room = room;
-    this.approve = new Approve(room);
-    this.undoApproval = new UndoApproval(room);
-    this.reopen = new Reopen(room);
+  Decide(ReviewContext context) {
+    this.context = context;
+    this.approve = new Approve(context);
+    this.undoApproval = new UndoApproval(context);
+    this.reopen = new Reopen(context);
   }
 
   /**
@@ -41,7 +41,7 @@ public final class Decide {
     String reason = Given.text(request.comment());
     requireComment(kind, reason);
     Outcome outcome =
-        room.inTransaction(
+        context.inTransaction(
             unit -> {
               Contribution present =
                   ReviewContext.visible(unit.contributions().lock(request.contribution()), actor);
@@ -50,7 +50,7 @@ public final class Decide {
               write(unit, actor, reviewer, present, taken, kind, reason);
               return taken;
             });
-    outcome.edition().ifPresent(room.published());
+    outcome.edition().ifPresent(context.published());
     return outcome.contribution();
   }
 
@@ -66,7 +66,7 @@ public final class Decide {
   }
 
   private DecisionStep moved(ContributionState state) {
-    return (unit, present, actor, request) -> Outcome.of(present.in(state, room.now()));
+    return (unit, present, actor, request) -> Outcome.of(present.in(state, context.now()));
   }
 
   private static void requireComment(DecisionKind kind, String comment) {
@@ -108,8 +108,8 @@ public final class Decide {
             after,
             new NewDecision(kind, comment, outcome.overruled(), outcome.edition()),
             Person.of(reviewer),
-            room.now());
-    room.record(
+            context.now());
+    context.record(
         unit,
         actor,
         kind.done(),

@@ -6,10 +6,10 @@ import org.hedgerow.accounts.Role;
 
 /** Deletes a draft that was never decided on; what was decided stays for good. */
 public final class Discard {
-  private final ReviewContext room;
+  private final ReviewContext context;
 
-  Discard(ReviewContext room) {
-    this.room = room;
+  Discard(ReviewContext context) {
+    this.context = context;
   }
 
   /**
@@ -17,7 +17,7 @@ public final class Discard {
    */
   public void execute(Actor actor, int id, int revision) {
     actor.require(Role.CONTRIBUTOR);
-    room.inTransaction(
+    context.inTransaction(
         page -> {
           Contribution present = Own.lock(page, actor, id, revision);
           if (present.state() != ContributionState.DRAFT) {
@@ -29,7 +29,7 @@ public final class Discard {
                 present);
           }
           page.contributions().remove(id);
-          room.record(page, actor, "discarded", present, Map.of("state", "draft"), Map.of());
+          context.record(page, actor, "discarded", present, Map.of("state", "draft"), Map.of());
           return id;
         });
   }

@@ -41,10 +41,10 @@ final class Examiner {
   }
 
   /**
-   * @param content without errors on the basis
+   * @param content without errors on the snapshot
    */
-  Examination examine(Content content, BankSnapshot basis) {
-    Change change = content.proposal().change(basis, "");
+  Examination examine(Content content, BankSnapshot snapshot) {
+    Change change = content.proposal().change(snapshot, "");
     List<ContributionFinding> remarks = new ArrayList<>();
     Set<String> serves = new TreeSet<>();
     Optional<Correspondence> target = content.target(lexicon);

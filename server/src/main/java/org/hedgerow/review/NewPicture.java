@@ -37,9 +37,9 @@ public record NewPicture(
   }
 
   @Override
-  public List<FieldError> errors(BankSnapshot basis) {
-    List<FieldError> errors = new ArrayList<>(basis.missing(spelling));
-    if (basis.uploads().apply(upload).isEmpty()) {
+  public List<FieldError> errors(BankSnapshot snapshot) {
+    List<FieldError> errors = new ArrayList<>(snapshot.missing(spelling));
+    if (snapshot.uploads().apply(upload).isEmpty()) {
       errors.add(new FieldError("upload", "Choose a picture: PNG, JPEG or SVG."));
     }
     errors.addAll(Attribution.errors(this));
@@ -48,11 +48,11 @@ public record NewPicture(
 
   /** The same picture may be proposed again with another author, and both editions are right. */
   @Override
-  public Change change(BankSnapshot basis, String source) {
+  public Change change(BankSnapshot snapshot, String source) {
     String id = source.replace(' ', '-');
     return Change.of(
-        basis.word(spelling).orElseThrow().tagged(new Tag(Tag.PICTURE, id, source)).approved(),
-        Attribution.picture(this, basis.uploads().apply(upload).orElseThrow(), id));
+        snapshot.word(spelling).orElseThrow().tagged(new Tag(Tag.PICTURE, id, source)).approved(),
+        Attribution.picture(this, snapshot.uploads().apply(upload).orElseThrow(), id));
   }
 
   @Override

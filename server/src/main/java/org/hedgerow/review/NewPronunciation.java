@@ -30,10 +30,10 @@ public record NewPronunciation(String spelling, ProposedPronunciation saying, bo
   }
 
   @Override
-  public List<FieldError> errors(BankSnapshot basis) {
-    List<FieldError> errors = new ArrayList<>(basis.missing(spelling));
-    errors.addAll(saying.errors("saying", spelling, basis.lexicon()));
-    if (errors.isEmpty() && isThere(basis)) {
+  public List<FieldError> errors(BankSnapshot snapshot) {
+    List<FieldError> errors = new ArrayList<>(snapshot.missing(spelling));
+    errors.addAll(saying.errors("saying", spelling, snapshot.lexicon()));
+    if (errors.isEmpty() && isThere(snapshot)) {
       errors.add(
           new FieldError(
               "saying",
@@ -42,10 +42,10 @@ public record NewPronunciation(String spelling, ProposedPronunciation saying, bo
     return errors;
   }
 
-  private boolean isThere(BankSnapshot basis) {
-    Pronunciation wanted = saying.pronunciation(spelling, basis.lexicon(), "");
+  private boolean isThere(BankSnapshot snapshot) {
+    Pronunciation wanted = saying.pronunciation(spelling, snapshot.lexicon(), "");
     return !instead
-        && basis.word(spelling).orElseThrow().pronunciations().stream()
+        && snapshot.word(spelling).orElseThrow().pronunciations().stream()
             .anyMatch(each -> isSame(each, wanted));
   }
 
@@ -55,15 +55,15 @@ public record NewPronunciation(String spelling, ProposedPronunciation saying, bo
 
   /** The new one stands after the others of its accent: the first is the usual one. */
   @Override
-  public Change change(BankSnapshot basis, String source) {
-    Word word = basis.word(spelling).orElseThrow();
+  public Change change(BankSnapshot snapshot, String source) {
+    Word word = snapshot.word(spelling).orElseThrow();
     List<Pronunciation> all = new ArrayList<>();
     for (Pronunciation each : word.pronunciations()) {
       if (!(instead && each.accent().equals(saying.accent()))) {
         all.add(each);
       }
     }
-    all.add(saying.pronunciation(spelling, basis.lexicon(), source));
+    all.add(saying.pronunciation(spelling, snapshot.lexicon(), source));
     return Change.of(word.saying(all).approved());
   }
 

@@ -43,17 +43,17 @@ public record NewSentence(
   }
 
   @Override
-  public List<FieldError> errors(BankSnapshot basis) {
+  public List<FieldError> errors(BankSnapshot snapshot) {
     List<FieldError> errors = new ArrayList<>();
     if (text.isEmpty()) {
       errors.add(new FieldError("text", "Write the sentence."));
     } else if (text.length() > MAX_LENGTH) {
       errors.add(
           new FieldError("text", "A sentence has at most %d characters.".formatted(MAX_LENGTH)));
-    } else if (basis.sentences().apply(text).isPresent()) {
+    } else if (snapshot.sentences().apply(text).isPresent()) {
       errors.add(new FieldError("text", "The bank has this sentence already."));
     }
-    if (target(basis.lexicon()).isEmpty()) {
+    if (target(snapshot.lexicon()).isEmpty()) {
       errors.add(
           new FieldError("phonogram", "Say for which value of which phonogram it is, as in oa 1."));
     }
@@ -61,8 +61,8 @@ public record NewSentence(
       errors.add(new FieldError("accents", "Say in which accents it is right."));
     }
     for (String accent : accents) {
-      if (basis.lexicon().accent(accent).isEmpty()) {
-        errors.add(Accented.unknown("accents", accent, basis.lexicon()));
+      if (snapshot.lexicon().accent(accent).isEmpty()) {
+        errors.add(Accented.unknown("accents", accent, snapshot.lexicon()));
       }
     }
     return errors;
@@ -75,8 +75,8 @@ public record NewSentence(
   }
 
   @Override
-  public Change change(BankSnapshot basis, String source) {
-    return Change.of(new Sentence(text, target(basis.lexicon()).orElseThrow(), accents));
+  public Change change(BankSnapshot snapshot, String source) {
+    return Change.of(new Sentence(text, target(snapshot.lexicon()).orElseThrow(), accents));
   }
 
   @Override

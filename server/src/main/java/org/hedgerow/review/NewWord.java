@@ -39,9 +39,9 @@ public record NewWord(
   }
 
   @Override
-  public List<FieldError> errors(BankSnapshot basis) {
+  public List<FieldError> errors(BankSnapshot snapshot) {
     List<FieldError> errors = new ArrayList<>(Spelling.errors(spelling));
-    if (basis.word(spelling).isPresent()) {
+    if (snapshot.word(spelling).isPresent()) {
       errors.add(
           new FieldError(
               "spelling",
@@ -57,20 +57,20 @@ public record NewWord(
           new FieldError(
               "pronunciations", "At most %d pronunciations.".formatted(MAX_PRONUNCIATIONS)));
     }
-    errors.addAll(pronunciationFaults(basis));
+    errors.addAll(pronunciationErrors(snapshot));
     errors.addAll(labels.errors());
     return errors;
   }
 
-  private List<FieldError> pronunciationFaults(BankSnapshot basis) {
+  private List<FieldError> pronunciationErrors(BankSnapshot snapshot) {
     List<FieldError> errors = new ArrayList<>();
     Set<String> seen = new HashSet<>();
     for (int i = 0; i < Math.min(pronunciations.size(), MAX_PRONUNCIATIONS); i++) {
       String field = "pronunciations[%d]".formatted(i);
       ProposedPronunciation saying = pronunciations.get(i);
-      List<FieldError> its = saying.errors(field, spelling, basis.lexicon());
+      List<FieldError> its = saying.errors(field, spelling, snapshot.lexicon());
       errors.addAll(its);
-      if (its.isEmpty() && !seen.add(saying.read(basis.lexicon()))) {
+      if (its.isEmpty() && !seen.add(saying.read(snapshot.lexicon()))) {
         errors.add(new FieldError(field, "The same pronunciation stands here twice."));
       }
     }
@@ -78,16 +78,16 @@ public record NewWord(
   }
 
   @Override
-  public Change change(BankSnapshot basis, String source) {
+  public Change change(BankSnapshot snapshot, String source) {
     Word word =
         new Word(
             spelling,
             Status.APPROVED,
             labels.commonness().orElse(DEFAULT_COMMONNESS),
-            basis.lexicon().edition(),
+            snapshot.lexicon().edition(),
             List.of(),
             pronunciations.stream()
-                .map(saying -> saying.pronunciation(spelling, basis.lexicon(), source))
+                .map(saying -> saying.pronunciation(spelling, snapshot.lexicon(), source))
                 .toList());
     return Change.of(labels.on(word, source));
   }

@@ -33,15 +33,15 @@ public sealed interface Proposal
   }
 
   /** What is missing or wrong, so that it can't be submitted or approved; empty if nothing. */
-  List<FieldError> errors(BankSnapshot basis);
+  List<FieldError> errors(BankSnapshot snapshot);
 
   /**
    * What it makes of the bank.
    *
-   * @param basis on which it has no errors
+   * @param snapshot on which it has no errors
    * @param source how the entry says where it comes from, as in {@code contribution 7}
    */
-  Change change(BankSnapshot basis, String source);
+  Change change(BankSnapshot snapshot, String source);
 
   /** In one line, for people. */
   String summary();

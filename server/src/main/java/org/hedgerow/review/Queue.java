@@ -22,7 +22,7 @@ public final class Queue {
   /** Of more than these, the first begun wait for others to be decided on. */
   private static final int MAX = 20_000;
 
-  private final ReviewContext room;
+  private final ReviewContext context;
   private volatile Ranks last = new Ranks(0, Map.of());
 
   /**
@@ -32,8 +32,8 @@ public final class Queue {
    */
   private record Ranks(int edition, Map<String, Integer> places) {}
 
-  Queue(ReviewContext room) {
-    this.room = room;
+  Queue(ReviewContext context) {
+    this.context = context;
   }
 
   /**
@@ -69,12 +69,12 @@ public final class Queue {
   public List<Place> places(Actor actor, ContributionQuery query) {
     actor.require(Role.REVIEWER);
     List<Pending> pending =
-        room.reading(
+        context.reading(
             page ->
                 page.contributions()
                     .pending(
                         query.in(Set.of(ContributionState.SUBMITTED)).forViewer(actor).upTo(MAX)));
-    Map<String, Integer> ranks = pending.isEmpty() ? Map.of() : ranks(room.newest().get());
+    Map<String, Integer> ranks = pending.isEmpty() ? Map.of() : ranks(context.newest().get());
     return pending.stream()
         .map(each -> place(each, ranks, actor))
         .sorted()
@@ -99,7 +99,7 @@ public final class Queue {
   public List<Waiting> at(Actor actor, List<Place> places) {
     actor.require(Role.REVIEWER);
     Map<Integer, Contribution> found =
-        room.reading(page -> page.contributions().find(ids(places))).stream()
+        context.reading(page -> page.contributions().find(ids(places))).stream()
             .filter(each -> each.state() == ContributionState.SUBMITTED)
             .collect(toMap(Contribution::id, each -> each));
     return places.stream()

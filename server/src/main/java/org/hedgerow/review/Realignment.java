@@ -29,13 +29,13 @@ public record Realignment(String spelling, ProposedPronunciation saying) impleme
   }
 
   @Override
-  public List<FieldError> errors(BankSnapshot basis) {
-    List<FieldError> errors = new ArrayList<>(basis.missing(spelling));
-    errors.addAll(saying.errors("saying", spelling, basis.lexicon()));
+  public List<FieldError> errors(BankSnapshot snapshot) {
+    List<FieldError> errors = new ArrayList<>(snapshot.missing(spelling));
+    errors.addAll(saying.errors("saying", spelling, snapshot.lexicon()));
     if (saying.spans().isEmpty()) {
       errors.add(new FieldError("saying.spans", "Say which letters belong to which sound."));
     }
-    if (errors.isEmpty() && present(basis).isEmpty()) {
+    if (errors.isEmpty() && present(snapshot).isEmpty()) {
       errors.add(
           new FieldError(
               "saying.sounds",
@@ -46,9 +46,9 @@ public record Realignment(String spelling, ProposedPronunciation saying) impleme
   }
 
   /** The pronunciation as it is aligned now. */
-  private Optional<Pronunciation> present(BankSnapshot basis) {
-    Pronunciation wanted = saying.pronunciation(spelling, basis.lexicon(), "");
-    return basis.word(spelling).stream()
+  private Optional<Pronunciation> present(BankSnapshot snapshot) {
+    Pronunciation wanted = saying.pronunciation(spelling, snapshot.lexicon(), "");
+    return snapshot.word(spelling).stream()
         .flatMap(word -> word.pronunciations().stream())
         .filter(
             each -> each.accent().equals(wanted.accent()) && each.sounds().equals(wanted.sounds()))
@@ -56,12 +56,12 @@ public record Realignment(String spelling, ProposedPronunciation saying) impleme
   }
 
   @Override
-  public Change change(BankSnapshot basis, String source) {
-    Word word = basis.word(spelling).orElseThrow();
-    Pronunciation before = present(basis).orElseThrow();
+  public Change change(BankSnapshot snapshot, String source) {
+    Word word = snapshot.word(spelling).orElseThrow();
+    Pronunciation before = present(snapshot).orElseThrow();
     Pronunciation after =
         before.aligned(
-            saying.pronunciation(spelling, basis.lexicon(), source).alignment().orElseThrow());
+            saying.pronunciation(spelling, snapshot.lexicon(), source).alignment().orElseThrow());
     List<Pronunciation> all =
         word.pronunciations().stream().map(each -> each.equals(before) ? after : each).toList();
     return Change.of(word.saying(all).approved());

@@ -6,10 +6,10 @@ import org.hedgerow.accounts.Role;
 
 /** Makes what was submitted a draft again, as long as nobody has decided. */
 public final class RecallSubmission {
-  private final ReviewContext room;
+  private final ReviewContext context;
 
-  RecallSubmission(ReviewContext room) {
-    this.room = room;
+  RecallSubmission(ReviewContext context) {
+    this.context = context;
   }
 
   /**
@@ -17,15 +17,15 @@ public final class RecallSubmission {
    */
   public Contribution execute(Actor actor, int id, int revision) {
     actor.require(Role.CONTRIBUTOR);
-    return room.inTransaction(
+    return context.inTransaction(
         page -> {
           Contribution present = Own.lock(page, actor, id, revision);
           if (present.state() != ContributionState.SUBMITTED) {
             throw ConflictException.of("taken back", present);
           }
-          Contribution draft = present.in(ContributionState.DRAFT, room.now());
+          Contribution draft = present.in(ContributionState.DRAFT, context.now());
           page.contributions().save(draft);
-          room.record(
+          context.record(
               page,
               actor,
               "taken-back",

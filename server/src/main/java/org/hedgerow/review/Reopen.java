@@ -5,10 +5,10 @@ import org.hedgerow.accounts.Actor;
 
 /** Looks once more at what was returned or declined. */
 final class Reopen implements DecisionStep {
-  private final ReviewContext room;
+  private final ReviewContext context;
 
-  Reopen(ReviewContext room) {
-    this.room = room;
+  Reopen(ReviewContext context) {
+    this.context = context;
   }
 
   /**
@@ -18,7 +18,7 @@ final class Reopen implements DecisionStep {
   public Outcome take(
       ReviewUnitOfWork unit, Contribution present, Actor actor, DecisionRequest request) {
     requireUnchanged(unit, present);
-    return Outcome.of(present.in(ContributionState.SUBMITTED, room.now()));
+    return Outcome.of(present.in(ContributionState.SUBMITTED, context.now()));
   }
 
   /** What its author is still writing must first be submitted. */

@@ -26,8 +26,8 @@ public record Retag(String spelling, WordLabels labels) implements Proposal {
   }
 
   @Override
-  public List<FieldError> errors(BankSnapshot basis) {
-    List<FieldError> errors = new ArrayList<>(basis.missing(spelling));
+  public List<FieldError> errors(BankSnapshot snapshot) {
+    List<FieldError> errors = new ArrayList<>(snapshot.missing(spelling));
     if (labels.isEmpty()) {
       errors.add(new FieldError("labels", "Say what is to change."));
     }
@@ -36,8 +36,8 @@ public record Retag(String spelling, WordLabels labels) implements Proposal {
   }
 
   @Override
-  public Change change(BankSnapshot basis, String source) {
-    return Change.of(labels.on(basis.word(spelling).orElseThrow(), source).approved());
+  public Change change(BankSnapshot snapshot, String source) {
+    return Change.of(labels.on(snapshot.word(spelling).orElseThrow(), source).approved());
   }
 
   @Override

@@ -42,7 +42,7 @@ record ReviewContext(
     return clock.instant().truncatedTo(ChronoUnit.MICROS);
   }
 
-  BankSnapshot basis(ReviewUnitOfWork unit) {
+  BankSnapshot snapshot(ReviewUnitOfWork unit) {
     return new BankSnapshot(
         newest.get(),
         remembered(unit.bank()::word),

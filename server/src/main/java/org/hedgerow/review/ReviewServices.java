@@ -31,18 +31,18 @@ public record ReviewServices(
       IntSupplier votes,
       IntConsumer published,
       InstantSource clock) {
-    ReviewContext room = new ReviewContext(book, newest, votes, published, clock);
+    ReviewContext context = new ReviewContext(book, newest, votes, published, clock);
     return new ReviewServices(
-        new Reviews(room),
-        new Queue(room),
-        new Write(room),
-        new Revise(room),
-        new Submit(room),
-        new SubmitMany(room),
-        new RecallSubmission(room),
-        new Discard(room),
-        new SendPicture(room),
-        new Decide(room),
-        TeachingServices.of(room));
+        new Reviews(context),
+        new Queue(context),
+        new Write(context),
+        new Revise(context),
+        new Submit(context),
+        new SubmitMany(context),
+        new RecallSubmission(context),
+        new Discard(context),
+        new SendPicture(context),
+        new Decide(context),
+        TeachingServices.of(context));
   }
 }

@@ -8,10 +8,10 @@ import org.hedgerow.accounts.Role;
 
 /** Looks at contributions. */
 public final class Reviews {
-  private final ReviewContext room;
+  private final ReviewContext context;
 
-  Reviews(ReviewContext room) {
-    this.room = room;
+  Reviews(ReviewContext context) {
+    this.context = context;
   }
 
   /**
@@ -32,13 +32,13 @@ public final class Reviews {
    */
   public Dossier open(Actor actor, int id) {
     actor.require(Role.CONTRIBUTOR);
-    return room.reading(
+    return context.reading(
         unit -> dossier(unit, ReviewContext.visible(unit.contributions().find(id), actor)));
   }
 
   /** What belongs to a contribution that somebody has just written or decided on. */
   public Dossier about(Contribution present) {
-    return room.reading(unit -> dossier(unit, present));
+    return context.reading(unit -> dossier(unit, present));
   }
 
   private Dossier dossier(ReviewUnitOfWork unit, Contribution about) {
@@ -50,7 +50,7 @@ public final class Reviews {
     return about.state() == ContributionState.APPROVED
             || about.state() == ContributionState.WITHDRAWN
         ? List.of()
-        : about.content().errors(room.basis(unit));
+        : about.content().errors(context.snapshot(unit));
   }
 
   private static List<Contribution> others(ReviewUnitOfWork unit, Contribution about) {
@@ -65,24 +65,24 @@ public final class Reviews {
   /** Nobody sees another's drafts, whatever the query says. */
   public List<Contribution> find(Actor actor, ContributionQuery query) {
     actor.require(Role.CONTRIBUTOR);
-    return room.reading(unit -> unit.contributions().find(query.forViewer(actor)));
+    return context.reading(unit -> unit.contributions().find(query.forViewer(actor)));
   }
 
   /** A picture that the actor sent, or that belongs to a contribution which they can see. */
   public Optional<Upload> upload(Actor actor, String id) {
     actor.require(Role.CONTRIBUTOR);
     int accountId = actor.requireAccount().id();
-    return room.reading(unit -> unit.uploads().visible(id, accountId));
+    return context.reading(unit -> unit.uploads().visible(id, accountId));
   }
 
   /** What the machine makes of something before it is submitted; empty while it has errors. */
   public Optional<Examination> examine(Actor actor, Content content) {
     actor.require(Role.CONTRIBUTOR);
-    return room.reading(
+    return context.reading(
         unit -> {
-          BankSnapshot basis = room.basis(unit);
-          return content.errors(basis).isEmpty()
-              ? Optional.of(new Examiner(basis.lexicon()).examine(content, basis))
+          BankSnapshot snapshot = context.snapshot(unit);
+          return content.errors(snapshot).isEmpty()
+              ? Optional.of(new Examiner(snapshot.lexicon()).examine(content, snapshot))
               : Optional.empty();
         });
   }

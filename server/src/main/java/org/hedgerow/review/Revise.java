@@ -6,10 +6,10 @@ import org.hedgerow.accounts.Role;
 
 /** Changes what a draft says, or something that was returned: a new revision. */
 public final class Revise {
-  private final ReviewContext room;
+  private final ReviewContext context;
 
-  Revise(ReviewContext room) {
-    this.room = room;
+  Revise(ReviewContext context) {
+    this.context = context;
   }
 
   /**
@@ -19,7 +19,7 @@ public final class Revise {
    */
   public Contribution execute(Actor actor, int id, int revision, Content content) {
     actor.require(Role.CONTRIBUTOR);
-    return room.inTransaction(
+    return context.inTransaction(
         page -> {
           Contribution present = Own.lock(page, actor, id, revision);
           if (!present.state().isOpen()) {
@@ -28,9 +28,9 @@ public final class Revise {
           if (present.content().equals(content)) {
             return present;
           }
-          Contribution changed = present.saying(content, room.now());
+          Contribution changed = present.saying(content, context.now());
           page.contributions().save(changed);
-          room.record(
+          context.record(
               page,
               actor,
               "changed",

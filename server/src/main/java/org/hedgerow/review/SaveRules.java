@@ -13,8 +13,8 @@ import org.hedgerow.reading.Teaching;
 public final class SaveRules {
   private final TeachingContext desk;
 
-  SaveRules(ReviewContext room) {
-    this.desk = new TeachingContext(room);
+  SaveRules(ReviewContext context) {
+    this.desk = new TeachingContext(context);
   }
 
   /**

@@ -11,11 +11,11 @@ import org.hedgerow.reading.Teaching;
 /** Makes or changes an order of teaching, in a new edition. */
 public final class SaveSequence {
   private final TeachingContext desk;
-  private final ReviewContext room;
+  private final ReviewContext context;
 
-  SaveSequence(ReviewContext room) {
-    this.room = room;
-    this.desk = new TeachingContext(room);
+  SaveSequence(ReviewContext context) {
+    this.context = context;
+    this.desk = new TeachingContext(context);
   }
 
   /**
@@ -25,7 +25,7 @@ public final class SaveSequence {
    * @throws org.hedgerow.accounts.StaleUpdateException if it isn't so any more
    */
   public int execute(Actor actor, SequenceDraft draft, Optional<String> seen) {
-    Catalogue catalogue = room.newest().get().catalogue();
+    Catalogue catalogue = context.newest().get().catalogue();
     RejectedException.throwIfAny(draft.errors(catalogue));
     return desk.change(actor, seen, present -> edit(present, draft.sequence(catalogue)));
   }

@@ -14,8 +14,8 @@ import org.hedgerow.reading.Teaching;
 public final class SaveSightWords {
   private final TeachingContext desk;
 
-  SaveSightWords(ReviewContext room) {
-    this.desk = new TeachingContext(room);
+  SaveSightWords(ReviewContext context) {
+    this.desk = new TeachingContext(context);
   }
 
   /**

@@ -6,10 +6,10 @@ import org.hedgerow.pictures.CleanPicture;
 
 /** Keeps a picture for a contribution to come. */
 public final class SendPicture {
-  private final ReviewContext room;
+  private final ReviewContext context;
 
-  SendPicture(ReviewContext room) {
-    this.room = room;
+  SendPicture(ReviewContext context) {
+    this.context = context;
   }
 
   /**
@@ -19,9 +19,9 @@ public final class SendPicture {
     actor.require(Role.CONTRIBUTOR);
     int accountId = actor.requireAccount().id();
     Upload upload = Upload.of(picture, accountId);
-    return room.inTransaction(
+    return context.inTransaction(
         page -> {
-          page.uploads().add(upload, accountId, room.now());
+          page.uploads().add(upload, accountId, context.now());
           return upload;
         });
   }

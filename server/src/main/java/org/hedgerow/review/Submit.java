@@ -7,10 +7,10 @@ import org.hedgerow.accounts.Role;
 
 /** Sends a draft, or what was returned, to the reviewers, with what the machine finds. */
 public final class Submit {
-  private final ReviewContext room;
+  private final ReviewContext context;
 
-  Submit(ReviewContext room) {
-    this.room = room;
+  Submit(ReviewContext context) {
+    this.context = context;
   }
 
   /**
@@ -20,25 +20,28 @@ public final class Submit {
    */
   public Contribution execute(Actor actor, int id, int revision) {
     actor.require(Role.CONTRIBUTOR);
-    return room.inTransaction(unit -> submit(unit, actor, Own.lock(unit, actor, id, revision)));
+    return context.inTransaction(unit -> submit(unit, actor, Own.lock(unit, actor, id, revision)));
   }
 
   private Contribution submit(ReviewUnitOfWork unit, Actor actor, Contribution present) {
     if (!present.state().isOpen()) {
       throw ConflictException.of("submitted", present);
     }
-    BankSnapshot basis = room.basis(unit);
-    RejectedException.throwIfAny(present.content().errors(basis));
+    BankSnapshot snapshot = context.snapshot(unit);
+    RejectedException.throwIfAny(present.content().errors(snapshot));
     return submit(
-        unit, actor, present, new Examiner(basis.lexicon()).examine(present.content(), basis));
+        unit,
+        actor,
+        present,
+        new Examiner(snapshot.lexicon()).examine(present.content(), snapshot));
   }
 
   /** The record keeps what it says, since its author may change that later. */
   Contribution submit(
       ReviewUnitOfWork unit, Actor actor, Contribution present, Examination examination) {
-    Contribution submitted = present.submitted(examination, room.now());
+    Contribution submitted = present.submitted(examination, context.now());
     unit.contributions().save(submitted);
-    room.record(
+    context.record(
         unit,
         actor,
         "submitted",

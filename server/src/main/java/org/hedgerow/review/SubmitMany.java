@@ -18,14 +18,14 @@ public final class SubmitMany {
   /** As many as fit into one transaction without making others wait. */
   public static final int MAX = 2_000;
 
-  private final ReviewContext room;
+  private final ReviewContext context;
   private final Write write;
   private final Submit submit;
 
-  SubmitMany(ReviewContext room) {
-    this.room = room;
-    this.write = new Write(room);
-    this.submit = new Submit(room);
+  SubmitMany(ReviewContext context) {
+    this.context = context;
+    this.write = new Write(context);
+    this.submit = new Submit(context);
   }
 
   /**
@@ -76,7 +76,7 @@ public final class SubmitMany {
     actor.require(Role.CONTRIBUTOR);
     Person author = Person.of(actor.requireAccount());
     requireNotTooMany(contents);
-    return room.inTransaction(
+    return context.inTransaction(
         unit -> {
           unit.contributions().lockAuthor(author.accountId());
           PendingDuplicates earlier = PendingDuplicates.of(unit, author, contents);
@@ -96,14 +96,14 @@ public final class SubmitMany {
 
   private List<Result> judged(
       ReviewUnitOfWork unit, List<Content> contents, PendingDuplicates earlier) {
-    BankSnapshot basis = room.basis(unit);
-    Examiner examiner = new Examiner(basis.lexicon());
+    BankSnapshot snapshot = context.snapshot(unit);
+    Examiner examiner = new Examiner(snapshot.lexicon());
     Map<String, List<Contribution>> waiting = unit.contributions().waitingAbout(subjects(contents));
     Set<String> seen = new HashSet<>();
     List<Result> results = new ArrayList<>();
     for (Content content : contents) {
       String subject = content.proposal().subject();
-      List<FieldError> errors = new ArrayList<>(content.errors(basis));
+      List<FieldError> errors = new ArrayList<>(content.errors(snapshot));
       if (!seen.add(content.proposal().kind() + " " + subject)) {
         errors.add(new FieldError(content.proposal().subjectField(), "It stands here twice."));
       }
@@ -111,7 +111,7 @@ public final class SubmitMany {
           errors.isEmpty()
               ? Result.good(
                   content,
-                  examiner.examine(content, basis),
+                  examiner.examine(content, snapshot),
                   without(earlier.saying(content), waiting.getOrDefault(subject, List.of())))
               : Result.refused(content, errors));
     }

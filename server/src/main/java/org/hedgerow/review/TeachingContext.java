@@ -33,10 +33,10 @@ final class TeachingContext {
       Map<String, Object> before,
       Map<String, Object> after) {}
 
-  private final ReviewContext room;
+  private final ReviewContext context;
 
-  TeachingContext(ReviewContext room) {
-    this.room = room;
+  TeachingContext(ReviewContext context) {
+    this.context = context;
   }
 
   /**
@@ -47,7 +47,7 @@ final class TeachingContext {
   int change(Actor actor, Optional<String> seen, Edit edit) {
     actor.require(Role.ADMINISTRATOR);
     int edition =
-        room.inTransaction(
+        context.inTransaction(
             page -> {
               page.bank().lock();
               Edited edited = edit.apply(page.teaching().current());
@@ -59,15 +59,15 @@ final class TeachingContext {
                   .add(
                       new AuditEntry(
                           actor,
-                          room.now(),
+                          context.now(),
                           edited.action(),
                           edited.subject(),
                           edited.before(),
                           edited.after()));
               return page.teaching()
-                  .publish(edited.teaching(), edited.summary(), actor, room.now());
+                  .publish(edited.teaching(), edited.summary(), actor, context.now());
             });
-    room.published().accept(edition);
+    context.published().accept(edition);
     return edition;
   }
 }

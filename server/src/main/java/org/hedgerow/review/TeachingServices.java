@@ -8,13 +8,13 @@ public record TeachingServices(
     WithdrawSequence withdrawSequence,
     SaveSightWords saveSightWords,
     WithdrawSightWords withdrawSightWords) {
-  static TeachingServices of(ReviewContext room) {
+  static TeachingServices of(ReviewContext context) {
     return new TeachingServices(
-        new SaveRules(room),
-        new WithdrawRules(room),
-        new SaveSequence(room),
-        new WithdrawSequence(room),
-        new SaveSightWords(room),
-        new WithdrawSightWords(room));
+        new SaveRules(context),
+        new WithdrawRules(context),
+        new SaveSequence(context),
+        new WithdrawSequence(context),
+        new SaveSightWords(context),
+        new WithdrawSightWords(context));
   }
 }

@@ -10,10 +10,10 @@ import org.hedgerow.phonics.Accents;
  * keep what they say.
  */
 final class UndoApproval implements DecisionStep {
-  private final ReviewContext room;
+  private final ReviewContext context;
 
-  UndoApproval(ReviewContext room) {
-    this.room = room;
+  UndoApproval(ReviewContext context) {
+    this.context = context;
   }
 
   /**
@@ -30,8 +30,8 @@ final class UndoApproval implements DecisionStep {
                 "Undone: " + present.proposal().summary(),
                 actor,
                 present.id(),
-                room.now());
-    return Outcome.published(present.in(ContributionState.WITHDRAWN, room.now()), edition);
+                context.now());
+    return Outcome.published(present.in(ContributionState.WITHDRAWN, context.now()), edition);
   }
 
   private static Change undo(BankStore bank, Contribution present) {

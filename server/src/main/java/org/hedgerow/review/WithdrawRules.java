@@ -11,8 +11,8 @@ import org.hedgerow.reading.Teaching;
 public final class WithdrawRules {
   private final TeachingContext desk;
 
-  WithdrawRules(ReviewContext room) {
-    this.desk = new TeachingContext(room);
+  WithdrawRules(ReviewContext context) {
+    this.desk = new TeachingContext(context);
   }
 
   /**

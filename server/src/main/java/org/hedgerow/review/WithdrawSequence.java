@@ -11,8 +11,8 @@ import org.hedgerow.reading.Teaching;
 public final class WithdrawSequence {
   private final TeachingContext desk;
 
-  WithdrawSequence(ReviewContext room) {
-    this.desk = new TeachingContext(room);
+  WithdrawSequence(ReviewContext context) {
+    this.desk = new TeachingContext(context);
   }
 
   /**

@@ -14,8 +14,8 @@ import org.hedgerow.reading.Teaching;
 public final class WithdrawSightWords {
   private final TeachingContext desk;
 
-  WithdrawSightWords(ReviewContext room) {
-    this.desk = new TeachingContext(room);
+  WithdrawSightWords(ReviewContext context) {
+    this.desk = new TeachingContext(context);
   }
 
   /**

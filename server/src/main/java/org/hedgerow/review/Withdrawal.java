@@ -38,11 +38,11 @@ public record Withdrawal(String spelling, String sentence, String reason) implem
   }
 
   @Override
-  public List<FieldError> errors(BankSnapshot basis) {
+  public List<FieldError> errors(BankSnapshot snapshot) {
     List<FieldError> errors = new ArrayList<>();
     if (!isOfSentence()) {
-      errors.addAll(basis.missing(spelling));
-    } else if (basis.sentences().apply(sentence).isEmpty()) {
+      errors.addAll(snapshot.missing(spelling));
+    } else if (snapshot.sentences().apply(sentence).isEmpty()) {
       errors.add(new FieldError("sentence", "The bank doesn’t hold this sentence."));
     }
     if (reason.isEmpty()) {
@@ -52,7 +52,7 @@ public record Withdrawal(String spelling, String sentence, String reason) implem
   }
 
   @Override
-  public Change change(BankSnapshot basis, String source) {
+  public Change change(BankSnapshot snapshot, String source) {
     return isOfSentence() ? Change.withoutSentence(sentence) : Change.withoutWord(spelling);
   }
 

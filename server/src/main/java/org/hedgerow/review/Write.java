@@ -7,10 +7,10 @@ import org.hedgerow.accounts.Role;
 
 /** Begins a draft, or finds the author's own that says the same. */
 public final class Write {
-  private final ReviewContext room;
+  private final ReviewContext context;
 
-  Write(ReviewContext room) {
-    this.room = room;
+  Write(ReviewContext context) {
+    this.context = context;
   }
 
   /**
@@ -28,7 +28,7 @@ public final class Write {
   public Kept once(Actor actor, Content content) {
     actor.require(Role.CONTRIBUTOR);
     Person author = Person.of(actor.requireAccount());
-    return room.inTransaction(unit -> once(unit, actor, content, author));
+    return context.inTransaction(unit -> once(unit, actor, content, author));
   }
 
   private Kept once(ReviewUnitOfWork unit, Actor actor, Content content, Person author) {
@@ -40,8 +40,8 @@ public final class Write {
   }
 
   Contribution write(ReviewUnitOfWork unit, Actor actor, Content content, Person author) {
-    Contribution draft = unit.contributions().add(content, author, room.now());
-    room.record(unit, actor, "begun", draft, Map.of(), Map.of("kind", draft.kind().label()));
+    Contribution draft = unit.contributions().add(content, author, context.now());
+    context.record(unit, actor, "begun", draft, Map.of(), Map.of("kind", draft.kind().label()));
     return draft;
   }
 }

@@ -66,7 +66,11 @@ public final class LiveEditions implements Editions, AutoCloseable {
 
   @Override
   public Optional<Lexicon> at(int number) {
-    catchUp(number);
+    if (number > newest.edition()) {
+      Future<?> look = look(number);
+      await(look, number);
+      look.cancel(false); // nobody needs one that hasn't begun when its asker gave up
+    }
     Lexicon now = newest;
     if (number < FirstEdition.FIRST || number > now.edition()) {
       return Optional.empty();

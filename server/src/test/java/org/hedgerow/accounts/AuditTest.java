@@ -4,6 +4,6 @@ package org.hedgerow.accounts;
 class AuditTest extends AuditContract {
   @Override
   protected AccountRepository book() {
-    return new MemoryBook();
+    return new MemoryAccountRepository();
   }
 }

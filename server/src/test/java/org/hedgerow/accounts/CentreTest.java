@@ -12,12 +12,12 @@ import org.junit.jupiter.api.Test;
 class CentreTest extends CentreContract {
   @Override
   protected AccountRepository book() {
-    return new MemoryBook();
+    return new MemoryAccountRepository();
   }
 
   @Test
   void keepsToWhatItKnewWhileTheRecordsCannotBeReached() {
-    MemoryBook book = new MemoryBook();
+    MemoryAccountRepository book = new MemoryAccountRepository();
     AtomicBoolean broken = new AtomicBoolean();
     AccountRepository fragile =
         new AccountRepository() {

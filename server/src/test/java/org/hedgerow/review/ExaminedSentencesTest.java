@@ -15,12 +15,12 @@ class ExaminedSentencesTest {
 
   private static Examination examine(String text) {
     Lexicon lexicon = SeededLexicon.get();
-    BankSnapshot basis =
+    BankSnapshot snapshot =
         new BankSnapshot(
             lexicon, lexicon::word, each -> Optional.empty(), each -> Optional.empty());
     Content content = Content.of(new NewSentence(text, "oa", 1, List.of("en-US", "en-GB")));
-    assertThat(content.errors(basis)).isEmpty();
-    return new Examiner(lexicon).examine(content, basis);
+    assertThat(content.errors(snapshot)).isEmpty();
+    return new Examiner(lexicon).examine(content, snapshot);
   }
 
   private static List<String> codes(String text) {

@@ -8,7 +8,7 @@ class ReviewTest {
   class RulesAndSequences extends TeachingContract {
     @Override
     protected ReviewRecords records() {
-      return new MemoryReviewBook();
+      return new MemoryReviewRepository();
     }
   }
 
@@ -16,7 +16,7 @@ class ReviewTest {
   class Contributing extends ContributingContract {
     @Override
     protected ReviewRecords records() {
-      return new MemoryReviewBook();
+      return new MemoryReviewRepository();
     }
   }
 
@@ -24,7 +24,7 @@ class ReviewTest {
   class Deciding extends DecisionsContract {
     @Override
     protected ReviewRecords records() {
-      return new MemoryReviewBook();
+      return new MemoryReviewRepository();
     }
   }
 
@@ -32,7 +32,7 @@ class ReviewTest {
   class Approving extends ApprovingContract {
     @Override
     protected ReviewRecords records() {
-      return new MemoryReviewBook();
+      return new MemoryReviewRepository();
     }
   }
 
@@ -40,7 +40,7 @@ class ReviewTest {
   class Life extends LifeContract {
     @Override
     protected ReviewRecords records() {
-      return new MemoryReviewBook();
+      return new MemoryReviewRepository();
     }
   }
 
@@ -48,7 +48,7 @@ class ReviewTest {
   class Repeating extends RepeatingContract {
     @Override
     protected ReviewRecords records() {
-      return new MemoryReviewBook();
+      return new MemoryReviewRepository();
     }
   }
 
@@ -56,7 +56,7 @@ class ReviewTest {
   class Voting extends VotingContract {
     @Override
     protected ReviewRecords records() {
-      return new MemoryReviewBook();
+      return new MemoryReviewRepository();
     }
   }
 
@@ -64,7 +64,7 @@ class ReviewTest {
   class Race extends RaceContract {
     @Override
     protected ReviewRecords records() {
-      return new MemoryReviewBook();
+      return new MemoryReviewRepository();
     }
   }
 
@@ -72,7 +72,7 @@ class ReviewTest {
   class Many extends ManyContract {
     @Override
     protected ReviewRecords records() {
-      return new MemoryReviewBook();
+      return new MemoryReviewRepository();
     }
   }
 }

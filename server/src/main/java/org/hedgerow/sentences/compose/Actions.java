@@ -31,23 +31,23 @@ final class Actions {
   private static final List<ClauseMode> ASKED =
       List.of(ClauseMode.PAST, ClauseMode.CAN, ClauseMode.CAN, ClauseMode.ING);
 
-  private final ReadableWords pantry;
+  private final ReadableWords readable;
   private final NounPhrases phrases;
-  private final Copula being;
+  private final Copula copula;
   private final Closings closings;
-  private final SeededRandom chance;
+  private final SeededRandom random;
 
-  Actions(ReadableWords pantry, NounPhrases phrases, Copula being, SeededRandom chance) {
-    this.pantry = pantry;
+  Actions(ReadableWords readable, NounPhrases phrases, Copula copula, SeededRandom random) {
+    this.readable = readable;
     this.phrases = phrases;
-    this.being = being;
-    this.closings = new Closings(pantry, chance);
-    this.chance = chance;
+    this.copula = copula;
+    this.closings = new Closings(readable, random);
+    this.random = random;
   }
 
   /** The goat sat on the boat. */
   Optional<Phrase> statement() {
-    return chance.among(MODES).flatMap(this::statement);
+    return random.among(MODES).flatMap(this::statement);
   }
 
   /** A statement of what happened. */
@@ -59,19 +59,20 @@ final class Actions {
     return switch (mode) {
       case PAST -> stated(mode, VerbForm.PAST, subject -> Optional.of(Phrase.EMPTY));
       case PRESENT -> present();
-      case ING -> stated(mode, VerbForm.ING, subject -> being.form(subject).map(Phrase::of));
+      case ING -> stated(mode, VerbForm.ING, subject -> copula.form(subject).map(Phrase::of));
       case CAN -> stated(mode, VerbForm.BASE, subject -> modal().map(Phrase::of));
       case WANT ->
           stated(
               mode,
               VerbForm.BASE,
-              subject -> pantry.words().words(subject == Agreement.THIRD ? "wants to" : "want to"));
+              subject ->
+                  readable.words().words(subject == Agreement.THIRD ? "wants to" : "want to"));
       case COMMAND -> Optional.empty();
     };
   }
 
   private Optional<Phrase> present() {
-    VerbForm shape = chance.of(0.5) ? VerbForm.THIRD : VerbForm.BASE;
+    VerbForm shape = random.of(0.5) ? VerbForm.THIRD : VerbForm.BASE;
     return stated(
         ClauseMode.PRESENT,
         shape,
@@ -90,9 +91,9 @@ final class Actions {
   }
 
   private Optional<Act> act(ClauseMode mode, VerbForm shape) {
-    return pantry
+    return readable
         .actions(mode, shape)
-        .draw(chance)
+        .draw(random)
         .flatMap(action -> subject(action).map(subject -> new Act(action, subject)));
   }
 
@@ -113,15 +114,15 @@ final class Actions {
 
   /** Did the goat sit on the boat? */
   Optional<Phrase> question() {
-    return chance
+    return random
         .among(ASKED)
         .flatMap(
             mode ->
                 switch (mode) {
-                  case ING -> asked(mode, VerbForm.ING, being::form);
+                  case ING -> asked(mode, VerbForm.ING, copula::form);
                   case CAN -> asked(mode, VerbForm.BASE, subject -> modal());
                   case PAST, PRESENT, COMMAND, WANT ->
-                      asked(mode, VerbForm.BASE, subject -> pantry.words().word("did"));
+                      asked(mode, VerbForm.BASE, subject -> readable.words().word("did"));
                 });
   }
 
@@ -146,9 +147,9 @@ final class Actions {
 
   /** Put the soap on the boat. */
   Optional<Phrase> command() {
-    return pantry
+    return readable
         .actions(ClauseMode.COMMAND, VerbForm.BASE)
-        .draw(chance)
+        .draw(random)
         .flatMap(
             action ->
                 rest(action, List.of(), CHILD, "your")
@@ -185,7 +186,7 @@ final class Actions {
   }
 
   private Optional<Phrase> surroundings(Action action, List<Noun> things, int size, String owner) {
-    boolean placed = action.frame().placeNeeded() || chance.of(PLACED);
+    boolean placed = action.frame().placeNeeded() || random.of(PLACED);
     Optional<Phrase> place =
         placed ? place(action, things, size, owner) : Optional.of(Phrase.EMPTY);
     if (place.isEmpty() && !action.frame().placeNeeded()) {
@@ -195,7 +196,7 @@ final class Actions {
   }
 
   private Optional<Phrase> place(Action action, List<Noun> things, int size, String owner) {
-    return chance
+    return random
         .among(action.places())
         .flatMap(place -> phrases.place(place, things, size, owner));
   }
@@ -203,12 +204,12 @@ final class Actions {
   private Optional<Phrase> ending(Action action, Phrase where) {
     WordPool<Phrase> rests = action.rests();
     if (action.frame().restNeeded()) {
-      return rests.draw(chance).map(rest -> rest.then(where));
+      return rests.draw(random).map(rest -> rest.then(where));
     }
     double ended = rests.targets().isEmpty() ? ENDED : ENDED_BY_TARGET;
     return Optional.of(
-        where.length() == 0 && chance.of(ended)
-            ? rests.draw(chance).orElse(Phrase.EMPTY)
+        where.length() == 0 && random.of(ended)
+            ? rests.draw(random).orElse(Phrase.EMPTY)
             : where.then(closings.draw(after(where))));
   }
 
@@ -227,6 +228,6 @@ final class Actions {
   }
 
   private Optional<PhraseWord> modal() {
-    return pantry.words().modals().draw(chance);
+    return readable.words().modals().draw(random);
   }
 }

@@ -5,12 +5,12 @@ final class Closings {
 
   private static final double CLOSED = 0.4;
 
-  private final ReadableWords pantry;
-  private final SeededRandom chance;
+  private final ReadableWords readable;
+  private final SeededRandom random;
 
-  Closings(ReadableWords pantry, SeededRandom chance) {
-    this.pantry = pantry;
-    this.chance = chance;
+  Closings(ReadableWords readable, SeededRandom random) {
+    this.readable = readable;
+    this.random = random;
   }
 
   /**
@@ -19,8 +19,8 @@ final class Closings {
    * @param after what the sentence says so far
    */
   Phrase draw(Closing.After after) {
-    return chance.of(CLOSED)
-        ? chance.among(pantry.words().closings(after).targets()).orElse(Phrase.EMPTY)
+    return random.of(CLOSED)
+        ? random.among(readable.words().closings(after).targets()).orElse(Phrase.EMPTY)
         : Phrase.EMPTY;
   }
 }

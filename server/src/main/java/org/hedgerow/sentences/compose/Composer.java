@@ -18,7 +18,7 @@ import org.hedgerow.sentences.WordJudge;
 
 /**
  * Makes sentences that pass by construction: every word that is put in one has been judged before.
- * Many are made by chance, within what is known of the world; the most plausible are kept. The same
+ * Many are made by random, within what is known of the world; the most plausible are kept. The same
  * order gives the same sentences. Safe for use by several threads.
  */
 public final class Composer {
@@ -40,15 +40,15 @@ public final class Composer {
   /** As people write first; then with more in a sentence, for where words are few. */
   private static final List<Style> STYLES = List.of(Style.PLAIN, Style.DENSE, Style.LAST);
 
-  /** For what a pantry is laid out. */
+  /** For what a readable is laid out. */
   private record Question(Lexicon lexicon, SentenceStandard standard, Set<String> wanted) {}
 
-  /** Who asks once mostly asks for others next; a pantry takes a few megabytes. */
+  /** Who asks once mostly asks for others next; a readable takes a few megabytes. */
   private static final int KEPT = 6;
 
   private static final Duration KEPT_FOR = Duration.ofMinutes(10);
 
-  private final ComputingCache<Question, ReadableWords> pantries =
+  private final ComputingCache<Question, ReadableWords> readables =
       new ComputingCache<>(Caches.builder().maximumSize(KEPT).expireAfterAccess(KEPT_FOR));
 
   private final WorldKnowledge knowledge;
@@ -64,24 +64,24 @@ public final class Composer {
    */
   public ComposedSentences compose(
       CompositionRequest order, Lexicon lexicon, SentenceStandard standard) {
-    ReadableWords pantry =
-        pantries.get(new Question(lexicon, standard, order.mustUse()), this::layOut);
+    ReadableWords readable =
+        readables.get(new Question(lexicon, standard, order.mustUse()), this::layOut);
     Predicate<String> startsWithVowel =
         new Articles(lexicon, standard.accents().get(0))::startsWithVowel;
-    SeededRandom chance = new SeededRandom(order.seed());
+    SeededRandom random = new SeededRandom(order.seed());
     CandidateSet found = new CandidateSet(order, standard);
-    List<ReadableScene> scenes = chance.shuffled(pantry.scenes(standard.minimumTargets(), order));
-    fill(scenes, SCENES_FOR_EACH * order.count(), chance, startsWithVowel, found);
+    List<ReadableScene> scenes = random.shuffled(readable.scenes(standard.minimumTargets(), order));
+    fill(scenes, SCENES_FOR_EACH * order.count(), random, startsWithVowel, found);
     if (found.patterns() < order.count()) {
       for (Style style : STYLES) {
         if (found.size() < ENOUGH * order.count()) {
-          Patterns patterns = new Patterns(pantry, startsWithVowel, style, chance, order.kinds());
+          Patterns patterns = new Patterns(readable, startsWithVowel, style, random, order.kinds());
           gather(patterns, candidatesFor(order.count()), style.tries(), found);
         }
       }
     }
     return new ComposedSentences(
-        ranking.best(found.all(), order.count()), found.size(), pantry.targetLemmas());
+        ranking.best(found.all(), order.count()), found.size(), readable.targetLemmas());
   }
 
   private ReadableWords layOut(Question question) {
@@ -103,7 +103,7 @@ public final class Composer {
   /**
    * Whether a word is worth judging. One that the bank doesn't hold never passes, unless it was
    * taught whole or belongs to another word: guessing how it is said would be the longest part of
-   * laying out a pantry.
+   * laying out a readable.
    */
   private static boolean mayPass(String word, Question question) {
     return question
@@ -149,12 +149,12 @@ public final class Composer {
   private static void fill(
       List<ReadableScene> scenes,
       int enough,
-      SeededRandom chance,
+      SeededRandom random,
       Predicate<String> startsWithVowel,
       CandidateSet found) {
     for (ReadableScene scene : scenes) {
       for (int filled = 0; filled < FILLINGS; filled++) {
-        found.add(scene.fill(chance, startsWithVowel));
+        found.add(scene.fill(random, startsWithVowel));
       }
       if (found.patterns() >= enough) {
         return;

@@ -12,44 +12,44 @@ final class Copula {
   /** Where <em>be</em> itself holds the phonogram. */
   private static final double TO_COME_WITH_TARGET = 0.5;
 
-  private final ReadableWords pantry;
-  private final SeededRandom chance;
+  private final ReadableWords readable;
+  private final SeededRandom random;
   private final WordPool<PhraseWord> toCome;
 
-  Copula(ReadableWords pantry, SeededRandom chance) {
-    this.pantry = pantry;
-    this.chance = chance;
+  Copula(ReadableWords readable, SeededRandom random) {
+    this.readable = readable;
+    this.random = random;
     this.toCome =
         new WordPool<>(
             List.of(),
-            pantry.words().modals().targets(),
-            pantry.words().word("will").stream().toList());
+            readable.words().modals().targets(),
+            readable.words().word("will").stream().toList());
   }
 
   /** Now, then or to come: <em>is, was, will be</em>. */
   Optional<Phrase> stated(Agreement agreement) {
     Optional<Phrase> toCome = toCome();
     double probability = toCome.map(Phrase::targets).orElse(0) > 0 ? TO_COME_WITH_TARGET : TO_COME;
-    return chance.of(probability) ? toCome : form(agreement).map(Phrase::of);
+    return random.of(probability) ? toCome : form(agreement).map(Phrase::of);
   }
 
   private Optional<Phrase> toCome() {
     return toCome
-        .draw(chance)
-        .flatMap(modal -> pantry.words().word("be").map(be -> Phrase.of(modal, be)));
+        .draw(random)
+        .flatMap(modal -> readable.words().word("be").map(be -> Phrase.of(modal, be)));
   }
 
   /** Now or then. */
   Optional<PhraseWord> form(Agreement agreement) {
-    return chance.of(NOW) ? present(agreement) : past(agreement);
+    return random.of(NOW) ? present(agreement) : past(agreement);
   }
 
   private Optional<PhraseWord> past(Agreement agreement) {
-    return pantry.words().word(agreement == Agreement.OTHER ? "were" : "was");
+    return readable.words().word(agreement == Agreement.OTHER ? "were" : "was");
   }
 
   private Optional<PhraseWord> present(Agreement agreement) {
-    return pantry
+    return readable
         .words()
         .word(
             switch (agreement) {

@@ -8,19 +8,19 @@ final class JoinedStatements implements Pattern {
 
   private static final List<String> JOINTS = List.of("and", "and", "and", "but");
 
-  private final ReadableWords pantry;
+  private final ReadableWords readable;
   private final Actions actions;
-  private final SeededRandom chance;
+  private final SeededRandom random;
 
-  JoinedStatements(ReadableWords pantry, Actions actions, SeededRandom chance) {
-    this.pantry = pantry;
+  JoinedStatements(ReadableWords readable, Actions actions, SeededRandom random) {
+    this.readable = readable;
     this.actions = actions;
-    this.chance = chance;
+    this.random = random;
   }
 
   @Override
   public Optional<Phrase> make() {
-    return chance.among(JOINTS).flatMap(pantry.words()::word).flatMap(this::make);
+    return random.among(JOINTS).flatMap(readable.words()::word).flatMap(this::make);
   }
 
   private Optional<Phrase> make(PhraseWord joint) {

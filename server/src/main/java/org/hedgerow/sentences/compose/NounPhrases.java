@@ -7,27 +7,27 @@ import java.util.function.Predicate;
 /** Puts nouns into words: with an article, perhaps an adjective, perhaps another noun. */
 final class NounPhrases {
 
-  private final ReadableWords pantry;
+  private final ReadableWords readable;
   private final Predicate<String> startsWithVowel;
   private final Style style;
-  private final SeededRandom chance;
+  private final SeededRandom random;
 
   /**
    * @param startsWithVowel whether a word is said with a vowel first
    */
   NounPhrases(
-      ReadableWords pantry, Predicate<String> startsWithVowel, Style style, SeededRandom chance) {
-    this.pantry = pantry;
+      ReadableWords readable, Predicate<String> startsWithVowel, Style style, SeededRandom random) {
+    this.readable = readable;
     this.startsWithVowel = startsWithVowel;
     this.style = style;
-    this.chance = chance;
+    this.random = random;
   }
 
   /** Who does something. */
   Optional<NounPhrase> subject(WordPool<NounForm> nouns, boolean people) {
-    WordPool<NounPhrase> pronouns = pantry.pronouns(NounRole.SUBJECT);
-    if (people && (nouns.isEmpty() || chance.of(style.pronoun(pronouns)))) {
-      return pronouns.draw(chance);
+    WordPool<NounPhrase> pronouns = readable.pronouns(NounRole.SUBJECT);
+    if (people && (nouns.isEmpty() || random.of(style.pronoun(pronouns)))) {
+      return pronouns.draw(random);
     }
     return oneOrTwo(nouns, NounRole.SUBJECT, "", any -> true);
   }
@@ -35,9 +35,9 @@ final class NounPhrases {
   /** What something is done to. */
   Optional<NounPhrase> object(
       WordPool<NounForm> nouns, boolean people, String owner, Predicate<Noun> fits) {
-    WordPool<NounPhrase> pronouns = pantry.pronouns(NounRole.OBJECT);
-    if (people && chance.of(style.pronoun(pronouns) / 2)) {
-      return pronouns.draw(chance);
+    WordPool<NounPhrase> pronouns = readable.pronouns(NounRole.OBJECT);
+    if (people && random.of(style.pronoun(pronouns) / 2)) {
+      return pronouns.draw(random);
     }
     return oneOrTwo(nouns, NounRole.OBJECT, owner, fits);
   }
@@ -60,7 +60,7 @@ final class NounPhrases {
 
   private Optional<NounPhrase> oneOrTwo(
       WordPool<NounForm> nouns, NounRole role, String owner, Predicate<Noun> fits) {
-    return chance.of(style.paired())
+    return random.of(style.paired())
         ? pair(nouns, role, owner, fits)
         : single(nouns, role, owner, fits);
   }
@@ -69,12 +69,12 @@ final class NounPhrases {
   private Optional<NounPhrase> pair(
       WordPool<NounForm> nouns, NounRole role, String owner, Predicate<Noun> fits) {
     return nouns
-        .draw(chance, form -> fits.test(form.noun()))
+        .draw(random, form -> fits.test(form.noun()))
         .flatMap(
             first ->
                 nouns
                     .draw(
-                        chance,
+                        random,
                         second ->
                             fits.test(second.noun()) && first.goesWith(second, style.kinship()))
                     .flatMap(second -> pair(first, second, role, owner)));
@@ -93,13 +93,13 @@ final class NounPhrases {
   }
 
   private Optional<NounPhrase> and(NounPhrase one, NounPhrase two) {
-    return pantry.words().word("and").map(and -> one.and(and, two));
+    return readable.words().word("and").map(and -> one.and(and, two));
   }
 
   private Optional<NounPhrase> single(
       WordPool<NounForm> nouns, NounRole role, String owner, Predicate<Noun> fits) {
     return nouns
-        .draw(chance, form -> fits.test(form.noun()))
+        .draw(random, form -> fits.test(form.noun()))
         .flatMap(form -> determiner(form, role, owner).flatMap(word -> put(form, word)));
   }
 
@@ -112,12 +112,12 @@ final class NounPhrases {
   }
 
   private Optional<String> determiner(NounForm form, NounRole role, String owner) {
-    return chance.among(Determiners.of(form, role, owner)).map(this::numbered);
+    return random.among(Determiners.of(form, role, owner)).map(this::numbered);
   }
 
   private String numbered(String determiner) {
     return determiner.equals(Determiners.NUMBER)
-        ? pantry.words().numbers().draw(chance).map(PhraseWord::text).orElse("")
+        ? readable.words().numbers().draw(random).map(PhraseWord::text).orElse("")
         : determiner;
   }
 
@@ -137,11 +137,11 @@ final class NounPhrases {
 
   /** One adjective or none. */
   private List<Description> describe(NounForm form) {
-    WordPool<Description> fitting = pantry.describing(form.noun());
+    WordPool<Description> fitting = readable.describing(form.noun());
     double probability =
         fitting.targets().isEmpty() ? style.described() : style.describedByTarget();
-    return chance.of(probability)
-        ? fitting.draw(chance, each -> each.adjective().before()).stream().toList()
+    return random.of(probability)
+        ? fitting.draw(random, each -> each.adjective().before()).stream().toList()
         : List.of();
   }
 
@@ -151,6 +151,6 @@ final class NounPhrases {
     }
     String first = named.pieces().get(0).text();
     String right = determiner.equals("a") && startsWithVowel.test(first) ? "an" : determiner;
-    return pantry.words().word(right).map(piece -> Phrase.of(piece).then(named));
+    return readable.words().word(right).map(piece -> Phrase.of(piece).then(named));
   }
 }

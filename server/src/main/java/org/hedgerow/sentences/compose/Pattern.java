@@ -2,7 +2,7 @@ package org.hedgerow.sentences.compose;
 
 import java.util.Optional;
 
-/** A way to build sentences of a kind. Each call makes another one by chance, or none. */
+/** A way to build sentences of a kind. Each call makes another one by random, or none. */
 @FunctionalInterface
 interface Pattern {
 

@@ -11,21 +11,21 @@ final class Patterns {
 
   private record Weighted(String name, SentenceKind kind, int weight, Pattern pattern) {}
 
-  private final SeededRandom chance;
+  private final SeededRandom random;
   private final List<Weighted> lots;
 
   Patterns(
-      ReadableWords pantry,
+      ReadableWords readable,
       Predicate<String> startsWithVowel,
       Style style,
-      SeededRandom chance,
+      SeededRandom random,
       Set<SentenceKind> kinds) {
-    this.chance = chance;
-    NounPhrases phrases = new NounPhrases(pantry, startsWithVowel, style, chance);
-    Copula being = new Copula(pantry, chance);
-    Actions actions = new Actions(pantry, phrases, being, chance);
-    States states = new States(pantry, phrases, being, chance);
-    JoinedStatements joined = new JoinedStatements(pantry, actions, chance);
+    this.random = random;
+    NounPhrases phrases = new NounPhrases(readable, startsWithVowel, style, random);
+    Copula copula = new Copula(readable, random);
+    Actions actions = new Actions(readable, phrases, copula, random);
+    States states = new States(readable, phrases, copula, random);
+    JoinedStatements joined = new JoinedStatements(readable, actions, random);
     this.lots =
         lots(
             List.of(
@@ -53,7 +53,7 @@ final class Patterns {
 
   /** One more sentence, or none when chance leads nowhere. */
   Optional<Candidate> next() {
-    return chance
+    return random
         .among(lots)
         .flatMap(
             lot ->

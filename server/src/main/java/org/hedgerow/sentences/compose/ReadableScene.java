@@ -44,10 +44,10 @@ record ReadableScene(String name, SentenceKind kind, List<List<Phrase>> slots) {
   }
 
   /** One way to fill it, with <em>a</em> or <em>an</em> as it must be. */
-  Candidate fill(SeededRandom chance, Predicate<String> startsWithVowel) {
+  Candidate fill(SeededRandom random, Predicate<String> startsWithVowel) {
     Phrase filled = Phrase.EMPTY;
     for (List<Phrase> slot : slots) {
-      filled = filled.then(chance.among(slot).orElseThrow());
+      filled = filled.then(random.among(slot).orElseThrow());
     }
     return new Candidate(filled.withArticles(startsWithVowel), kind, name, true);
   }

@@ -13,33 +13,33 @@ final class States {
 
   private static final double SECOND = 0.25;
 
-  private final ReadableWords pantry;
+  private final ReadableWords readable;
   private final NounPhrases phrases;
-  private final Copula being;
+  private final Copula copula;
   private final Closings closings;
-  private final SeededRandom chance;
+  private final SeededRandom random;
 
-  States(ReadableWords pantry, NounPhrases phrases, Copula being, SeededRandom chance) {
-    this.pantry = pantry;
+  States(ReadableWords readable, NounPhrases phrases, Copula copula, SeededRandom random) {
+    this.readable = readable;
     this.phrases = phrases;
-    this.being = being;
-    this.closings = new Closings(pantry, chance);
-    this.chance = chance;
+    this.copula = copula;
+    this.closings = new Closings(readable, random);
+    this.random = random;
   }
 
   /** The boat is big and red. */
   Optional<Phrase> quality() {
-    return described().flatMap(said -> being.stated(said.agreement()).map(said::stated));
+    return described().flatMap(said -> copula.stated(said.agreement()).map(said::stated));
   }
 
   /** Is the boat big? */
   Optional<Phrase> qualityAsked() {
-    return described().flatMap(said -> being.form(said.agreement()).map(said::asked));
+    return described().flatMap(said -> copula.form(said.agreement()).map(said::asked));
   }
 
   /** The goat is on the boat. */
   Optional<Phrase> place() {
-    return placed().flatMap(said -> being.stated(said.agreement()).map(said::stated));
+    return placed().flatMap(said -> copula.stated(said.agreement()).map(said::stated));
   }
 
   /** He will be on the boat with me. */
@@ -48,15 +48,16 @@ final class States {
         .filter(said -> COMPANY.contains(said.subject().pieces().get(0).text()))
         .flatMap(
             said ->
-                being
+                copula
                     .stated(said.agreement())
                     .flatMap(
-                        be -> pantry.words().words("with me").map(me -> said.stated(be).then(me))));
+                        be ->
+                            readable.words().words("with me").map(me -> said.stated(be).then(me))));
   }
 
   /** Is the goat on the boat? */
   Optional<Phrase> placeAsked() {
-    return placed().flatMap(said -> being.form(said.agreement()).map(said::asked));
+    return placed().flatMap(said -> copula.form(said.agreement()).map(said::asked));
   }
 
   /** A subject and what is said of it. */
@@ -72,9 +73,9 @@ final class States {
   }
 
   private Optional<Said> described() {
-    return pantry
+    return readable
         .descriptions()
-        .draw(chance, each -> each.adjective().after())
+        .draw(random, each -> each.adjective().after())
         .flatMap(
             first ->
                 subject(first.adjective())
@@ -92,25 +93,26 @@ final class States {
 
   private Optional<NounPhrase> subject(Adjective adjective) {
     return phrases
-        .subject(pantry.describedBy(adjective), adjective.nouns().allowsPeople())
+        .subject(readable.describedBy(adjective), adjective.nouns().allowsPeople())
         .filter(subject -> subject.told().stream().allMatch(adjective::goesWith));
   }
 
   private Phrase predicate(Description first, NounPhrase subject) {
     Phrase one = Phrase.of(first.piece());
-    if (!chance.of(SECOND)) {
+    if (!random.of(SECOND)) {
       return one;
     }
     return second(first, subject)
-        .flatMap(other -> pantry.words().word("and").map(and -> one.then(and).then(other.piece())))
+        .flatMap(
+            other -> readable.words().word("and").map(and -> one.then(and).then(other.piece())))
         .orElse(one);
   }
 
   private Optional<Description> second(Description first, NounPhrase subject) {
-    return pantry
+    return readable
         .descriptions()
         .draw(
-            chance,
+            random,
             each ->
                 each.adjective().after()
                     && each.adjective().isSaidWith(first.adjective())
@@ -125,7 +127,7 @@ final class States {
   }
 
   private Optional<Said> placed() {
-    return pantry.situations().draw(chance).flatMap(this::placed);
+    return readable.situations().draw(random).flatMap(this::placed);
   }
 
   private Optional<Said> placed(Situation situation) {
@@ -143,7 +145,7 @@ final class States {
   }
 
   private Optional<Phrase> where(Situation situation, NounPhrase subject) {
-    return chance
+    return random
         .among(situation.places())
         .flatMap(place -> phrases.place(place, subject.nouns(), subject.size(), subject.owner()));
   }

@@ -62,14 +62,14 @@ record WordPool<T>(List<T> wanted, List<T> targets, List<T> plain) {
   }
 
   /** Any of them; empty if there is none. */
-  Optional<T> draw(SeededRandom chance) {
-    return draw(chance, any -> true);
+  Optional<T> draw(SeededRandom random) {
+    return draw(random, any -> true);
   }
 
   /** One that fits; empty if none is met in a few tries. */
-  Optional<T> draw(SeededRandom chance, Predicate<T> fits) {
+  Optional<T> draw(SeededRandom random, Predicate<T> fits) {
     for (int tried = 0; tried < TRIES; tried++) {
-      Optional<T> drawn = chance.among(side(chance)).filter(fits);
+      Optional<T> drawn = random.among(side(random)).filter(fits);
       if (drawn.isPresent()) {
         return drawn;
       }
@@ -77,13 +77,13 @@ record WordPool<T>(List<T> wanted, List<T> targets, List<T> plain) {
     return Optional.empty();
   }
 
-  private List<T> side(SeededRandom chance) {
-    if (!wanted.isEmpty() && chance.of(WANTED_FIRST)) {
+  private List<T> side(SeededRandom random) {
+    if (!wanted.isEmpty() && random.of(WANTED_FIRST)) {
       return wanted;
     }
     if (targets.isEmpty() || plain.isEmpty()) {
       return targets.isEmpty() ? plain : targets;
     }
-    return chance.of(TARGET_FIRST) ? targets : plain;
+    return random.of(TARGET_FIRST) ? targets : plain;
   }
 }

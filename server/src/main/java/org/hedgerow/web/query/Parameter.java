@@ -55,10 +55,24 @@ public final class Parameter<T> {
     }
   }
 
-  private final Builder<T> made;
+  private final String name;
+  private final Reader<T> reader;
+  private final Function<T, String> label;
+  private final Function<ParameterValues, Optional<T>> otherwise;
+  private final JsonForm json;
+  private final List<String> choices;
+  private final UnaryOperator<String> wording;
+  private final Optional<Offer> offer;
 
-  private Parameter(Builder<T> made) {
-    this.made = made;
+  private Parameter(Builder<T> builder) {
+    this.name = builder.name;
+    this.reader = builder.reader;
+    this.label = builder.label;
+    this.otherwise = builder.otherwise;
+    this.json = builder.json;
+    this.choices = builder.choices;
+    this.wording = builder.wording;
+    this.offer = Optional.ofNullable(builder.offer);
   }
 
   /**
@@ -131,21 +145,21 @@ public final class Parameter<T> {
   }
 
   public String name() {
-    return made.name;
+    return name;
   }
 
   /** The names there are to choose from; none where any text may stand. */
   public List<String> choices() {
-    return made.choices;
+    return choices;
   }
 
   public Optional<Offer> offer() {
-    return Optional.ofNullable(made.offer);
+    return offer;
   }
 
   /** A value as it stands in addresses, in a teacher's words. */
   public String words(String text) {
-    return made.wording.apply(text);
+    return wording.apply(text);
   }
 
   /** What a teacher chooses from, in words, by the text in addresses. */
@@ -163,24 +177,24 @@ public final class Parameter<T> {
   }
 
   Optional<T> read(String text, ParameterValues before) {
-    return made.reader.read(text, before);
+    return reader.read(text, before);
   }
 
   Optional<T> otherwise(ParameterValues before) {
-    return made.otherwise.apply(before);
+    return otherwise.apply(before);
   }
 
   String label(T value) {
-    return made.label.apply(value);
+    return label.apply(value);
   }
 
   JsonForm json() {
-    return made.json;
+    return json;
   }
 
   @Override
   public String toString() {
-    return made.name;
+    return name;
   }
 
   /** Puts a parameter together. */
@@ -253,8 +267,8 @@ public final class Parameter<T> {
       return offered(new Offer(title, unchosen, values));
     }
 
-    private Builder<T> offered(Offer made) {
-      this.offer = made;
+    private Builder<T> offered(Offer newOffer) {
+      this.offer = newOffer;
       return this;
     }
 

@@ -29,7 +29,7 @@ public final class QueryProblem {
   public ProblemPage page(InvalidQueryException invalid) {
     List<FittingList> ways = new ArrayList<>();
     invalid.errors().forEach(error -> nearest(error).ifPresent(ways::add));
-    withoutFaults(invalid.errors()).ifPresent(ways::add);
+    withoutErrors(invalid.errors()).ifPresent(ways::add);
     ways.add(new FittingList("All phonograms", "/"));
     return new ProblemPage(
         "This list can’t be shown",
@@ -61,7 +61,7 @@ public final class QueryProblem {
   }
 
   /** The same list without what is wrong, if it is still about something. */
-  private Optional<FittingList> withoutFaults(List<ValidationError> errors) {
+  private Optional<FittingList> withoutErrors(List<ValidationError> errors) {
     Map<String, String> rest = new LinkedHashMap<>(given());
     errors.forEach(error -> rest.remove(error.parameter()));
     boolean isAboutSomething = rest.keySet().stream().anyMatch(TOPIC::contains);

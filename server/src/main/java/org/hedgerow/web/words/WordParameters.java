@@ -1,23 +1,16 @@
 package org.hedgerow.web.words;
 
-import static java.util.stream.Collectors.joining;
-
 import java.util.Arrays;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
-import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.hedgerow.lexicon.Meaning;
 import org.hedgerow.lexicon.Order;
 import org.hedgerow.lexicon.PartOfSpeech;
 import org.hedgerow.lexicon.Position;
 import org.hedgerow.lexicon.Range;
-import org.hedgerow.lexicon.Shape;
 import org.hedgerow.lexicon.Status;
 import org.hedgerow.lexicon.TagFilter;
 import org.hedgerow.lexicon.WordQuery;
@@ -26,20 +19,10 @@ import org.hedgerow.phonics.Correspondence;
 import org.hedgerow.phonics.Sound;
 import org.hedgerow.reading.ReadingRules;
 import org.hedgerow.web.page.MeaningWords;
-import org.hedgerow.web.problems.ProblemType;
-import org.hedgerow.web.query.AccentReader;
-import org.hedgerow.web.query.ClosestName;
 import org.hedgerow.web.query.EditionChoice;
-import org.hedgerow.web.query.Paging;
 import org.hedgerow.web.query.Parameter;
 import org.hedgerow.web.query.Parameter.JsonForm;
 import org.hedgerow.web.query.ParameterNames;
-import org.hedgerow.web.query.ParameterValues;
-import org.hedgerow.web.query.PhonogramReader;
-import org.hedgerow.web.query.Quoted;
-import org.hedgerow.web.query.RulesReader;
-import org.hedgerow.web.query.SoundNameReader;
-import org.hedgerow.web.query.ValidationError;
 
 /**
  * The parameters of lists of words, each defined once, in the order in which queries are written.
@@ -47,30 +30,25 @@ import org.hedgerow.web.query.ValidationError;
 public final class WordParameters {
 
   static final Parameter<Correspondence> PHONOGRAM =
-      Parameter.of("phonogram", WordParameters::phonogram, value -> value.grapheme().text())
-          .build();
+      Parameter.of("phonogram", WordReaders::phonogram, value -> value.grapheme().text()).build();
 
   static final Parameter<Correspondence> VALUE =
-      Parameter.of("value", WordParameters::value, WordParameters::number)
+      Parameter.of("value", WordReaders::value, WordReaders::number)
           .otherwise(before -> before.find(PHONOGRAM))
           .json(JsonForm.NUMBER)
           .build();
 
   static final Parameter<List<AccentCatalogue>> ACCENT =
-      Parameter.of("accent", WordParameters::accents, WordParameters::tags)
-          .otherwise(before -> accents(Optional.empty(), before))
+      Parameter.of("accent", WordReaders::accents, WordReaders::tags)
+          .otherwise(before -> WordReaders.accents(Optional.empty(), before))
           .json(JsonForm.LIST)
           .build();
 
   static final Parameter<Sound> SOUND =
-      Parameter.of("sound", WordParameters::sound, Sound::ipa).build();
-
-  /** Shapes that teachers ask for, to name one where what they typed is none. */
-  private static final List<String> SHAPES =
-      List.of("cvc", "vc", "ccvc", "cvcc", "ccvcc", "cv", "vcc", "cccvc", "cvccc");
+      Parameter.of("sound", WordReaders::sound, Sound::ipa).build();
 
   static final Parameter<String> SHAPE =
-      Parameter.of("shape", WordParameters::shape, shape -> shape)
+      Parameter.of("shape", WordReaders::shape, shape -> shape)
           .worded(shape -> "shape " + shape)
           .offeredOr("any shape", "Shape", List.of())
           .build();
@@ -89,7 +67,7 @@ public final class WordParameters {
 
   static final Parameter<Position> POSITION =
       Parameter.choice("position", List.of(Position.values()), Position::label)
-          .checked(WordParameters::requireTarget)
+          .checked(WordReaders::requireTarget)
           .worded(position -> position.equals("middle") ? "in the middle" : "at the " + position)
           .offeredOr("anywhere", "Where it is heard", labels(Position.values(), Position::label))
           .build();
@@ -147,7 +125,7 @@ public final class WordParameters {
           .build();
 
   static final Parameter<AccentCatalogue> DIFFERS_IN =
-      Parameter.of("differs-in", WordParameters::differsIn, WordParameters::tag)
+      Parameter.of("differs-in", WordReaders::differsIn, WordReaders::tag)
           .worded(accent -> "other in " + accent)
           .build();
 
@@ -157,8 +135,8 @@ public final class WordParameters {
           .build();
 
   static final Parameter<ReadingRules> RULES =
-      Parameter.of("rules", WordParameters::rules, ReadingRules::label)
-          .otherwise(before -> rules(Optional.empty(), before))
+      Parameter.of("rules", WordReaders::rules, ReadingRules::label)
+          .otherwise(before -> WordReaders.rules(Optional.empty(), before))
           .worded(rules -> "other reading rules")
           .build();
 
@@ -178,8 +156,8 @@ public final class WordParameters {
           .build();
 
   static final Parameter<Integer> LIMIT =
-      Parameter.of("limit", WordParameters::limit, String::valueOf)
-          .otherwise(before -> limit("", before))
+      Parameter.of("limit", WordReaders::limit, String::valueOf)
+          .otherwise(before -> WordReaders.limit("", before))
           .json(JsonForm.NUMBER)
           .build();
 
@@ -219,126 +197,18 @@ public final class WordParameters {
   static final List<String> NAMES =
       Stream.concat(ALL.stream().map(Parameter::name), Stream.of(ParameterNames.AFTER)).toList();
 
-  private static final Map<String, Parameter<?>> BY_NAME = new LinkedHashMap<>();
-
-  static {
-    ALL.forEach(parameter -> BY_NAME.put(parameter.name(), parameter));
-  }
-
   private WordParameters() {}
 
   /** What a parameter of an address asks for, in a teacher's words. */
   static String words(String name, String text) {
-    return Optional.<Parameter<?>>ofNullable(BY_NAME.get(name)).orElseThrow().words(text);
+    return ALL.stream()
+        .filter(parameter -> parameter.name().equals(name))
+        .findFirst()
+        .orElseThrow()
+        .words(text);
   }
 
   private static <T> List<String> labels(T[] values, Function<T, String> label) {
     return Arrays.stream(values).map(label).toList();
-  }
-
-  private static Optional<Correspondence> phonogram(String text, ParameterValues before) {
-    return new PhonogramReader(before.lexicon().catalogue(), before.given().errors())
-        .target(Optional.of(text), before.given().text("value"));
-  }
-
-  private static Optional<Correspondence> value(String text, ParameterValues before) {
-    if (!before.given().has("phonogram")) {
-      new PhonogramReader(before.lexicon().catalogue(), before.given().errors())
-          .target(Optional.empty(), Optional.of(text));
-    }
-    return before.find(PHONOGRAM);
-  }
-
-  private static String number(Correspondence value) {
-    return String.valueOf(value.value().orElseThrow());
-  }
-
-  private static Optional<List<AccentCatalogue>> accents(String text, ParameterValues before) {
-    return accents(Optional.of(text), before);
-  }
-
-  private static Optional<List<AccentCatalogue>> accents(
-      Optional<String> text, ParameterValues before) {
-    return Optional.of(
-        new AccentReader(before.lexicon(), before.given().errors()).list("accent", text));
-  }
-
-  private static String tags(List<AccentCatalogue> accents) {
-    return accents.stream().map(WordParameters::tag).collect(joining(","));
-  }
-
-  private static String tag(AccentCatalogue accent) {
-    return accent.accent().tag();
-  }
-
-  /** A sound that each of the accents must have. */
-  private static Optional<Sound> sound(String text, ParameterValues before) {
-    Optional<Sound> sound = Optional.empty();
-    for (AccentCatalogue accent : before.get(ACCENT)) {
-      sound = new SoundNameReader(accent, before.given().errors()).one("sound", text);
-    }
-    return sound;
-  }
-
-  private static Optional<String> shape(String text, ParameterValues before) {
-    String shape = text.toLowerCase(Locale.ROOT);
-    if (Pattern.matches(Shape.FORM, shape)) {
-      return Optional.of(shape);
-    }
-    before.given().errors().add(unknownShape(shape));
-    return Optional.empty();
-  }
-
-  private static ValidationError unknownShape(String shape) {
-    return ValidationError.unknown(
-        ProblemType.UNKNOWN_SHAPE,
-        "shape",
-        "There is no shape %s. Write c for each consonant and v for each vowel, 8 at most."
-            .formatted(Quoted.of(shape)),
-        ClosestName.to(shape, SHAPES),
-        "For cat that is cvc.");
-  }
-
-  private static void requireTarget(ParameterValues before) {
-    if (!before.given().has("phonogram") && !before.given().has("sound")) {
-      before
-          .given()
-          .errors()
-          .invalid(
-              "position",
-              "position needs a phonogram or a sound. Say which one, or leave position out.");
-    }
-  }
-
-  /** An accent other than those in which the words must pass. */
-  private static Optional<AccentCatalogue> differsIn(String text, ParameterValues before) {
-    if (before.get(ACCENT).stream().anyMatch(accent -> tag(accent).equalsIgnoreCase(text))) {
-      before
-          .given()
-          .errors()
-          .invalid(
-              "differs-in",
-              "differs-in must be another accent than those in which the words must pass."
-                  + " Name another, or leave it out.");
-      return Optional.empty();
-    }
-    return Optional.of(
-        new AccentReader(before.lexicon(), before.given().errors())
-            .one("differs-in", Optional.of(text)));
-  }
-
-  private static Optional<ReadingRules> rules(String text, ParameterValues before) {
-    return rules(Optional.of(text), before);
-  }
-
-  private static Optional<ReadingRules> rules(Optional<String> text, ParameterValues before) {
-    return Optional.of(
-        new RulesReader(before.lexicon().plans().rules(), before.given().errors())
-            .read("rules", text));
-  }
-
-  /** How many words there may be depends on the format of the answer. */
-  private static Optional<Integer> limit(String text, ParameterValues before) {
-    return Optional.of(Paging.limit(before.given()));
   }
 }

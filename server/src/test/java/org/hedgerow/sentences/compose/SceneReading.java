@@ -34,7 +34,7 @@ final class SceneReading {
   private final SentenceStandard standard;
   private final FunctionWords words;
   private final Articles articles;
-  private final SeededRandom chance = new SeededRandom(1);
+  private final SeededRandom random = new SeededRandom(1);
 
   SceneReading(Lexicon lexicon, Correspondence value) {
     this.standard =
@@ -102,6 +102,6 @@ final class SceneReading {
   }
 
   private Stream<Candidate> filled(ReadableScene scene) {
-    return Stream.generate(() -> scene.fill(chance, articles::startsWithVowel)).limit(TRIES);
+    return Stream.generate(() -> scene.fill(random, articles::startsWithVowel)).limit(TRIES);
   }
 }

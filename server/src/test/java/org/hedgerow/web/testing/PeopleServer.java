@@ -21,8 +21,8 @@ import java.util.regex.Pattern;
 import org.hedgerow.accounts.AccountServices;
 import org.hedgerow.accounts.Actor;
 import org.hedgerow.accounts.CachedCentre;
+import org.hedgerow.accounts.MemoryAccountRepository;
 import org.hedgerow.accounts.MemoryAnswers;
-import org.hedgerow.accounts.MemoryBook;
 import org.hedgerow.accounts.NewAccount;
 import org.hedgerow.accounts.PlainHash;
 import org.hedgerow.accounts.Role;
@@ -75,7 +75,7 @@ public final class PeopleServer implements AutoCloseable {
 
   private final SettableClock clock = new SettableClock();
   private final AccountServices accounts =
-      AccountServices.of(new MemoryBook(), new PlainHash(), clock);
+      AccountServices.of(new MemoryAccountRepository(), new PlainHash(), clock);
   private final CachedCentre centre = new CachedCentre(accounts.centre());
   private final ReviewMemory memory = new ReviewMemory(SeededLexicon::get);
   private final ReviewServices reviews =

@@ -13,7 +13,7 @@ import java.util.function.Predicate;
 import java.util.function.UnaryOperator;
 
 /** Keeps accounts in memory, one transaction after another. */
-public final class MemoryBook implements AccountRepository {
+public final class MemoryAccountRepository implements AccountRepository {
 
   /** Rows by id, each under the hash of its secret. */
   private static final class Rows<T> {

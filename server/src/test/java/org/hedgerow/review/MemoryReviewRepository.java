@@ -19,7 +19,7 @@ import org.hedgerow.accounts.AuditLog;
 import org.hedgerow.accounts.Role;
 
 /** Keeps contributions in memory, one transaction after another. */
-final class MemoryReviewBook implements ReviewRecords, ReviewRepository {
+final class MemoryReviewRepository implements ReviewRecords, ReviewRepository {
   private final TreeMap<Integer, Contribution> contributions = new TreeMap<>();
   private final List<Decision> decisions = new ArrayList<>();
   private final Map<String, Upload> uploads = new HashMap<>();

@@ -8,11 +8,13 @@ import java.io.IOException;
 import java.net.InetAddress;
 import java.net.ServerSocket;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.hedgerow.store.BankFiller;
 import org.hedgerow.store.SeededEdition;
 import org.hedgerow.store.TestDatabase;
@@ -261,12 +263,13 @@ class ServerJarIT {
     assertThat(file).exists();
   }
 
-  /** The PostgreSQL that runs on the data folder, if one does. */
+  /** The PostgreSQL that runs on the data folder, if one does and has said so. */
   private Optional<ProcessHandle> database() throws IOException {
-    Path mark = folder.resolve("data/postgresql/postmaster.pid");
-    if (!Files.exists(mark)) {
+    try (Stream<String> lines = Files.lines(folder.resolve("data/postgresql/postmaster.pid"))) {
+      // a PostgreSQL that is just starting has created the file and may not have filled it yet
+      return lines.findFirst().map(String::strip).map(Long::valueOf).flatMap(ProcessHandle::of);
+    } catch (NoSuchFileException none) {
       return Optional.empty();
     }
-    return ProcessHandle.of(Long.parseLong(Files.readAllLines(mark).get(0).strip()));
   }
 }

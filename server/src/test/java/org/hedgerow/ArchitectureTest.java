@@ -85,6 +85,8 @@ class ArchitectureTest {
           .definedBy("org.hedgerow.pictures..")
           .layer("accounts")
           .definedBy("org.hedgerow.accounts..")
+          .layer("operations")
+          .definedBy("org.hedgerow.operations..")
           .layer("sentences")
           .definedBy("org.hedgerow.sentences..")
           .layer("lexicon")
@@ -111,6 +113,9 @@ class ArchitectureTest {
           .mayOnlyBeAccessedByLayers("app", "web", "store", "seed", "materials", "review")
           .whereLayer("accounts")
           .mayOnlyBeAccessedByLayers("app", "web", "store", "seed", "materials", "review")
+          .whereLayer("operations")
+          .mayOnlyBeAccessedByLayers(
+              "app", "web", "store", "seed", "materials", "review", "accounts")
           .whereLayer("sentences")
           .mayOnlyBeAccessedByLayers(
               "app", "web", "store", "seed", "materials", "review", "accounts")

@@ -1,6 +1,7 @@
 package org.hedgerow.accounts;
 
 import java.util.function.Function;
+import org.hedgerow.operations.UnavailableException;
 
 /** Runs units of work on the accounts. Safe for use by several threads. */
 public interface AccountRepository {

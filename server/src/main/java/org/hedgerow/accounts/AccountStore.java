@@ -3,6 +3,8 @@ package org.hedgerow.accounts;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import org.hedgerow.operations.Account;
+import org.hedgerow.operations.Role;
 
 /** The accounts, within a transaction. */
 public interface AccountStore {

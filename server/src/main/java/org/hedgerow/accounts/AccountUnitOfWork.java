@@ -1,5 +1,7 @@
 package org.hedgerow.accounts;
 
+import org.hedgerow.operations.AuditLog;
+
 /** The account stores within one transaction. */
 public interface AccountUnitOfWork {
   AccountStore accounts();

@@ -2,6 +2,7 @@ package org.hedgerow.accounts;
 
 import java.time.Instant;
 import java.util.Optional;
+import org.hedgerow.operations.Role;
 
 /**
  * Lets a program act for an account.

@@ -6,6 +6,11 @@ import java.time.InstantSource;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.hedgerow.operations.Account;
+import org.hedgerow.operations.Actor;
+import org.hedgerow.operations.NotFoundException;
+import org.hedgerow.operations.RejectedException;
+import org.hedgerow.operations.Role;
 
 /** Tokens by which programs act for people. */
 public final class ApiTokens {

@@ -5,6 +5,7 @@ import java.text.Normalizer;
 import java.util.concurrent.Semaphore;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Supplier;
+import org.hedgerow.operations.UnavailableException;
 
 /**
  * Argon2id (RFC 9106) with the figures of OWASP's Password Storage Cheat Sheet: 19 MiB of memory,

@@ -2,6 +2,10 @@ package org.hedgerow.accounts;
 
 import java.time.InstantSource;
 import java.util.Map;
+import org.hedgerow.operations.Account;
+import org.hedgerow.operations.Actor;
+import org.hedgerow.operations.AuditEntry;
+import org.hedgerow.operations.AuditLog;
 
 /** Writes records of what is done, in the transaction that does it. */
 record Audit(AuditLog log, InstantSource clock) {

@@ -2,6 +2,8 @@ package org.hedgerow.accounts;
 
 import java.util.List;
 import java.util.Optional;
+import org.hedgerow.operations.Actor;
+import org.hedgerow.operations.Role;
 
 /** Reads the record of what was done; for administrators. */
 public final class AuditReader {

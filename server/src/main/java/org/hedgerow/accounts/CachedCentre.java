@@ -5,6 +5,8 @@ import java.util.Timer;
 import java.util.TimerTask;
 import java.util.function.Predicate;
 import java.util.function.Supplier;
+import org.hedgerow.operations.Actor;
+import org.hedgerow.operations.UnavailableException;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 

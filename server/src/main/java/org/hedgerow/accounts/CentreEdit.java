@@ -3,6 +3,7 @@ package org.hedgerow.accounts;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.hedgerow.operations.FieldError;
 
 /**
  * What is to change about the centre.

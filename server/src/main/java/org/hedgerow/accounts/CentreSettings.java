@@ -4,6 +4,10 @@ import java.time.InstantSource;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.function.Predicate;
+import org.hedgerow.operations.Actor;
+import org.hedgerow.operations.RejectedException;
+import org.hedgerow.operations.Role;
+import org.hedgerow.operations.StaleUpdateException;
 
 /** What a centre can choose for itself. */
 public final class CentreSettings {

@@ -3,6 +3,8 @@ package org.hedgerow.accounts;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.Optional;
+import org.hedgerow.operations.Actor;
+import org.hedgerow.operations.Role;
 
 /** The way in while nobody looks after accounts yet. */
 public final class FirstAdministrator {

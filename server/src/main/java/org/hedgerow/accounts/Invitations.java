@@ -4,6 +4,10 @@ import java.time.Duration;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.hedgerow.operations.Account;
+import org.hedgerow.operations.Actor;
+import org.hedgerow.operations.RejectedException;
+import org.hedgerow.operations.Role;
 
 /** Links by which people get an account, each good for one. */
 public final class Invitations {

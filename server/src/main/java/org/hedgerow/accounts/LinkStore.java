@@ -3,6 +3,7 @@ package org.hedgerow.accounts;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import org.hedgerow.operations.Role;
 
 /** The links, within a transaction. */
 public interface LinkStore {

@@ -5,6 +5,8 @@ import java.time.Instant;
 import java.time.InstantSource;
 import java.util.Map;
 import java.util.Optional;
+import org.hedgerow.operations.Actor;
+import org.hedgerow.operations.Role;
 
 /** What all kinds of links have in common. */
 final class Links {

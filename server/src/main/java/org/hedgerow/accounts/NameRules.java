@@ -3,6 +3,7 @@ package org.hedgerow.accounts;
 import java.text.Normalizer;
 import java.util.Locale;
 import java.util.Optional;
+import org.hedgerow.operations.FieldError;
 
 /** What the names of accounts and people may be: any script, nothing that can't be seen. */
 final class NameRules {

@@ -2,6 +2,7 @@ package org.hedgerow.accounts;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.hedgerow.operations.FieldError;
 
 /**
  * What somebody who takes up an invitation says of themselves, as it was typed.

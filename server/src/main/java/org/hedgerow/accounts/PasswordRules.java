@@ -2,6 +2,7 @@ package org.hedgerow.accounts;
 
 import java.util.Locale;
 import java.util.Optional;
+import org.hedgerow.operations.FieldError;
 
 /**
  * What a password must be: long enough, and not the first that anybody would try. It needs no

@@ -4,6 +4,11 @@ import java.time.Duration;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.hedgerow.operations.Account;
+import org.hedgerow.operations.Actor;
+import org.hedgerow.operations.NotFoundException;
+import org.hedgerow.operations.RejectedException;
+import org.hedgerow.operations.Role;
 
 /** New passwords, for those who know the old one and for those who were given a link. */
 public final class Passwords {

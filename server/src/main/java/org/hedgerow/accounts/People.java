@@ -5,6 +5,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
+import org.hedgerow.operations.Account;
+import org.hedgerow.operations.Actor;
+import org.hedgerow.operations.NotFoundException;
+import org.hedgerow.operations.RejectedException;
+import org.hedgerow.operations.Role;
+import org.hedgerow.operations.StaleUpdateException;
 
 /** All accounts, for administrators; and the name that everybody can choose. */
 public final class People {

@@ -3,6 +3,7 @@ package org.hedgerow.accounts;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import org.hedgerow.operations.Account;
 
 /** The sessions, within a transaction. */
 public interface SessionStore {

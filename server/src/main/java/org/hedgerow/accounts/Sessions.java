@@ -5,6 +5,10 @@ import java.time.InstantSource;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.hedgerow.operations.Account;
+import org.hedgerow.operations.Actor;
+import org.hedgerow.operations.NotFoundException;
+import org.hedgerow.operations.Role;
 
 /** Who is signed in where. */
 public final class Sessions {

@@ -5,6 +5,8 @@ import java.time.Instant;
 import java.time.InstantSource;
 import java.util.Map;
 import java.util.Optional;
+import org.hedgerow.operations.Account;
+import org.hedgerow.operations.Actor;
 
 /** Lets people in who know their password. */
 public final class SignIn {

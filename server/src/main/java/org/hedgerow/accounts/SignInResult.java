@@ -1,6 +1,7 @@
 package org.hedgerow.accounts;
 
 import java.time.Duration;
+import org.hedgerow.operations.Account;
 
 /** What came of an attempt to sign in. */
 public sealed interface SignInResult {

@@ -2,8 +2,8 @@ package org.hedgerow.app;
 
 import java.io.PrintWriter;
 import org.hedgerow.accounts.AccountServices;
-import org.hedgerow.accounts.Actor;
-import org.hedgerow.accounts.Role;
+import org.hedgerow.operations.Actor;
+import org.hedgerow.operations.Role;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 

@@ -2,7 +2,7 @@ package org.hedgerow.app;
 
 import java.io.PrintWriter;
 import org.hedgerow.accounts.AccountServices;
-import org.hedgerow.accounts.Actor;
+import org.hedgerow.operations.Actor;
 import picocli.CommandLine.Command;
 
 @Command(name = "list", description = "Prints all accounts: name, role, name that others see.")

@@ -2,8 +2,8 @@ package org.hedgerow.app;
 
 import java.io.PrintWriter;
 import org.hedgerow.accounts.AccountServices;
-import org.hedgerow.accounts.NotFoundException;
-import org.hedgerow.accounts.RejectedException;
+import org.hedgerow.operations.NotFoundException;
+import org.hedgerow.operations.RejectedException;
 import org.hedgerow.store.BankDatabase;
 
 /** A command about accounts. */

@@ -1,7 +1,7 @@
 package org.hedgerow.app;
 
 import java.util.Optional;
-import org.hedgerow.accounts.UnavailableException;
+import org.hedgerow.operations.UnavailableException;
 import org.hedgerow.store.DamagedData;
 import org.hedgerow.store.DatabaseUnavailableException;
 import org.hedgerow.store.UnusableArchiveException;

@@ -2,8 +2,8 @@ package org.hedgerow.review;
 
 import static java.util.stream.Collectors.joining;
 
-import org.hedgerow.accounts.FieldError;
 import org.hedgerow.lexicon.Lexicon;
+import org.hedgerow.operations.FieldError;
 
 /** What is said about accents that nobody knows. */
 final class Accented {

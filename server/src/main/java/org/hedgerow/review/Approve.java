@@ -3,9 +3,9 @@ package org.hedgerow.review;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
-import org.hedgerow.accounts.Account;
-import org.hedgerow.accounts.Actor;
-import org.hedgerow.accounts.RejectedException;
+import org.hedgerow.operations.Account;
+import org.hedgerow.operations.Actor;
+import org.hedgerow.operations.RejectedException;
 
 /**
  * Puts a contribution into the bank, in an edition of its own; where the centre wants two reviewers

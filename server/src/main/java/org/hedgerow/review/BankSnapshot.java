@@ -3,10 +3,10 @@ package org.hedgerow.review;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
-import org.hedgerow.accounts.FieldError;
 import org.hedgerow.lexicon.Lexicon;
 import org.hedgerow.lexicon.Sentence;
 import org.hedgerow.lexicon.Word;
+import org.hedgerow.operations.FieldError;
 
 /**
  * The state of the bank that a proposal is judged against.

@@ -2,9 +2,9 @@ package org.hedgerow.review;
 
 import java.time.Instant;
 import java.util.Optional;
-import org.hedgerow.accounts.Actor;
 import org.hedgerow.lexicon.Sentence;
 import org.hedgerow.lexicon.Word;
+import org.hedgerow.operations.Actor;
 
 /** The bank as it stands, within a transaction. */
 public interface BankStore {

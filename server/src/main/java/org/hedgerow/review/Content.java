@@ -3,8 +3,8 @@ package org.hedgerow.review;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.hedgerow.accounts.FieldError;
 import org.hedgerow.lexicon.Lexicon;
+import org.hedgerow.operations.FieldError;
 import org.hedgerow.phonics.Correspondence;
 
 /**

@@ -3,8 +3,8 @@ package org.hedgerow.review;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
-import org.hedgerow.accounts.Account;
-import org.hedgerow.accounts.Actor;
+import org.hedgerow.operations.Account;
+import org.hedgerow.operations.Actor;
 
 /**
  * Which contributions somebody wants to see, the last begun first.

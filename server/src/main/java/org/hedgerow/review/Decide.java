@@ -3,11 +3,11 @@ package org.hedgerow.review;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import org.hedgerow.accounts.Account;
-import org.hedgerow.accounts.Actor;
-import org.hedgerow.accounts.FieldError;
-import org.hedgerow.accounts.RejectedException;
-import org.hedgerow.accounts.Role;
+import org.hedgerow.operations.Account;
+import org.hedgerow.operations.Actor;
+import org.hedgerow.operations.FieldError;
+import org.hedgerow.operations.RejectedException;
+import org.hedgerow.operations.Role;
 import org.hedgerow.review.DecisionStep.Outcome;
 
 /** Decides on contributions: who may, on what, and what is recorded of it. */

@@ -2,7 +2,7 @@ package org.hedgerow.review;
 
 import java.util.Optional;
 import java.util.OptionalInt;
-import org.hedgerow.accounts.Actor;
+import org.hedgerow.operations.Actor;
 
 /** What a kind of decision makes of a contribution, within the transaction that decides. */
 @FunctionalInterface

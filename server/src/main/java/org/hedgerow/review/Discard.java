@@ -1,8 +1,8 @@
 package org.hedgerow.review;
 
 import java.util.Map;
-import org.hedgerow.accounts.Actor;
-import org.hedgerow.accounts.Role;
+import org.hedgerow.operations.Actor;
+import org.hedgerow.operations.Role;
 
 /** Deletes a draft that was never decided on; what was decided stays for good. */
 public final class Discard {

@@ -5,7 +5,7 @@ import java.util.BitSet;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import org.hedgerow.accounts.FieldError;
+import org.hedgerow.operations.FieldError;
 import org.hedgerow.phonics.AccentCatalogue;
 import org.hedgerow.phonics.Alignment;
 import org.hedgerow.phonics.Grapheme;

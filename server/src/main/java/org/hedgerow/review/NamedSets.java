@@ -5,7 +5,7 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.zip.CRC32;
-import org.hedgerow.accounts.FieldError;
+import org.hedgerow.operations.FieldError;
 
 /** What sets of rules, sequences and sight words have in common. */
 final class NamedSets {

@@ -2,8 +2,8 @@ package org.hedgerow.review;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.hedgerow.accounts.FieldError;
 import org.hedgerow.lexicon.Word;
+import org.hedgerow.operations.FieldError;
 import org.hedgerow.phonics.Pronunciation;
 
 /**

@@ -4,9 +4,9 @@ import com.fasterxml.jackson.annotation.JsonAlias;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.hedgerow.accounts.FieldError;
 import org.hedgerow.lexicon.Lexicon;
 import org.hedgerow.lexicon.Sentence;
+import org.hedgerow.operations.FieldError;
 import org.hedgerow.phonics.Correspondence;
 
 /**

@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
-import org.hedgerow.accounts.FieldError;
 import org.hedgerow.lexicon.Status;
 import org.hedgerow.lexicon.Word;
+import org.hedgerow.operations.FieldError;
 
 /**
  * A word that the bank doesn't hold yet.

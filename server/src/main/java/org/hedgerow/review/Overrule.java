@@ -1,8 +1,8 @@
 package org.hedgerow.review;
 
 import java.util.List;
-import org.hedgerow.accounts.FieldError;
-import org.hedgerow.accounts.RejectedException;
+import org.hedgerow.operations.FieldError;
+import org.hedgerow.operations.RejectedException;
 import org.hedgerow.reading.FindingCode;
 
 /** Says that one of the machine's findings is wrong here, and why. */

@@ -1,6 +1,6 @@
 package org.hedgerow.review;
 
-import org.hedgerow.accounts.Actor;
+import org.hedgerow.operations.Actor;
 
 /** What only an author may do to a contribution. */
 final class Own {

@@ -1,6 +1,6 @@
 package org.hedgerow.review;
 
-import org.hedgerow.accounts.Account;
+import org.hedgerow.operations.Account;
 
 /**
  * Whoever contributed or decided.

@@ -3,7 +3,7 @@ package org.hedgerow.review;
 import com.fasterxml.jackson.annotation.JsonSubTypes;
 import com.fasterxml.jackson.annotation.JsonTypeInfo;
 import java.util.List;
-import org.hedgerow.accounts.FieldError;
+import org.hedgerow.operations.FieldError;
 
 /**
  * A change of the bank that somebody wants. In a draft any part may be missing; {@link #errors}

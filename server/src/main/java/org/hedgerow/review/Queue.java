@@ -8,10 +8,10 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import org.hedgerow.accounts.Actor;
-import org.hedgerow.accounts.Role;
 import org.hedgerow.lexicon.Lexicon;
 import org.hedgerow.lexicon.Needs;
+import org.hedgerow.operations.Actor;
+import org.hedgerow.operations.Role;
 import org.hedgerow.phonics.Correspondence;
 
 /**

@@ -1,8 +1,8 @@
 package org.hedgerow.review;
 
 import java.util.Map;
-import org.hedgerow.accounts.Actor;
-import org.hedgerow.accounts.Role;
+import org.hedgerow.operations.Actor;
+import org.hedgerow.operations.Role;
 
 /** Makes what was submitted a draft again, as long as nobody has decided. */
 public final class RecallSubmission {

@@ -1,7 +1,7 @@
 package org.hedgerow.review;
 
 import java.util.List;
-import org.hedgerow.accounts.Actor;
+import org.hedgerow.operations.Actor;
 
 /** Looks once more at what was returned or declined. */
 final class Reopen implements DecisionStep {

@@ -10,10 +10,10 @@ import java.util.function.Function;
 import java.util.function.IntConsumer;
 import java.util.function.IntSupplier;
 import java.util.function.Supplier;
-import org.hedgerow.accounts.Actor;
-import org.hedgerow.accounts.AuditEntry;
-import org.hedgerow.accounts.NotFoundException;
 import org.hedgerow.lexicon.Lexicon;
+import org.hedgerow.operations.Actor;
+import org.hedgerow.operations.AuditEntry;
+import org.hedgerow.operations.NotFoundException;
 
 /**
  * What every review command needs: the repository, the newest edition, settings and the clock.

@@ -7,7 +7,7 @@ public interface ReviewRepository {
   /**
    * Does some work wholly, or not at all if it throws.
    *
-   * @throws org.hedgerow.accounts.UnavailableException if the records can't be reached
+   * @throws org.hedgerow.operations.UnavailableException if the records can't be reached
    */
   <R> R inTransaction(Function<ReviewUnitOfWork, R> work);
 
@@ -15,7 +15,7 @@ public interface ReviewRepository {
    * Only reads, each time what stands just then: a transaction would cost trips to the database and
    * show nothing else.
    *
-   * @throws org.hedgerow.accounts.UnavailableException if the records can't be reached
+   * @throws org.hedgerow.operations.UnavailableException if the records can't be reached
    */
   default <R> R reading(Function<ReviewUnitOfWork, R> work) {
     return inTransaction(work);

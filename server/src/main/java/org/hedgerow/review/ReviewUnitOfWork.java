@@ -1,6 +1,6 @@
 package org.hedgerow.review;
 
-import org.hedgerow.accounts.AuditLog;
+import org.hedgerow.operations.AuditLog;
 
 /** The review stores within one transaction. */
 public interface ReviewUnitOfWork {

@@ -2,9 +2,9 @@ package org.hedgerow.review;
 
 import java.util.List;
 import java.util.Optional;
-import org.hedgerow.accounts.Actor;
-import org.hedgerow.accounts.FieldError;
-import org.hedgerow.accounts.Role;
+import org.hedgerow.operations.Actor;
+import org.hedgerow.operations.FieldError;
+import org.hedgerow.operations.Role;
 
 /** Looks at contributions. */
 public final class Reviews {
@@ -28,7 +28,7 @@ public final class Reviews {
       List<FieldError> errors) {}
 
   /**
-   * @throws org.hedgerow.accounts.NotFoundException if there is none, or it is another's draft
+   * @throws org.hedgerow.operations.NotFoundException if there is none, or it is another's draft
    */
   public Dossier open(Actor actor, int id) {
     actor.require(Role.CONTRIBUTOR);

@@ -1,8 +1,8 @@
 package org.hedgerow.review;
 
 import java.util.Map;
-import org.hedgerow.accounts.Actor;
-import org.hedgerow.accounts.Role;
+import org.hedgerow.operations.Actor;
+import org.hedgerow.operations.Role;
 
 /** Changes what a draft says, or something that was returned: a new revision. */
 public final class Revise {

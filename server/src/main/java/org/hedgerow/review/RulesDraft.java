@@ -3,7 +3,7 @@ package org.hedgerow.review;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.hedgerow.accounts.FieldError;
+import org.hedgerow.operations.FieldError;
 import org.hedgerow.reading.ReadingRules;
 import org.hedgerow.reading.RuleSet;
 import org.hedgerow.reading.Switch;

@@ -3,9 +3,9 @@ package org.hedgerow.review;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.hedgerow.accounts.Actor;
-import org.hedgerow.accounts.FieldError;
-import org.hedgerow.accounts.RejectedException;
+import org.hedgerow.operations.Actor;
+import org.hedgerow.operations.FieldError;
+import org.hedgerow.operations.RejectedException;
 import org.hedgerow.reading.RuleSet;
 import org.hedgerow.reading.Teaching;
 
@@ -21,7 +21,7 @@ public final class SaveRules {
    * @param seen the {@link RulesDraft#mark} of what stood there; empty if it doesn't matter
    * @return the number of the edition
    * @throws RejectedException with all that is wrong
-   * @throws org.hedgerow.accounts.StaleUpdateException if it isn't so any more
+   * @throws org.hedgerow.operations.StaleUpdateException if it isn't so any more
    */
   public int execute(Actor actor, RulesDraft draft, Optional<String> seen) {
     RejectedException.throwIfAny(draft.errors());

@@ -2,8 +2,8 @@ package org.hedgerow.review;
 
 import java.util.Map;
 import java.util.Optional;
-import org.hedgerow.accounts.Actor;
-import org.hedgerow.accounts.RejectedException;
+import org.hedgerow.operations.Actor;
+import org.hedgerow.operations.RejectedException;
 import org.hedgerow.reading.SightWords;
 import org.hedgerow.reading.Teaching;
 
@@ -22,7 +22,7 @@ public final class SaveSightWords {
    * @param seen the {@link SightWordsDraft#mark} of what stood there; empty if it doesn't matter
    * @return the number of the edition
    * @throws RejectedException with all that is wrong
-   * @throws org.hedgerow.accounts.StaleUpdateException if it isn't so any more
+   * @throws org.hedgerow.operations.StaleUpdateException if it isn't so any more
    */
   public int execute(Actor actor, SightWordsDraft draft, Optional<String> seen) {
     RejectedException.throwIfAny(draft.errors());

@@ -1,7 +1,7 @@
 package org.hedgerow.review;
 
-import org.hedgerow.accounts.Actor;
-import org.hedgerow.accounts.Role;
+import org.hedgerow.operations.Actor;
+import org.hedgerow.operations.Role;
 import org.hedgerow.pictures.CleanPicture;
 
 /** Keeps a picture for a contribution to come. */

@@ -5,7 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import org.hedgerow.accounts.FieldError;
+import org.hedgerow.operations.FieldError;
 import org.hedgerow.reading.SightWordSets;
 import org.hedgerow.reading.SightWords;
 import org.jspecify.annotations.Nullable;

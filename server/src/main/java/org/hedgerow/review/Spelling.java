@@ -1,7 +1,7 @@
 package org.hedgerow.review;
 
 import java.util.List;
-import org.hedgerow.accounts.FieldError;
+import org.hedgerow.operations.FieldError;
 
 /** What a word may be made of. */
 final class Spelling {

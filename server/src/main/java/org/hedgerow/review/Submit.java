@@ -1,9 +1,9 @@
 package org.hedgerow.review;
 
 import java.util.Map;
-import org.hedgerow.accounts.Actor;
-import org.hedgerow.accounts.RejectedException;
-import org.hedgerow.accounts.Role;
+import org.hedgerow.operations.Actor;
+import org.hedgerow.operations.RejectedException;
+import org.hedgerow.operations.Role;
 
 /** Sends a draft, or what was returned, to the reviewers, with what the machine finds. */
 public final class Submit {

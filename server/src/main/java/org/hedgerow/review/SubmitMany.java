@@ -8,10 +8,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import org.hedgerow.accounts.Actor;
-import org.hedgerow.accounts.FieldError;
-import org.hedgerow.accounts.RejectedException;
-import org.hedgerow.accounts.Role;
+import org.hedgerow.operations.Actor;
+import org.hedgerow.operations.FieldError;
+import org.hedgerow.operations.RejectedException;
+import org.hedgerow.operations.Role;
 
 /** Judges many proposals at once, and submits those that are good, in one transaction. */
 public final class SubmitMany {

@@ -2,10 +2,10 @@ package org.hedgerow.review;
 
 import java.util.Map;
 import java.util.Optional;
-import org.hedgerow.accounts.Actor;
-import org.hedgerow.accounts.AuditEntry;
-import org.hedgerow.accounts.Role;
-import org.hedgerow.accounts.StaleUpdateException;
+import org.hedgerow.operations.Actor;
+import org.hedgerow.operations.AuditEntry;
+import org.hedgerow.operations.Role;
+import org.hedgerow.operations.StaleUpdateException;
 import org.hedgerow.reading.Teaching;
 
 /** What all changes of rules, sequences and sight words have in common. */

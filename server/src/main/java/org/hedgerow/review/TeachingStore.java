@@ -1,7 +1,7 @@
 package org.hedgerow.review;
 
 import java.time.Instant;
-import org.hedgerow.accounts.Actor;
+import org.hedgerow.operations.Actor;
 import org.hedgerow.reading.Teaching;
 
 /** The named sets of reading rules, the sequences and the sight words, within a transaction. */

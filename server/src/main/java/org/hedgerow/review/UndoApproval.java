@@ -1,8 +1,8 @@
 package org.hedgerow.review;
 
 import java.util.Optional;
-import org.hedgerow.accounts.Actor;
 import org.hedgerow.lexicon.Word;
+import org.hedgerow.operations.Actor;
 import org.hedgerow.phonics.Accents;
 
 /**

@@ -2,8 +2,8 @@ package org.hedgerow.review;
 
 import java.util.Map;
 import java.util.Optional;
-import org.hedgerow.accounts.Actor;
-import org.hedgerow.accounts.NotFoundException;
+import org.hedgerow.operations.Actor;
+import org.hedgerow.operations.NotFoundException;
 import org.hedgerow.reading.RuleSet;
 import org.hedgerow.reading.Teaching;
 

@@ -3,10 +3,10 @@ package org.hedgerow.review;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.hedgerow.accounts.Actor;
-import org.hedgerow.accounts.FieldError;
-import org.hedgerow.accounts.NotFoundException;
-import org.hedgerow.accounts.RejectedException;
+import org.hedgerow.operations.Actor;
+import org.hedgerow.operations.FieldError;
+import org.hedgerow.operations.NotFoundException;
+import org.hedgerow.operations.RejectedException;
 import org.hedgerow.reading.SightWords;
 import org.hedgerow.reading.Teaching;
 

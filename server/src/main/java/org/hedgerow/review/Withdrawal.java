@@ -2,7 +2,7 @@ package org.hedgerow.review;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.hedgerow.accounts.FieldError;
+import org.hedgerow.operations.FieldError;
 
 /**
  * Something that should go from the bank.

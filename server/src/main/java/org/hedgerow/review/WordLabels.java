@@ -3,11 +3,11 @@ package org.hedgerow.review;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.hedgerow.accounts.FieldError;
 import org.hedgerow.lexicon.Meaning;
 import org.hedgerow.lexicon.PartOfSpeech;
 import org.hedgerow.lexicon.Tag;
 import org.hedgerow.lexicon.Word;
+import org.hedgerow.operations.FieldError;
 import org.jspecify.annotations.Nullable;
 
 /**

@@ -2,8 +2,8 @@ package org.hedgerow.review;
 
 import java.util.List;
 import java.util.Map;
-import org.hedgerow.accounts.Actor;
-import org.hedgerow.accounts.Role;
+import org.hedgerow.operations.Actor;
+import org.hedgerow.operations.Role;
 
 /** Begins a draft, or finds the author's own that says the same. */
 public final class Write {

@@ -8,7 +8,7 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import javax.sql.DataSource;
-import org.hedgerow.accounts.UnavailableException;
+import org.hedgerow.operations.UnavailableException;
 import org.jdbi.v3.core.Jdbi;
 import org.jdbi.v3.core.JdbiException;
 import org.jdbi.v3.postgres.PostgresPlugin;

@@ -3,7 +3,7 @@ package org.hedgerow.store;
 import java.sql.SQLException;
 import java.util.Optional;
 import java.util.Set;
-import org.hedgerow.accounts.DamagedRecordsException;
+import org.hedgerow.operations.DamagedRecordsException;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;

@@ -4,7 +4,6 @@ import java.util.function.Function;
 import org.hedgerow.accounts.AccountRepository;
 import org.hedgerow.accounts.AccountStore;
 import org.hedgerow.accounts.AccountUnitOfWork;
-import org.hedgerow.accounts.AuditLog;
 import org.hedgerow.accounts.AuditTrail;
 import org.hedgerow.accounts.CentreStore;
 import org.hedgerow.accounts.DeviceStore;
@@ -12,6 +11,7 @@ import org.hedgerow.accounts.FailedSignInStore;
 import org.hedgerow.accounts.LinkStore;
 import org.hedgerow.accounts.SessionStore;
 import org.hedgerow.accounts.TokenStore;
+import org.hedgerow.operations.AuditLog;
 import org.jdbi.v3.core.Handle;
 
 /** Keeps everything about accounts in the bank's database. */

@@ -4,9 +4,9 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.datatype.jdk8.Jdk8Module;
 import java.util.Map;
-import org.hedgerow.accounts.Account;
-import org.hedgerow.accounts.AuditEntry;
-import org.hedgerow.accounts.AuditLog;
+import org.hedgerow.operations.Account;
+import org.hedgerow.operations.AuditEntry;
+import org.hedgerow.operations.AuditLog;
 import org.jdbi.v3.core.Handle;
 
 /** Adds to the record of what was done, within somebody's transaction. */

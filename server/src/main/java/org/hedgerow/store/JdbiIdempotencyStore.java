@@ -7,7 +7,7 @@ import java.time.Instant;
 import java.time.InstantSource;
 import java.util.Optional;
 import java.util.function.Supplier;
-import org.hedgerow.accounts.IdempotencyStore;
+import org.hedgerow.operations.IdempotencyStore;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.statement.StatementContext;
 

@@ -7,7 +7,7 @@ import java.util.Optional;
 import org.hedgerow.accounts.Link;
 import org.hedgerow.accounts.LinkPurpose;
 import org.hedgerow.accounts.LinkStore;
-import org.hedgerow.accounts.Role;
+import org.hedgerow.operations.Role;
 import org.jdbi.v3.core.Handle;
 
 /** Links in their table. */

@@ -2,7 +2,7 @@ package org.hedgerow.store;
 
 import java.util.List;
 import java.util.function.Function;
-import org.hedgerow.accounts.AuditLog;
+import org.hedgerow.operations.AuditLog;
 import org.hedgerow.phonics.AccentCatalogue;
 import org.hedgerow.review.BankStore;
 import org.hedgerow.review.ContributionStore;

@@ -6,8 +6,8 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import org.hedgerow.accounts.ApiToken;
-import org.hedgerow.accounts.Role;
 import org.hedgerow.accounts.TokenStore;
+import org.hedgerow.operations.Role;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.statement.StatementContext;
 

@@ -4,8 +4,8 @@ import java.time.Duration;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.BooleanSupplier;
 import java.util.function.Supplier;
-import org.hedgerow.accounts.StorageFullException;
-import org.hedgerow.accounts.UnavailableException;
+import org.hedgerow.operations.StorageFullException;
+import org.hedgerow.operations.UnavailableException;
 import org.jdbi.v3.core.ConnectionException;
 import org.jdbi.v3.core.JdbiException;
 import org.slf4j.Logger;
@@ -47,7 +47,7 @@ final class Outage implements AutoCloseable {
    * What some work with the database gives.
    *
    * @throws UnavailableException if the database doesn't answer
-   * @throws org.hedgerow.accounts.DamagedRecordsException if it finds its files damaged
+   * @throws org.hedgerow.operations.DamagedRecordsException if it finds its files damaged
    */
   <R> R told(Supplier<R> work) {
     if (isOn()) {

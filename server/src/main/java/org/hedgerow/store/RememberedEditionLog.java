@@ -9,11 +9,11 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ConcurrentSkipListMap;
 import java.util.function.IntSupplier;
 import java.util.function.Supplier;
-import org.hedgerow.accounts.UnavailableException;
 import org.hedgerow.caching.Caches;
 import org.hedgerow.lexicon.EditionLog;
 import org.hedgerow.lexicon.PublishedEdition;
 import org.hedgerow.lexicon.WordChange;
+import org.hedgerow.operations.UnavailableException;
 
 /**
  * The record of editions, from the database or, while that is away, from memory: all editions with

@@ -1,7 +1,7 @@
 package org.hedgerow.web;
 
 import io.javalin.http.Handler;
-import org.hedgerow.accounts.Role;
+import org.hedgerow.operations.Role;
 import org.hedgerow.web.problems.Problem;
 import org.hedgerow.web.problems.ProblemType;
 

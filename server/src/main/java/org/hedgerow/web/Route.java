@@ -1,6 +1,6 @@
 package org.hedgerow.web;
 
-import org.hedgerow.accounts.Role;
+import org.hedgerow.operations.Role;
 
 /**
  * One row of the table of routes.

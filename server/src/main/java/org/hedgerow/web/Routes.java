@@ -5,7 +5,7 @@ import io.javalin.http.Handler;
 import io.javalin.http.HandlerType;
 import java.util.ArrayList;
 import java.util.List;
-import org.hedgerow.accounts.Role;
+import org.hedgerow.operations.Role;
 
 /** Where routes are entered, each with the role that it takes: visitors' where none is said. */
 public final class Routes {

@@ -15,6 +15,13 @@ import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
 import org.hedgerow.accounts.SignInResult.SignedIn;
 import org.hedgerow.accounts.SignInResult.TooEarly;
 import org.hedgerow.accounts.SignInResult.Wrong;
+import org.hedgerow.operations.Account;
+import org.hedgerow.operations.Actor;
+import org.hedgerow.operations.FieldError;
+import org.hedgerow.operations.NotAllowedException;
+import org.hedgerow.operations.NotFoundException;
+import org.hedgerow.operations.RejectedException;
+import org.hedgerow.operations.Role;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 

@@ -8,6 +8,9 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.hedgerow.operations.Actor;
+import org.hedgerow.operations.NotAllowedException;
+import org.hedgerow.operations.Role;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 

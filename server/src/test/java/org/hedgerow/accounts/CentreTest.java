@@ -6,6 +6,8 @@ import java.time.InstantSource;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.Function;
+import org.hedgerow.operations.Actor;
+import org.hedgerow.operations.UnavailableException;
 import org.junit.jupiter.api.Test;
 
 /** A centre's choices kept in memory. */

@@ -11,6 +11,10 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.function.UnaryOperator;
+import org.hedgerow.operations.Account;
+import org.hedgerow.operations.AuditEntry;
+import org.hedgerow.operations.AuditLog;
+import org.hedgerow.operations.Role;
 
 /** Keeps accounts in memory, one transaction after another. */
 public final class MemoryAccountRepository implements AccountRepository {

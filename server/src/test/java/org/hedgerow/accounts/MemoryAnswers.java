@@ -3,6 +3,7 @@ package org.hedgerow.accounts;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.function.Supplier;
+import org.hedgerow.operations.IdempotencyStore;
 
 /** Keeps answers in memory, for good; what the work changes is beyond it. */
 public final class MemoryAnswers implements IdempotencyStore {

@@ -2,6 +2,8 @@ package org.hedgerow.accounts;
 
 import java.util.List;
 import java.util.stream.IntStream;
+import org.hedgerow.operations.Account;
+import org.hedgerow.operations.AuditEntry;
 
 /** Reads a record that is kept in memory, the first entry having the number 1. */
 record MemoryTrail(List<AuditEntry> entries) implements AuditTrail {

@@ -1,11 +1,11 @@
 package org.hedgerow.bench;
 
-import org.hedgerow.accounts.Account;
 import org.hedgerow.accounts.AccountServices;
-import org.hedgerow.accounts.Actor;
 import org.hedgerow.accounts.NewAccount;
-import org.hedgerow.accounts.Role;
 import org.hedgerow.accounts.Secret;
+import org.hedgerow.operations.Account;
+import org.hedgerow.operations.Actor;
+import org.hedgerow.operations.Role;
 
 /** Makes accounts of which nobody knows the password, with a token each. */
 final class ReviewCrowd {

@@ -6,8 +6,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
-import org.hedgerow.accounts.Role;
 import org.hedgerow.fuzz.TestTokens;
+import org.hedgerow.operations.Role;
 import org.hedgerow.store.BankDatabase;
 
 /**

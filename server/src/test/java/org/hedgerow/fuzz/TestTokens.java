@@ -4,13 +4,13 @@ import java.nio.file.Path;
 import java.time.InstantSource;
 import java.util.HashMap;
 import java.util.Map;
-import org.hedgerow.accounts.Account;
 import org.hedgerow.accounts.AccountServices;
-import org.hedgerow.accounts.Actor;
 import org.hedgerow.accounts.NewAccount;
 import org.hedgerow.accounts.PlainHash;
-import org.hedgerow.accounts.Role;
 import org.hedgerow.accounts.Secret;
+import org.hedgerow.operations.Account;
+import org.hedgerow.operations.Actor;
+import org.hedgerow.operations.Role;
 import org.hedgerow.store.BankDatabase;
 import org.hedgerow.store.JdbiAccountRepository;
 

@@ -9,7 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.stream.IntStream;
-import org.hedgerow.accounts.FieldError;
+import org.hedgerow.operations.FieldError;
 import org.junit.jupiter.api.Test;
 
 /** Many proposals at once. */

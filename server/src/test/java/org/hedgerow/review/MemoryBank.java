@@ -6,9 +6,9 @@ import java.util.Map;
 import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.TreeMap;
-import org.hedgerow.accounts.Actor;
 import org.hedgerow.lexicon.Sentence;
 import org.hedgerow.lexicon.Word;
+import org.hedgerow.operations.Actor;
 import org.hedgerow.reading.Teaching;
 import org.hedgerow.seed.SeededLexicon;
 

@@ -13,10 +13,10 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.stream.Collectors;
-import org.hedgerow.accounts.Account;
-import org.hedgerow.accounts.AuditEntry;
-import org.hedgerow.accounts.AuditLog;
-import org.hedgerow.accounts.Role;
+import org.hedgerow.operations.Account;
+import org.hedgerow.operations.AuditEntry;
+import org.hedgerow.operations.AuditLog;
+import org.hedgerow.operations.Role;
 
 /** Keeps contributions in memory, one transaction after another. */
 final class MemoryReviewRepository implements ReviewRecords, ReviewRepository {

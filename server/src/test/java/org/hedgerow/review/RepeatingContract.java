@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import org.hedgerow.accounts.Actor;
+import org.hedgerow.operations.Actor;
 import org.junit.jupiter.api.Test;
 
 /** What is sent twice is kept once, and everything that is kept can be decided on. */

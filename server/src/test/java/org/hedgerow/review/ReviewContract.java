@@ -8,12 +8,12 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
-import org.hedgerow.accounts.Actor;
-import org.hedgerow.accounts.FieldError;
-import org.hedgerow.accounts.RejectedException;
-import org.hedgerow.accounts.Role;
 import org.hedgerow.accounts.SettableClock;
 import org.hedgerow.lexicon.Word;
+import org.hedgerow.operations.Actor;
+import org.hedgerow.operations.FieldError;
+import org.hedgerow.operations.RejectedException;
+import org.hedgerow.operations.Role;
 import org.hedgerow.seed.SeededLexicon;
 import org.junit.jupiter.api.BeforeEach;
 

@@ -1,8 +1,8 @@
 package org.hedgerow.review;
 
 import java.util.List;
-import org.hedgerow.accounts.Account;
-import org.hedgerow.accounts.Role;
+import org.hedgerow.operations.Account;
+import org.hedgerow.operations.Role;
 
 /** Where contributions are kept, as tests look at it: a bank with few words, and nobody yet. */
 public interface ReviewRecords {

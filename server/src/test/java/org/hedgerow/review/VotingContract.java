@@ -2,8 +2,8 @@ package org.hedgerow.review;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import org.hedgerow.accounts.Actor;
-import org.hedgerow.accounts.Role;
+import org.hedgerow.operations.Actor;
+import org.hedgerow.operations.Role;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 

@@ -2,8 +2,8 @@ package org.hedgerow.store;
 
 import java.time.Instant;
 import java.util.List;
-import org.hedgerow.accounts.Account;
-import org.hedgerow.accounts.Role;
+import org.hedgerow.operations.Account;
+import org.hedgerow.operations.Role;
 import org.hedgerow.review.ReviewRecords;
 import org.hedgerow.review.ReviewRepository;
 import org.hedgerow.seed.SeededLexicon;

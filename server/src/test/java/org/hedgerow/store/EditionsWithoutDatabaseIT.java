@@ -7,10 +7,10 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.util.List;
 import java.util.OptionalInt;
-import org.hedgerow.accounts.UnavailableException;
 import org.hedgerow.lexicon.EditionLog;
 import org.hedgerow.lexicon.PublishedEdition;
 import org.hedgerow.lexicon.WordChange;
+import org.hedgerow.operations.UnavailableException;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 

@@ -16,7 +16,7 @@ import java.sql.SQLException;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
-import org.hedgerow.accounts.DamagedRecordsException;
+import org.hedgerow.operations.DamagedRecordsException;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;

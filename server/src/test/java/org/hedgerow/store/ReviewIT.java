@@ -3,7 +3,7 @@ package org.hedgerow.store;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import org.hedgerow.accounts.Role;
+import org.hedgerow.operations.Role;
 import org.hedgerow.review.ApprovingContract;
 import org.hedgerow.review.ContributingContract;
 import org.hedgerow.review.DecisionsContract;

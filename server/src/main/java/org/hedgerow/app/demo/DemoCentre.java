@@ -9,12 +9,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
-import org.hedgerow.accounts.Account;
 import org.hedgerow.accounts.AccountServices;
-import org.hedgerow.accounts.Actor;
 import org.hedgerow.accounts.CentreEdit;
 import org.hedgerow.accounts.NewAccount;
 import org.hedgerow.lexicon.Lexicon;
+import org.hedgerow.operations.Account;
+import org.hedgerow.operations.Actor;
 import org.hedgerow.review.ReviewServices;
 
 /** Adds the invented centre to a bank in which nobody has an account yet. */

@@ -9,7 +9,7 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.Objects;
-import org.hedgerow.accounts.Role;
+import org.hedgerow.operations.Role;
 import org.hedgerow.review.Proposal;
 import org.jspecify.annotations.Nullable;
 

@@ -5,9 +5,9 @@ import io.javalin.http.Header;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.regex.Pattern;
-import org.hedgerow.accounts.StaleUpdateException;
 import org.hedgerow.lexicon.Editions;
 import org.hedgerow.lexicon.Lexicon;
+import org.hedgerow.operations.StaleUpdateException;
 import org.hedgerow.web.http.IfMatch;
 
 /**

@@ -9,7 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.IntSupplier;
-import org.hedgerow.accounts.StaleUpdateException;
+import org.hedgerow.operations.StaleUpdateException;
 import org.hedgerow.web.http.FieldDifference;
 import org.hedgerow.web.problems.Problem;
 import org.hedgerow.web.problems.ProblemException;

@@ -5,7 +5,7 @@ import io.javalin.http.Header;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.hedgerow.accounts.Actor;
+import org.hedgerow.operations.Actor;
 import org.hedgerow.web.query.Parameters;
 import org.hedgerow.web.security.Identity;
 

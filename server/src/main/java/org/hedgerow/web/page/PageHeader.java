@@ -3,9 +3,9 @@ package org.hedgerow.web.page;
 import io.javalin.http.Context;
 import java.util.Optional;
 import java.util.OptionalInt;
-import org.hedgerow.accounts.Account;
-import org.hedgerow.accounts.Actor;
-import org.hedgerow.accounts.Role;
+import org.hedgerow.operations.Account;
+import org.hedgerow.operations.Actor;
+import org.hedgerow.operations.Role;
 import org.hedgerow.web.security.FormTokens;
 import org.hedgerow.web.security.Identity;
 

@@ -7,7 +7,7 @@ import io.javalin.http.Context;
 import io.javalin.http.Header;
 import java.util.LinkedHashMap;
 import java.util.Map;
-import org.hedgerow.accounts.UnavailableException;
+import org.hedgerow.operations.UnavailableException;
 import org.hedgerow.web.edge.SecurityHeaders;
 import org.hedgerow.web.problems.ProblemException;
 

@@ -1,6 +1,6 @@
 package org.hedgerow.web.page;
 
-import org.hedgerow.accounts.Actor;
+import org.hedgerow.operations.Actor;
 
 /** How much waits for reviewers. Asked for every page of theirs, so it must be cheap. */
 @FunctionalInterface

@@ -4,10 +4,10 @@ import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;
 import java.util.Map;
 import java.util.Optional;
-import org.hedgerow.accounts.Account;
-import org.hedgerow.accounts.Actor;
-import org.hedgerow.accounts.RejectedException;
 import org.hedgerow.accounts.Secret;
+import org.hedgerow.operations.Account;
+import org.hedgerow.operations.Actor;
+import org.hedgerow.operations.RejectedException;
 
 /** What administrators do about accounts. */
 final class AdministrationPages {

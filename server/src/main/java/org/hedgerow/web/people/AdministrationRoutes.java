@@ -1,6 +1,6 @@
 package org.hedgerow.web.people;
 
-import static org.hedgerow.accounts.Role.ADMINISTRATOR;
+import static org.hedgerow.operations.Role.ADMINISTRATOR;
 
 import com.fasterxml.jackson.databind.ObjectMapper;
 import org.hedgerow.accounts.AccountServices;

@@ -4,9 +4,9 @@ import io.javalin.http.Context;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.hedgerow.accounts.Actor;
 import org.hedgerow.accounts.AuditQuery;
 import org.hedgerow.accounts.AuditReader;
+import org.hedgerow.operations.Actor;
 import org.hedgerow.web.query.Parameters;
 import org.hedgerow.web.query.QueryString;
 

@@ -5,8 +5,8 @@ import java.util.Map;
 import java.util.Optional;
 import org.hedgerow.accounts.Centre;
 import org.hedgerow.accounts.CentreEdit;
-import org.hedgerow.accounts.RejectedException;
-import org.hedgerow.accounts.StaleUpdateException;
+import org.hedgerow.operations.RejectedException;
+import org.hedgerow.operations.StaleUpdateException;
 
 /** What a centre chooses for itself, for administrators. */
 final class CentrePages {

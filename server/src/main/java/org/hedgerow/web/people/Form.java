@@ -4,9 +4,9 @@ import io.javalin.http.Context;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
-import org.hedgerow.accounts.FieldError;
-import org.hedgerow.accounts.RejectedException;
-import org.hedgerow.accounts.Role;
+import org.hedgerow.operations.FieldError;
+import org.hedgerow.operations.RejectedException;
+import org.hedgerow.operations.Role;
 
 /**
  * A form as it is shown: what was typed so far, and what is wrong with it.

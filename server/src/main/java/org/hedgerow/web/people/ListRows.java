@@ -2,10 +2,10 @@ package org.hedgerow.web.people;
 
 import java.util.List;
 import java.util.Optional;
-import org.hedgerow.accounts.Account;
 import org.hedgerow.accounts.ApiToken;
 import org.hedgerow.accounts.Link;
 import org.hedgerow.accounts.Session;
+import org.hedgerow.operations.Account;
 
 /** Lists for people. */
 final class ListRows {

@@ -5,11 +5,11 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.hedgerow.accounts.Account;
-import org.hedgerow.accounts.Actor;
-import org.hedgerow.accounts.RejectedException;
-import org.hedgerow.accounts.Role;
 import org.hedgerow.accounts.Secret;
+import org.hedgerow.operations.Account;
+import org.hedgerow.operations.Actor;
+import org.hedgerow.operations.RejectedException;
+import org.hedgerow.operations.Role;
 import org.hedgerow.web.security.Identity;
 
 /** What everybody can do about their own account. */

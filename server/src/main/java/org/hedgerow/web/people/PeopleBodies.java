@@ -1,7 +1,7 @@
 package org.hedgerow.web.people;
 
 import java.util.Optional;
-import org.hedgerow.accounts.Role;
+import org.hedgerow.operations.Role;
 import org.hedgerow.web.query.Quoted;
 import org.hedgerow.web.query.ValidationErrors;
 import org.jspecify.annotations.Nullable;

@@ -1,8 +1,8 @@
 package org.hedgerow.web.people;
 
-import static org.hedgerow.accounts.Role.ADMINISTRATOR;
-import static org.hedgerow.accounts.Role.CONTRIBUTOR;
-import static org.hedgerow.accounts.Role.VISITOR;
+import static org.hedgerow.operations.Role.ADMINISTRATOR;
+import static org.hedgerow.operations.Role.CONTRIBUTOR;
+import static org.hedgerow.operations.Role.VISITOR;
 
 import org.hedgerow.accounts.AccountServices;
 import org.hedgerow.accounts.CachedCentre;

@@ -4,7 +4,7 @@ import com.fasterxml.jackson.annotation.JsonInclude;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import org.hedgerow.accounts.Account;
+import org.hedgerow.operations.Account;
 
 /**
  * Some of the accounts, by name.

@@ -1,7 +1,7 @@
 package org.hedgerow.web.people;
 
 import java.util.List;
-import org.hedgerow.accounts.Account;
+import org.hedgerow.operations.Account;
 
 /**
  * One account, as an administrator sees it.

@@ -1,7 +1,7 @@
 package org.hedgerow.web.people;
 
 import java.time.Instant;
-import org.hedgerow.accounts.Account;
+import org.hedgerow.operations.Account;
 
 /**
  * An account, as an administrator sees it.

@@ -7,7 +7,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.function.Function;
-import org.hedgerow.accounts.Actor;
+import org.hedgerow.operations.Actor;
 import org.hedgerow.review.ContributionKind;
 import org.hedgerow.review.ContributionQuery;
 import org.hedgerow.review.ContributionState;

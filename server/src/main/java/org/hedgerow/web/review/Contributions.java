@@ -4,7 +4,7 @@ import io.javalin.http.Context;
 import io.javalin.http.Header;
 import java.util.List;
 import java.util.Optional;
-import org.hedgerow.accounts.Actor;
+import org.hedgerow.operations.Actor;
 import org.hedgerow.review.Content;
 import org.hedgerow.review.Contribution;
 import org.hedgerow.review.ContributionQuery;

@@ -2,10 +2,10 @@ package org.hedgerow.web.review;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.hedgerow.accounts.Actor;
-import org.hedgerow.accounts.FieldError;
-import org.hedgerow.accounts.NotFoundException;
-import org.hedgerow.accounts.RejectedException;
+import org.hedgerow.operations.Actor;
+import org.hedgerow.operations.FieldError;
+import org.hedgerow.operations.NotFoundException;
+import org.hedgerow.operations.RejectedException;
 import org.hedgerow.review.ConflictException;
 import org.hedgerow.review.Contribution;
 import org.hedgerow.review.DecisionKind;

@@ -2,7 +2,7 @@ package org.hedgerow.web.review;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.hedgerow.accounts.Actor;
+import org.hedgerow.operations.Actor;
 import org.hedgerow.review.Contribution;
 import org.hedgerow.review.DecisionRequest;
 import org.hedgerow.review.ReviewServices;

@@ -1,7 +1,7 @@
 package org.hedgerow.web.review;
 
 import java.util.List;
-import org.hedgerow.accounts.FieldError;
+import org.hedgerow.operations.FieldError;
 
 /** What is wrong, to be shown beside the field that it is about. */
 record FieldErrors(List<FieldError> errors) {

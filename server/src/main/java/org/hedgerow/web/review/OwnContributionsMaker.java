@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
-import org.hedgerow.accounts.Actor;
+import org.hedgerow.operations.Actor;
 import org.hedgerow.review.Contribution;
 import org.hedgerow.review.ContributionQuery;
 import org.hedgerow.review.ContributionState;

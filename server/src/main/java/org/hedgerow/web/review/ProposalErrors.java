@@ -4,7 +4,7 @@ import static java.util.stream.Collectors.joining;
 
 import java.util.List;
 import java.util.Set;
-import org.hedgerow.accounts.FieldError;
+import org.hedgerow.operations.FieldError;
 import org.hedgerow.web.problems.ParameterError;
 import org.hedgerow.web.problems.Problem;
 import org.hedgerow.web.problems.ProblemType;

@@ -1,7 +1,7 @@
 package org.hedgerow.web.review;
 
-import static org.hedgerow.accounts.Role.CONTRIBUTOR;
-import static org.hedgerow.accounts.Role.REVIEWER;
+import static org.hedgerow.operations.Role.CONTRIBUTOR;
+import static org.hedgerow.operations.Role.REVIEWER;
 
 import java.util.function.Supplier;
 import org.hedgerow.lexicon.Lexicon;

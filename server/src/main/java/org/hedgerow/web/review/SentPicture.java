@@ -9,7 +9,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.hedgerow.accounts.Actor;
+import org.hedgerow.operations.Actor;
 import org.hedgerow.pictures.PictureIntake;
 import org.hedgerow.review.SendPicture;
 import org.hedgerow.review.Upload;

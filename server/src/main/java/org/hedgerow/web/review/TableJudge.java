@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
-import org.hedgerow.accounts.Actor;
+import org.hedgerow.operations.Actor;
 import org.hedgerow.review.Content;
 import org.hedgerow.review.SubmitMany;
 import org.hedgerow.web.problems.ParameterError;

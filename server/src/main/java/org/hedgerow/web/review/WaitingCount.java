@@ -1,9 +1,9 @@
 package org.hedgerow.web.review;
 
 import java.time.Duration;
-import org.hedgerow.accounts.Actor;
 import org.hedgerow.caching.Caches;
 import org.hedgerow.caching.ComputingCache;
+import org.hedgerow.operations.Actor;
 import org.hedgerow.review.ContributionQuery;
 import org.hedgerow.review.Queue;
 import org.hedgerow.web.page.PendingCount;

@@ -3,8 +3,8 @@ package org.hedgerow.web.review;
 import java.util.List;
 import java.util.OptionalInt;
 import java.util.function.Supplier;
-import org.hedgerow.accounts.Actor;
 import org.hedgerow.lexicon.Lexicon;
+import org.hedgerow.operations.Actor;
 import org.hedgerow.review.SubmitMany;
 import org.hedgerow.web.problems.ParameterError;
 

@@ -8,7 +8,7 @@ import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
 import java.util.Optional;
 import org.hedgerow.accounts.AccountServices;
-import org.hedgerow.accounts.Role;
+import org.hedgerow.operations.Role;
 import org.hedgerow.web.Guard;
 import org.hedgerow.web.Route;
 import org.hedgerow.web.RouteGroup;

@@ -3,8 +3,8 @@ package org.hedgerow.web.security;
 import io.javalin.http.Context;
 import java.util.Optional;
 import org.hedgerow.accounts.AccountServices;
-import org.hedgerow.accounts.Actor;
 import org.hedgerow.accounts.Secret;
+import org.hedgerow.operations.Actor;
 import org.hedgerow.web.problems.Problem;
 import org.hedgerow.web.problems.ProblemType;
 

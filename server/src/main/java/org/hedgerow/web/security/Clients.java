@@ -4,7 +4,7 @@ import io.javalin.http.Context;
 import io.javalin.http.Header;
 import java.util.Optional;
 import org.hedgerow.accounts.Network;
-import org.hedgerow.accounts.UnavailableException;
+import org.hedgerow.operations.UnavailableException;
 
 /**
  * Where requests come from, and where browsers find this server.

@@ -16,9 +16,9 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.hedgerow.accounts.IdempotencyStore;
-import org.hedgerow.accounts.IdempotencyStore.Kept;
-import org.hedgerow.accounts.IdempotencyStore.Outcome;
+import org.hedgerow.operations.IdempotencyStore;
+import org.hedgerow.operations.IdempotencyStore.Kept;
+import org.hedgerow.operations.IdempotencyStore.Outcome;
 import org.hedgerow.web.problems.Problem;
 import org.hedgerow.web.problems.ProblemType;
 

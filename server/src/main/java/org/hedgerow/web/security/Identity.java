@@ -2,11 +2,11 @@ package org.hedgerow.web.security;
 
 import io.javalin.http.Context;
 import java.util.Optional;
-import org.hedgerow.accounts.Actor;
 import org.hedgerow.accounts.ApiToken;
-import org.hedgerow.accounts.Role;
 import org.hedgerow.accounts.Secret;
 import org.hedgerow.accounts.Session;
+import org.hedgerow.operations.Actor;
+import org.hedgerow.operations.Role;
 
 /**
  * Who a request comes from.
@@ -28,7 +28,7 @@ public record Identity(Actor actor, Optional<Login> session, Optional<ApiToken> 
   /**
    * Looks it up the first time that it is asked for.
    *
-   * @throws org.hedgerow.accounts.UnavailableException if that can't be done
+   * @throws org.hedgerow.operations.UnavailableException if that can't be done
    */
   public static Identity of(Context context) {
     LazyIdentity lookUp = context.attribute(LazyIdentity.ATTRIBUTE);

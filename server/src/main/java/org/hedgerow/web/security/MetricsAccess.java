@@ -11,8 +11,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
 import org.hedgerow.accounts.ApiTokens;
-import org.hedgerow.accounts.Role;
 import org.hedgerow.accounts.Secret;
+import org.hedgerow.operations.Role;
 
 /**
  * Who may read measurements: a program on this machine, one with the token that was configured for

@@ -2,8 +2,8 @@ package org.hedgerow.web.browser;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import org.hedgerow.accounts.Actor;
-import org.hedgerow.accounts.Role;
+import org.hedgerow.operations.Actor;
+import org.hedgerow.operations.Role;
 import org.hedgerow.web.testing.PeopleServer;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;

@@ -11,7 +11,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import javax.imageio.ImageIO;
-import org.hedgerow.accounts.Role;
+import org.hedgerow.operations.Role;
 import org.hedgerow.web.testing.PeopleServer;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;

@@ -3,8 +3,8 @@ package org.hedgerow.web.people;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.net.http.HttpResponse;
-import org.hedgerow.accounts.Actor;
-import org.hedgerow.accounts.Role;
+import org.hedgerow.operations.Actor;
+import org.hedgerow.operations.Role;
 import org.hedgerow.web.contract.Exchange;
 import org.hedgerow.web.contract.OpenApiContract;
 import org.hedgerow.web.testing.PeopleServer;

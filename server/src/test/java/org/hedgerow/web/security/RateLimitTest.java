@@ -7,7 +7,7 @@ import java.io.ByteArrayOutputStream;
 import java.net.http.HttpResponse;
 import java.time.Duration;
 import javax.imageio.ImageIO;
-import org.hedgerow.accounts.Role;
+import org.hedgerow.operations.Role;
 import org.hedgerow.web.testing.PeopleServer;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;

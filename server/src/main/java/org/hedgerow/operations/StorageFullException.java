@@ -1,4 +1,4 @@
-package org.hedgerow.accounts;
+package org.hedgerow.operations;
 
 /** Nothing can be stored, because the disk of the database is full. */
 public final class StorageFullException extends UnavailableException {

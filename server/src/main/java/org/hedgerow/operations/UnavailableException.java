@@ -1,4 +1,4 @@
-package org.hedgerow.accounts;
+package org.hedgerow.operations;
 
 /** Nothing can be said or done about accounts just now; it may be possible in a moment. */
 public sealed class UnavailableException extends RuntimeException permits StorageFullException {

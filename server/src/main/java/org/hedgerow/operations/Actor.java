@@ -1,4 +1,4 @@
-package org.hedgerow.accounts;
+package org.hedgerow.operations;
 
 import java.util.Optional;
 
@@ -21,7 +21,7 @@ public record Actor(Optional<Account> account, Role role, String name) {
     return of(account, account.role());
   }
 
-  static Actor of(Account account, Role limit) {
+  public static Actor of(Account account, Role limit) {
     return new Actor(Optional.of(account), account.role().atMost(limit), account.name());
   }
 

@@ -1,4 +1,4 @@
-package org.hedgerow.accounts;
+package org.hedgerow.operations;
 
 /** Records were damaged where they are kept, and can't be read until a backup is restored. */
 public final class DamagedRecordsException extends RuntimeException {

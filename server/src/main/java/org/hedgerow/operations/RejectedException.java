@@ -1,4 +1,4 @@
-package org.hedgerow.accounts;
+package org.hedgerow.operations;
 
 import java.util.List;
 
@@ -16,7 +16,7 @@ public final class RejectedException extends RuntimeException {
     this.errors = List.copyOf(errors);
   }
 
-  static RejectedException at(String field, String message) {
+  public static RejectedException at(String field, String message) {
     return new RejectedException(List.of(new FieldError(field, message)));
   }
 

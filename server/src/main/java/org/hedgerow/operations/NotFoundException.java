@@ -1,4 +1,4 @@
-package org.hedgerow.accounts;
+package org.hedgerow.operations;
 
 /** What somebody wants to change isn't there, or isn't any more. */
 public final class NotFoundException extends RuntimeException {

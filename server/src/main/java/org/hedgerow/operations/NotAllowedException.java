@@ -1,4 +1,4 @@
-package org.hedgerow.accounts;
+package org.hedgerow.operations;
 
 /** The actor's role doesn't allow this. */
 public final class NotAllowedException extends RuntimeException {

@@ -1,4 +1,4 @@
-package org.hedgerow.accounts;
+package org.hedgerow.operations;
 
 /**
  * A validation error of one field.

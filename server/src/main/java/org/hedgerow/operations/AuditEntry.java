@@ -1,4 +1,4 @@
-package org.hedgerow.accounts;
+package org.hedgerow.operations;
 
 import java.time.Instant;
 import java.util.Map;

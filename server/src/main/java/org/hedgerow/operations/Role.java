@@ -1,4 +1,4 @@
-package org.hedgerow.accounts;
+package org.hedgerow.operations;
 
 import java.util.Arrays;
 import java.util.Locale;

@@ -1,4 +1,4 @@
-package org.hedgerow.accounts;
+package org.hedgerow.operations;
 
 /**
  * Something isn't any more as whoever wants to change it knows it; nothing was changed. The message

@@ -1,4 +1,4 @@
-package org.hedgerow.accounts;
+package org.hedgerow.operations;
 
 /** Where the records of what was done are kept for good. */
 @FunctionalInterface

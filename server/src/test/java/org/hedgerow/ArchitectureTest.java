@@ -27,6 +27,7 @@ class ArchitectureTest {
   private static final String[] PURE = {
     "org.hedgerow.phonics..",
     "org.hedgerow.reading..",
+    "org.hedgerow.curriculum..",
     "org.hedgerow.lexicon..",
     "org.hedgerow.sentences.."
   };
@@ -91,6 +92,8 @@ class ArchitectureTest {
           .definedBy("org.hedgerow.sentences..")
           .layer("lexicon")
           .definedBy("org.hedgerow.lexicon..")
+          .layer("curriculum")
+          .definedBy("org.hedgerow.curriculum..")
           .layer("reading")
           .definedBy("org.hedgerow.reading..")
           .layer("phonics")
@@ -130,7 +133,7 @@ class ArchitectureTest {
               "accounts",
               "pictures",
               "sentences")
-          .whereLayer("reading")
+          .whereLayer("curriculum")
           .mayOnlyBeAccessedByLayers(
               "app",
               "web",
@@ -141,6 +144,18 @@ class ArchitectureTest {
               "accounts",
               "sentences",
               "lexicon")
+          .whereLayer("reading")
+          .mayOnlyBeAccessedByLayers(
+              "app",
+              "web",
+              "store",
+              "seed",
+              "materials",
+              "review",
+              "accounts",
+              "sentences",
+              "lexicon",
+              "curriculum")
           .whereLayer("phonics")
           .mayOnlyBeAccessedByLayers(
               "app",
@@ -152,6 +167,7 @@ class ArchitectureTest {
               "accounts",
               "sentences",
               "lexicon",
+              "curriculum",
               "reading");
 
   @ArchTest

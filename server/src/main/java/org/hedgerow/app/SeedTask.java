@@ -4,12 +4,12 @@ import java.io.PrintWriter;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Supplier;
+import org.hedgerow.curriculum.Curriculum;
 import org.hedgerow.lexicon.Sentences;
 import org.hedgerow.phonics.AccentCatalogue;
-import org.hedgerow.reading.Teaching;
 import org.hedgerow.seed.SeedCatalogue;
+import org.hedgerow.seed.SeedCurriculum;
 import org.hedgerow.seed.SeedSentences;
-import org.hedgerow.seed.SeedTeaching;
 import org.hedgerow.seed.SeedWords;
 import org.hedgerow.seedlexicon.DamagedSeedException;
 import org.hedgerow.seedlexicon.SeedLexicon;
@@ -26,13 +26,13 @@ final class SeedTask implements BankTask {
 
   /** What the seed makes, before its words are aligned. */
   private record Seed(
-      List<AccentCatalogue> accents, SeedWords words, Teaching teaching, Sentences sentences) {
+      List<AccentCatalogue> accents, SeedWords words, Curriculum teaching, Sentences sentences) {
     static Seed of(SeedLexicon lexicon) {
       List<AccentCatalogue> accents = SeedCatalogue.weighted(lexicon);
       return new Seed(
           accents,
           new SeedWords(lexicon, accents),
-          SeedTeaching.read(lexicon, accents.get(0).catalogue()),
+          SeedCurriculum.read(lexicon, accents.get(0).catalogue()),
           SeedSentences.read(lexicon, accents.get(0).catalogue()));
     }
 
@@ -78,8 +78,8 @@ final class SeedTask implements BankTask {
         new BankFiller(
             bank, () -> out.println("Another Hedgerow is filling the word bank; waiting for it."));
     boolean filled = filler.isEmpty() && fill(filler, out);
-    filler.addTeaching(catalogue -> SeedTeaching.read(source.get(), catalogue));
-    filler.addSightWords(() -> SeedTeaching.sightWords(source.get()));
+    filler.addTeaching(catalogue -> SeedCurriculum.read(source.get(), catalogue));
+    filler.addSightWords(() -> SeedCurriculum.sightWords(source.get()));
     return filled;
   }
 

@@ -28,8 +28,8 @@ import org.hedgerow.web.JsonMapping;
 import org.hedgerow.web.ListeningAddress;
 import org.hedgerow.web.MetricsRoutes;
 import org.hedgerow.web.WebServer;
+import org.hedgerow.web.curriculum.CurriculumRoutes;
 import org.hedgerow.web.curriculum.SavingRoutes;
-import org.hedgerow.web.curriculum.TeachingRoutes;
 import org.hedgerow.web.docs.DocsRoutes;
 import org.hedgerow.web.page.PageLayout;
 import org.hedgerow.web.people.AccountRoutes;
@@ -136,7 +136,7 @@ final class Wiring {
             new DocsRoutes(),
             pages,
             new PeopleRoutes(accounts, centre, pages.writer(), forms, cookies, clients),
-            new TeachingRoutes(reviews.teaching(), editions, pages.writer(), forms),
+            new CurriculumRoutes(reviews.teaching(), editions, pages.writer(), forms),
             new ReviewRoutes(reviews, editions::newest, pages.writer(), forms, paces)));
   }
 }

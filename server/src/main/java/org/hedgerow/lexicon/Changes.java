@@ -10,7 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
-import org.hedgerow.reading.Teaching;
+import org.hedgerow.curriculum.Curriculum;
 
 /**
  * What later editions changed in the first.
@@ -25,7 +25,7 @@ import org.hedgerow.reading.Teaching;
 public record Changes(
     List<Word> words,
     Set<String> withdrawn,
-    Optional<Teaching> teaching,
+    Optional<Curriculum> teaching,
     List<Picture> pictures,
     Optional<Sentences> sentences) {
 

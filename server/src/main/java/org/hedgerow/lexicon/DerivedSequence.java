@@ -8,10 +8,10 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.hedgerow.curriculum.Sequence;
 import org.hedgerow.phonics.Correspondence;
 import org.hedgerow.phonics.Span;
 import org.hedgerow.reading.ReadingRules;
-import org.hedgerow.reading.Sequence;
 import org.hedgerow.reading.Standard;
 
 /**

@@ -3,7 +3,7 @@ package org.hedgerow.lexicon;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
-import org.hedgerow.reading.Sequence;
+import org.hedgerow.curriculum.Sequence;
 
 /**
  * The sequence that follows from the words, for each accent, worked out when it is first asked for.

@@ -4,13 +4,13 @@ import java.util.List;
 import java.util.Optional;
 import java.util.SortedSet;
 import java.util.function.Predicate;
+import org.hedgerow.curriculum.Curriculum;
 import org.hedgerow.phonics.AccentCatalogue;
 import org.hedgerow.phonics.Aligner;
 import org.hedgerow.phonics.Catalogue;
 import org.hedgerow.phonics.Pronunciation;
 import org.hedgerow.phonics.Realisation;
 import org.hedgerow.reading.CheckedWord;
-import org.hedgerow.reading.Teaching;
 
 /**
  * One edition of the bank, held in memory with an index over it. Immutable, so that any number of
@@ -74,7 +74,7 @@ public final class Lexicon {
     this.layers = WordLayers.of(base.speech(), base.words());
     this.pictures = pictures;
     this.sentences = Sentences.NONE;
-    this.plans = new Plans(Teaching.NONE, new DerivedSequences(this));
+    this.plans = new Plans(Curriculum.NONE, new DerivedSequences(this));
   }
 
   private Lexicon(
@@ -114,7 +114,7 @@ public final class Lexicon {
   }
 
   /** The same edition for centres that choose from these rules and sequences. */
-  public Lexicon with(Teaching teaching) {
+  public Lexicon with(Curriculum teaching) {
     return new Lexicon(edition, base, layers, pictures, sentences, plans.with(teaching));
   }
 

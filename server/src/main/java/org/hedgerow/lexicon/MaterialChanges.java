@@ -1,9 +1,9 @@
 package org.hedgerow.lexicon;
 
 import java.util.List;
-import org.hedgerow.reading.RuleSet;
-import org.hedgerow.reading.Sequence;
-import org.hedgerow.reading.SightWords;
+import org.hedgerow.curriculum.RuleSet;
+import org.hedgerow.curriculum.Sequence;
+import org.hedgerow.curriculum.SightWords;
 
 /**
  * What an edition changed beside words.

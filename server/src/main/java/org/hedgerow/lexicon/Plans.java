@@ -3,10 +3,10 @@ package org.hedgerow.lexicon;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.hedgerow.reading.RuleSets;
-import org.hedgerow.reading.Sequence;
-import org.hedgerow.reading.SightWordSets;
-import org.hedgerow.reading.Teaching;
+import org.hedgerow.curriculum.Curriculum;
+import org.hedgerow.curriculum.RuleSets;
+import org.hedgerow.curriculum.Sequence;
+import org.hedgerow.curriculum.SightWordSets;
 
 /**
  * The named reading rules, sight words and sequences of an edition, ours among them. Thread-safe.
@@ -16,20 +16,20 @@ public final class Plans {
   /** The name of the sequence that is computed from the words. */
   public static final String COMPUTED = DerivedSequence.NAME;
 
-  private final Teaching teaching;
+  private final Curriculum teaching;
   private final DerivedSequences ours;
 
-  Plans(Teaching teaching, DerivedSequences ours) {
+  Plans(Curriculum teaching, DerivedSequences ours) {
     this.teaching = teaching;
     this.ours = ours;
   }
 
-  Plans with(Teaching other) {
+  Plans with(Curriculum other) {
     return new Plans(other, ours);
   }
 
   /** What is chosen from, without what is computed. */
-  Teaching teaching() {
+  Curriculum teaching() {
     return teaching;
   }
 

@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import org.hedgerow.curriculum.Sequence;
 import org.hedgerow.phonics.Correspondence;
 import org.hedgerow.reading.ReadingRules;
-import org.hedgerow.reading.Sequence;
 import org.hedgerow.reading.Standard;
 
 /**

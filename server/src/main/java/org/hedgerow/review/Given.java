@@ -7,11 +7,11 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /** What was left out of a draft, as something that can be worked with. */
-final class Given {
+public final class Given {
   private Given() {}
 
   /** Without what no table and no page can hold: control characters and halves of characters. */
-  static String text(@Nullable String text) {
+  public static String text(@Nullable String text) {
     StringBuilder clean = new StringBuilder();
     requireNonNullElse(text, "").codePoints().filter(Given::isText).forEach(clean::appendCodePoint);
     return clean.toString().strip();
@@ -25,7 +25,7 @@ final class Given {
     };
   }
 
-  static <T> List<T> list(@Nullable List<T> list) {
+  public static <T> List<T> list(@Nullable List<T> list) {
     return list == null ? List.of() : List.copyOf(list);
   }
 

@@ -22,14 +22,14 @@ import org.hedgerow.operations.NotFoundException;
  * @param votes how many reviewers must approve
  * @param published told the number of every new edition, after its transaction
  */
-record ReviewContext(
+public record ReviewContext(
     ReviewRepository book,
     Supplier<Lexicon> newest,
     IntSupplier votes,
     IntConsumer published,
     InstantSource clock) {
 
-  <R> R inTransaction(Function<ReviewUnitOfWork, R> work) {
+  public <R> R inTransaction(Function<ReviewUnitOfWork, R> work) {
     return book.inTransaction(work);
   }
 
@@ -38,7 +38,7 @@ record ReviewContext(
   }
 
   /** As exactly as the database keeps it. */
-  Instant now() {
+  public Instant now() {
     return clock.instant().truncatedTo(ChronoUnit.MICROS);
   }
 

@@ -5,6 +5,7 @@ import java.util.function.IntConsumer;
 import java.util.function.IntSupplier;
 import java.util.function.Supplier;
 import org.hedgerow.lexicon.Lexicon;
+import org.hedgerow.review.curriculum.CurriculumServices;
 
 /** All that can be done about contributions, put together. */
 public record ReviewServices(
@@ -18,7 +19,7 @@ public record ReviewServices(
     Discard discard,
     SendPicture sendPicture,
     Decide decide,
-    TeachingServices teaching) {
+    CurriculumServices teaching) {
 
   /**
    * @param newest the newest edition in memory
@@ -43,6 +44,6 @@ public record ReviewServices(
         new Discard(context),
         new SendPicture(context),
         new Decide(context),
-        TeachingServices.of(context));
+        CurriculumServices.of(context));
   }
 }

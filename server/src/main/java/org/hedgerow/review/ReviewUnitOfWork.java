@@ -12,7 +12,7 @@ public interface ReviewUnitOfWork {
 
   BankStore bank();
 
-  TeachingStore teaching();
+  CurriculumStore teaching();
 
   AuditLog audit();
 }

@@ -4,9 +4,9 @@ import java.io.UncheckedIOException;
 import java.time.Instant;
 import java.util.function.Function;
 import java.util.function.Supplier;
+import org.hedgerow.curriculum.Curriculum;
+import org.hedgerow.curriculum.SightWordSets;
 import org.hedgerow.phonics.Catalogue;
-import org.hedgerow.reading.SightWordSets;
-import org.hedgerow.reading.Teaching;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
 import org.jdbi.v3.core.JdbiException;
@@ -77,7 +77,7 @@ public final class BankFiller {
    *
    * @param teaching asked for only if it is needed
    */
-  public void addTeaching(Function<Catalogue, Teaching> teaching) {
+  public void addTeaching(Function<Catalogue, Curriculum> teaching) {
     jdbi.useTransaction(
         handle -> {
           if (lacksTeaching(handle)) {
@@ -87,10 +87,10 @@ public final class BankFiller {
         });
   }
 
-  private static void addTeaching(Handle handle, Function<Catalogue, Teaching> teaching) {
+  private static void addTeaching(Handle handle, Function<Catalogue, Curriculum> teaching) {
     if (lacksTeaching(handle)) {
       Catalogue catalogue = new CatalogueReader(handle).read().get(0).catalogue();
-      new TeachingWriter(handle, catalogue).writeFirst(teaching.apply(catalogue));
+      new CurriculumWriter(handle, catalogue).writeFirst(teaching.apply(catalogue));
     }
   }
 
@@ -125,7 +125,7 @@ public final class BankFiller {
   private static void addSightWords(Handle handle, Supplier<SightWordSets> sets) {
     if (lacks(handle, "sight_words")) {
       Catalogue catalogue = new CatalogueReader(handle).read().get(0).catalogue();
-      new TeachingWriter(handle, catalogue).writeFirst(sets.get());
+      new CurriculumWriter(handle, catalogue).writeFirst(sets.get());
     }
   }
 
@@ -155,7 +155,8 @@ public final class BankFiller {
         "insert into editions (number, summary) values (?, ?)", edition.number(), summary);
     new CatalogueWriter(handle, edition.accents()).write();
     new WordWriter(handle, edition.accents()).writeFirst(edition, step);
-    new TeachingWriter(handle, edition.accents().get(0).catalogue()).writeFirst(edition.teaching());
+    new CurriculumWriter(handle, edition.accents().get(0).catalogue())
+        .writeFirst(edition.teaching());
     SentenceWriter sentences = new SentenceWriter(handle, edition.accents().get(0).catalogue());
     edition.sentences().all().forEach(each -> sentences.add(each, edition.number()));
   }

@@ -51,7 +51,7 @@ public final class EditionReader {
         FirstEdition.FIRST,
         accents,
         new WordReader(handle, accents).read(WordVersions.FIRST),
-        new TeachingReader(handle, accents.get(0).catalogue()).at(FirstEdition.FIRST),
+        new CurriculumReader(handle, accents.get(0).catalogue()).at(FirstEdition.FIRST),
         MaterialReader.standing(handle, accents.get(0).catalogue(), FirstEdition.FIRST));
   }
 
@@ -111,7 +111,7 @@ public final class EditionReader {
     return new Changes(
         words,
         withdrawn,
-        new TeachingReader(handle, catalogue).changed(after, edition),
+        new CurriculumReader(handle, catalogue).changed(after, edition),
         material.pictures(after, edition),
         material.sentences(after, edition));
   }

@@ -3,12 +3,12 @@ package org.hedgerow.store;
 import static java.util.Objects.requireNonNull;
 
 import java.util.List;
+import org.hedgerow.curriculum.Curriculum;
 import org.hedgerow.lexicon.Lexicon;
 import org.hedgerow.lexicon.Pictures;
 import org.hedgerow.lexicon.Sentences;
 import org.hedgerow.lexicon.Word;
 import org.hedgerow.phonics.AccentCatalogue;
-import org.hedgerow.reading.Teaching;
 
 /**
  * What the first edition of a bank holds.
@@ -23,7 +23,7 @@ public record FirstEdition(
     int number,
     List<AccentCatalogue> accents,
     List<Word> words,
-    Teaching teaching,
+    Curriculum teaching,
     Sentences sentences) {
   static final int FIRST = 1;
 

@@ -6,10 +6,10 @@ import org.hedgerow.operations.AuditLog;
 import org.hedgerow.phonics.AccentCatalogue;
 import org.hedgerow.review.BankStore;
 import org.hedgerow.review.ContributionStore;
+import org.hedgerow.review.CurriculumStore;
 import org.hedgerow.review.DecisionStore;
 import org.hedgerow.review.ReviewRepository;
 import org.hedgerow.review.ReviewUnitOfWork;
-import org.hedgerow.review.TeachingStore;
 import org.hedgerow.review.UploadStore;
 import org.jdbi.v3.core.Handle;
 
@@ -61,8 +61,8 @@ public final class JdbiReviewRepository implements ReviewRepository {
     }
 
     @Override
-    public TeachingStore teaching() {
-      return new JdbiTeaching(handle, accents);
+    public CurriculumStore teaching() {
+      return new JdbiCurriculum(handle, accents);
     }
 
     @Override

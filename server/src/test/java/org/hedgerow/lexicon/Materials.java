@@ -4,20 +4,20 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.hedgerow.curriculum.Curriculum;
+import org.hedgerow.curriculum.RuleSet;
+import org.hedgerow.curriculum.Sequence;
+import org.hedgerow.curriculum.SightWords;
 import org.hedgerow.phonics.Correspondence;
 import org.hedgerow.reading.ReadingRules;
-import org.hedgerow.reading.RuleSet;
-import org.hedgerow.reading.Sequence;
-import org.hedgerow.reading.SightWords;
 import org.hedgerow.reading.Switch;
-import org.hedgerow.reading.Teaching;
 import org.hedgerow.seed.SeededLexicon;
 
 /** Changes of everything but words, for tests. */
 public final class Materials {
   public static final String TEXT = "The ship has fish.";
 
-  private static final Teaching SEEDED = SeededLexicon.teaching();
+  private static final Curriculum SEEDED = SeededLexicon.teaching();
   private static final Correspondence SH =
       SeededLexicon.get().catalogue().value("sh", 1).orElseThrow();
   private static final Sequence AUTUMN = new Sequence("autumn", "Autumn", "", List.of(List.of(SH)));

@@ -6,10 +6,10 @@ import java.util.Map;
 import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.TreeMap;
+import org.hedgerow.curriculum.Curriculum;
 import org.hedgerow.lexicon.Sentence;
 import org.hedgerow.lexicon.Word;
 import org.hedgerow.operations.Actor;
-import org.hedgerow.reading.Teaching;
 import org.hedgerow.seed.SeededLexicon;
 
 /** The words and sentences of a bank in memory, by the editions that changed them. */
@@ -34,7 +34,7 @@ final class MemoryBank implements BankStore {
 
   private final Versions<Word> words = new Versions<>(new HashMap<>());
   private final Versions<Sentence> sentences = new Versions<>(new HashMap<>());
-  private final TreeMap<Integer, Teaching> teachings =
+  private final TreeMap<Integer, Curriculum> teachings =
       new TreeMap<>(Map.of(1, SeededLexicon.teaching()));
   private int newest = 1;
 
@@ -45,15 +45,15 @@ final class MemoryBank implements BankStore {
   }
 
   /** The rules and sequences of the same editions. */
-  TeachingStore teaching() {
-    return new TeachingStore() {
+  CurriculumStore teaching() {
+    return new CurriculumStore() {
       @Override
-      public Teaching current() {
+      public Curriculum current() {
         return teachings.lastEntry().getValue();
       }
 
       @Override
-      public int publish(Teaching changed, String summary, Actor by, Instant at) {
+      public int publish(Curriculum changed, String summary, Actor by, Instant at) {
         teachings.put(++newest, changed);
         return newest;
       }

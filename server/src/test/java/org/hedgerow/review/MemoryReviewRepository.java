@@ -94,7 +94,7 @@ final class MemoryReviewRepository implements ReviewRecords, ReviewRepository {
     }
 
     @Override
-    public TeachingStore teaching() {
+    public CurriculumStore teaching() {
       return bank.teaching();
     }
 

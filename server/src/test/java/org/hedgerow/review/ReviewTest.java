@@ -5,7 +5,7 @@ import org.junit.jupiter.api.Nested;
 /** Review kept in memory. */
 class ReviewTest {
   @Nested
-  class RulesAndSequences extends TeachingContract {
+  class RulesAndSequences extends CurriculumContract {
     @Override
     protected ReviewRecords records() {
       return new MemoryReviewRepository();

@@ -1,10 +1,10 @@
 package org.hedgerow.seed;
 
 import java.util.List;
+import org.hedgerow.curriculum.Curriculum;
 import org.hedgerow.lexicon.Editions;
 import org.hedgerow.lexicon.Lexicon;
 import org.hedgerow.phonics.AccentCatalogue;
-import org.hedgerow.reading.Teaching;
 import org.hedgerow.seedlexicon.SeedLexicon;
 
 /** The whole first edition in memory, without a database; made once for all tests of a run. */
@@ -26,8 +26,8 @@ public final class SeededLexicon {
   }
 
   /** What centres choose from in it. */
-  public static Teaching teaching() {
-    return SeedTeaching.read(SeedLexicon.bundled(), get().catalogue());
+  public static Curriculum teaching() {
+    return SeedCurriculum.read(SeedLexicon.bundled(), get().catalogue());
   }
 
   private static Lexicon make() {
@@ -36,7 +36,7 @@ public final class SeededLexicon {
     SeedWords words = new SeedWords(seed, accents);
     return new Lexicon(
             SeedWords.FIRST_EDITION, accents, words.words(word -> {}), SeedPictures.read(seed))
-        .with(SeedTeaching.read(seed, accents.get(0).catalogue()))
+        .with(SeedCurriculum.read(seed, accents.get(0).catalogue()))
         .with(SeedSentences.read(seed, accents.get(0).catalogue()));
   }
 }

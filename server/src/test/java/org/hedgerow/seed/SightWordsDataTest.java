@@ -3,14 +3,14 @@ package org.hedgerow.seed;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
-import org.hedgerow.reading.SightWordSets;
-import org.hedgerow.reading.SightWords;
+import org.hedgerow.curriculum.SightWordSets;
+import org.hedgerow.curriculum.SightWords;
 import org.hedgerow.seedlexicon.SeedLexicon;
 import org.junit.jupiter.api.Test;
 
 /** The sight words that a new bank begins with. */
 class SightWordsDataTest {
-  private final SightWordSets sets = SeedTeaching.sightWords(SeedLexicon.bundled());
+  private final SightWordSets sets = SeedCurriculum.sightWords(SeedLexicon.bundled());
 
   private List<String> words(String name) {
     return sets.named(name).orElseThrow().words();

@@ -6,13 +6,13 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import org.hedgerow.operations.Role;
 import org.hedgerow.review.ApprovingContract;
 import org.hedgerow.review.ContributingContract;
+import org.hedgerow.review.CurriculumContract;
 import org.hedgerow.review.DecisionsContract;
 import org.hedgerow.review.LifeContract;
 import org.hedgerow.review.ManyContract;
 import org.hedgerow.review.RaceContract;
 import org.hedgerow.review.RepeatingContract;
 import org.hedgerow.review.ReviewRecords;
-import org.hedgerow.review.TeachingContract;
 import org.hedgerow.review.VotingContract;
 import org.jdbi.v3.core.JdbiException;
 import org.junit.jupiter.api.AfterAll;
@@ -38,7 +38,7 @@ class ReviewIT {
   }
 
   @Nested
-  class RulesAndSequences extends TeachingContract {
+  class RulesAndSequences extends CurriculumContract {
     @Override
     protected ReviewRecords records() {
       return records.emptied();

@@ -2,7 +2,7 @@ package org.hedgerow.web.curriculum;
 
 import java.util.List;
 import java.util.Map;
-import org.hedgerow.review.RulesDraft;
+import org.hedgerow.review.curriculum.RulesDraft;
 
 /**
  * A set of reading rules to be written.

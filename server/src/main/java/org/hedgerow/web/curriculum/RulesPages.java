@@ -5,14 +5,14 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.hedgerow.curriculum.RuleSet;
+import org.hedgerow.curriculum.RuleSets;
 import org.hedgerow.lexicon.Lexicon;
 import org.hedgerow.operations.RejectedException;
 import org.hedgerow.operations.StaleUpdateException;
-import org.hedgerow.reading.RuleSet;
-import org.hedgerow.reading.RuleSets;
 import org.hedgerow.reading.Switch;
-import org.hedgerow.review.RulesDraft;
-import org.hedgerow.review.TeachingServices;
+import org.hedgerow.review.curriculum.CurriculumServices;
+import org.hedgerow.review.curriculum.RulesDraft;
 import org.hedgerow.web.security.Identity;
 
 /** The sets of reading rules that a centre chooses from. */
@@ -20,9 +20,9 @@ final class RulesPages {
   static final String PATH = "/centre/rules";
 
   private final SetPageSupport desk;
-  private final TeachingServices services;
+  private final CurriculumServices services;
 
-  RulesPages(SetPageSupport desk, TeachingServices services) {
+  RulesPages(SetPageSupport desk, CurriculumServices services) {
     this.desk = desk;
     this.services = services;
   }

@@ -4,7 +4,7 @@ import static org.hedgerow.operations.Role.ADMINISTRATOR;
 
 import com.fasterxml.jackson.databind.ObjectMapper;
 import org.hedgerow.lexicon.Editions;
-import org.hedgerow.review.TeachingServices;
+import org.hedgerow.review.curriculum.CurriculumServices;
 import org.hedgerow.web.RouteGroup;
 import org.hedgerow.web.Routes;
 
@@ -14,11 +14,11 @@ public final class SavingRoutes implements RouteGroup {
   private static final String SEQUENCES = Routes.API + "/sequences/{name}";
   private static final String SIGHT_WORDS = Routes.API + "/sight-words/{name}";
 
-  private final TeachingHandlers teaching;
+  private final NamedSetHandlers teaching;
   private final SightWordsHandlers sightWords;
 
-  public SavingRoutes(TeachingServices teaching, Editions editions, ObjectMapper mapper) {
-    this.teaching = new TeachingHandlers(teaching, editions, mapper);
+  public SavingRoutes(CurriculumServices teaching, Editions editions, ObjectMapper mapper) {
+    this.teaching = new NamedSetHandlers(teaching, editions, mapper);
     this.sightWords = new SightWordsHandlers(teaching, editions, mapper);
   }
 

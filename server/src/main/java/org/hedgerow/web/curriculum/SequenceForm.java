@@ -1,7 +1,7 @@
 package org.hedgerow.web.curriculum;
 
 import java.util.Map;
-import org.hedgerow.review.SequenceDraft;
+import org.hedgerow.review.curriculum.SequenceDraft;
 
 /**
  * An order of teaching to be written.

@@ -1,9 +1,9 @@
 package org.hedgerow.web.curriculum;
 
 import java.util.List;
+import org.hedgerow.curriculum.Sequence;
 import org.hedgerow.lexicon.StepFigures;
 import org.hedgerow.lexicon.Word;
-import org.hedgerow.reading.Sequence;
 import org.hedgerow.web.page.Choice;
 import org.hedgerow.web.page.ChosenAccents;
 import org.hedgerow.web.page.ListAddress;

@@ -4,13 +4,13 @@ import io.javalin.http.Context;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.hedgerow.curriculum.Sequence;
 import org.hedgerow.lexicon.Lexicon;
 import org.hedgerow.lexicon.Plans;
 import org.hedgerow.operations.RejectedException;
 import org.hedgerow.operations.StaleUpdateException;
-import org.hedgerow.reading.Sequence;
-import org.hedgerow.review.SequenceDraft;
-import org.hedgerow.review.TeachingServices;
+import org.hedgerow.review.curriculum.CurriculumServices;
+import org.hedgerow.review.curriculum.SequenceDraft;
 import org.hedgerow.web.security.Identity;
 
 /** The orders of teaching that a centre chooses from. */
@@ -18,9 +18,9 @@ final class SequencesPages {
   static final String PATH = "/centre/sequences";
 
   private final SetPageSupport desk;
-  private final TeachingServices services;
+  private final CurriculumServices services;
 
-  SequencesPages(SetPageSupport desk, TeachingServices services) {
+  SequencesPages(SetPageSupport desk, CurriculumServices services) {
     this.desk = desk;
     this.services = services;
   }

@@ -1,10 +1,10 @@
 package org.hedgerow.web.curriculum;
 
 import java.util.List;
+import org.hedgerow.curriculum.Sequence;
 import org.hedgerow.lexicon.Lexicon;
 import org.hedgerow.lexicon.StepFigures;
 import org.hedgerow.lexicon.Word;
-import org.hedgerow.reading.Sequence;
 
 /** All sequences with what each step gives in an accent. */
 record SequencesView(int edition, String accent, List<Named> sequences) {

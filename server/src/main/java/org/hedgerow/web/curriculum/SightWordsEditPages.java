@@ -6,15 +6,15 @@ import io.javalin.http.Context;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.hedgerow.curriculum.SightWordSets;
+import org.hedgerow.curriculum.SightWords;
 import org.hedgerow.lexicon.HeldPhonograms;
 import org.hedgerow.lexicon.Lexicon;
 import org.hedgerow.operations.RejectedException;
 import org.hedgerow.operations.StaleUpdateException;
 import org.hedgerow.phonics.Correspondence;
-import org.hedgerow.reading.SightWordSets;
-import org.hedgerow.reading.SightWords;
-import org.hedgerow.review.SightWordsDraft;
-import org.hedgerow.review.TeachingServices;
+import org.hedgerow.review.curriculum.CurriculumServices;
+import org.hedgerow.review.curriculum.SightWordsDraft;
 import org.hedgerow.web.security.Identity;
 
 /** The sets of sight words that a centre chooses from. */
@@ -22,9 +22,9 @@ final class SightWordsEditPages {
   static final String PATH = "/centre/sight-words";
 
   private final SetPageSupport desk;
-  private final TeachingServices services;
+  private final CurriculumServices services;
 
-  SightWordsEditPages(SetPageSupport desk, TeachingServices services) {
+  SightWordsEditPages(SetPageSupport desk, CurriculumServices services) {
     this.desk = desk;
     this.services = services;
   }

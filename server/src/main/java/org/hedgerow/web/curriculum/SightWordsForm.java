@@ -2,7 +2,7 @@ package org.hedgerow.web.curriculum;
 
 import java.util.List;
 import java.util.Map;
-import org.hedgerow.review.SightWordsDraft;
+import org.hedgerow.review.curriculum.SightWordsDraft;
 
 /**
  * A set of sight words to be written.

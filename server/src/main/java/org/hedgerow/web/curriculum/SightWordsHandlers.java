@@ -3,12 +3,12 @@ package org.hedgerow.web.curriculum;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import io.javalin.http.Context;
 import java.util.Optional;
+import org.hedgerow.curriculum.SightWords;
 import org.hedgerow.lexicon.Editions;
 import org.hedgerow.lexicon.Lexicon;
 import org.hedgerow.operations.Actor;
-import org.hedgerow.reading.SightWords;
-import org.hedgerow.review.SightWordsDraft;
-import org.hedgerow.review.TeachingServices;
+import org.hedgerow.review.curriculum.CurriculumServices;
+import org.hedgerow.review.curriculum.SightWordsDraft;
 import org.hedgerow.web.JsonBody;
 import org.hedgerow.web.http.ApiRequest;
 import org.hedgerow.web.security.Identity;
@@ -16,12 +16,12 @@ import org.hedgerow.web.view.NamedSetView;
 
 /** {@code /sight-words/{name}}: the words that a centre teaches whole. */
 final class SightWordsHandlers {
-  private final TeachingServices services;
+  private final CurriculumServices services;
   private final Editions editions;
   private final JsonBody bodies;
   private final SetAnswers answers;
 
-  public SightWordsHandlers(TeachingServices services, Editions editions, ObjectMapper mapper) {
+  public SightWordsHandlers(CurriculumServices services, Editions editions, ObjectMapper mapper) {
     this.services = services;
     this.editions = editions;
     this.bodies = JsonBody.toKeep(mapper);

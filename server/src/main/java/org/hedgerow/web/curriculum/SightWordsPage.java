@@ -2,10 +2,10 @@ package org.hedgerow.web.curriculum;
 
 import java.util.List;
 import java.util.stream.Stream;
+import org.hedgerow.curriculum.SightWords;
 import org.hedgerow.lexicon.HeldPhonograms;
 import org.hedgerow.lexicon.Lexicon;
 import org.hedgerow.phonics.Correspondence;
-import org.hedgerow.reading.SightWords;
 import org.hedgerow.web.page.Choice;
 import org.hedgerow.web.page.ChosenAccents;
 import org.hedgerow.web.page.ListAddress;

@@ -2,8 +2,8 @@ package org.hedgerow.web.curriculum;
 
 import java.util.List;
 import java.util.Map;
+import org.hedgerow.curriculum.SightWords;
 import org.hedgerow.lexicon.Lexicon;
-import org.hedgerow.reading.SightWords;
 import org.hedgerow.web.http.Json;
 import org.hedgerow.web.http.Question;
 import org.hedgerow.web.http.Read;

@@ -4,14 +4,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.hedgerow.curriculum.RuleSet;
+import org.hedgerow.curriculum.Sequence;
+import org.hedgerow.curriculum.SightWords;
 import org.hedgerow.lexicon.Changed;
 import org.hedgerow.lexicon.MaterialChanges;
 import org.hedgerow.lexicon.Picture;
 import org.hedgerow.lexicon.Sentence;
 import org.hedgerow.phonics.Correspondence;
-import org.hedgerow.reading.RuleSet;
-import org.hedgerow.reading.Sequence;
-import org.hedgerow.reading.SightWords;
 import org.hedgerow.reading.Switch;
 import org.hedgerow.web.page.ShownPicture;
 

@@ -7,9 +7,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import org.hedgerow.curriculum.RuleSet;
+import org.hedgerow.curriculum.RuleSets;
 import org.hedgerow.reading.ReadingRules;
-import org.hedgerow.reading.RuleSet;
-import org.hedgerow.reading.RuleSets;
 import org.hedgerow.reading.Switch;
 import org.hedgerow.web.problems.ProblemType;
 

@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
-import org.hedgerow.reading.SightWordSets;
-import org.hedgerow.reading.SightWords;
+import org.hedgerow.curriculum.SightWordSets;
+import org.hedgerow.curriculum.SightWords;
 
 /** Reads which words children know as wholes: the name of a set, or {@code none}. */
 public final class SightWordsReader {

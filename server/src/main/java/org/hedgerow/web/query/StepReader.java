@@ -6,9 +6,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import org.hedgerow.curriculum.Sequence;
 import org.hedgerow.lexicon.Plans;
 import org.hedgerow.phonics.Correspondence;
-import org.hedgerow.reading.Sequence;
 import org.hedgerow.web.problems.ProblemType;
 
 /** Reads steps of sequences: {@code ours:12} is everything taught up to step 12 of ours. */

@@ -1,11 +1,11 @@
 package org.hedgerow.web.view;
 
 import java.util.List;
-import org.hedgerow.reading.RuleSet;
-import org.hedgerow.reading.Sequence;
-import org.hedgerow.reading.SightWords;
-import org.hedgerow.review.RulesDraft;
-import org.hedgerow.review.SequenceDraft;
+import org.hedgerow.curriculum.RuleSet;
+import org.hedgerow.curriculum.Sequence;
+import org.hedgerow.curriculum.SightWords;
+import org.hedgerow.review.curriculum.RulesDraft;
+import org.hedgerow.review.curriculum.SequenceDraft;
 import org.jspecify.annotations.Nullable;
 
 /** The named sets of a centre, as they are sent to be saved and shown where they changed. */

@@ -4,8 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import java.util.Optional;
-import org.hedgerow.reading.SightWordSets;
-import org.hedgerow.reading.SightWords;
+import org.hedgerow.curriculum.SightWordSets;
+import org.hedgerow.curriculum.SightWords;
 import org.hedgerow.web.problems.ProblemType;
 import org.hedgerow.web.query.SightWordsReader;
 import org.hedgerow.web.query.ValidationErrors;

@@ -41,8 +41,8 @@ import org.hedgerow.web.SettableHealth;
 import org.hedgerow.web.WebServer;
 import org.hedgerow.web.contract.Exchange;
 import org.hedgerow.web.contract.OpenApiContract;
+import org.hedgerow.web.curriculum.CurriculumRoutes;
 import org.hedgerow.web.curriculum.SavingRoutes;
-import org.hedgerow.web.curriculum.TeachingRoutes;
 import org.hedgerow.web.docs.DocsRoutes;
 import org.hedgerow.web.page.PageLayout;
 import org.hedgerow.web.people.AccountRoutes;
@@ -122,7 +122,7 @@ public final class PeopleServer implements AutoCloseable {
                 new DocsRoutes(),
                 pages,
                 new PeopleRoutes(accounts, centre, pages.writer(), forms, cookies, clients),
-                new TeachingRoutes(reviews.teaching(), memory, pages.writer(), forms),
+                new CurriculumRoutes(reviews.teaching(), memory, pages.writer(), forms),
                 new ReviewRoutes(reviews, memory::newest, pages.writer(), forms, paces)));
   }
 

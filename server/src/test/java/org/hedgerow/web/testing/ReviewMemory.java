@@ -13,6 +13,7 @@ import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
+import org.hedgerow.curriculum.Curriculum;
 import org.hedgerow.lexicon.Changes;
 import org.hedgerow.lexicon.EditionLog;
 import org.hedgerow.lexicon.Editions;
@@ -22,7 +23,6 @@ import org.hedgerow.lexicon.Sentences;
 import org.hedgerow.lexicon.Word;
 import org.hedgerow.operations.Actor;
 import org.hedgerow.operations.AuditLog;
-import org.hedgerow.reading.Teaching;
 import org.hedgerow.review.BankStore;
 import org.hedgerow.review.Change;
 import org.hedgerow.review.Content;
@@ -30,6 +30,7 @@ import org.hedgerow.review.Contribution;
 import org.hedgerow.review.ContributionQuery;
 import org.hedgerow.review.ContributionState;
 import org.hedgerow.review.ContributionStore;
+import org.hedgerow.review.CurriculumStore;
 import org.hedgerow.review.Decision;
 import org.hedgerow.review.DecisionStore;
 import org.hedgerow.review.NewDecision;
@@ -37,7 +38,6 @@ import org.hedgerow.review.NewPicture;
 import org.hedgerow.review.Person;
 import org.hedgerow.review.ReviewRepository;
 import org.hedgerow.review.ReviewUnitOfWork;
-import org.hedgerow.review.TeachingStore;
 import org.hedgerow.review.Upload;
 import org.hedgerow.review.UploadStore;
 import org.hedgerow.seed.SeededLexicon;
@@ -152,15 +152,15 @@ public final class ReviewMemory implements ReviewRepository, Editions {
     }
 
     @Override
-    public TeachingStore teaching() {
-      return new TeachingStore() {
+    public CurriculumStore teaching() {
+      return new CurriculumStore() {
         @Override
-        public Teaching current() {
+        public Curriculum current() {
           return shelf.changes.teaching().orElseGet(SeededLexicon::teaching);
         }
 
         @Override
-        public int publish(Teaching changed, String summary, Actor by, Instant at) {
+        public int publish(Curriculum changed, String summary, Actor by, Instant at) {
           int edition = newest().edition() + 1;
           shelf.changes =
               shelf.changes.and(

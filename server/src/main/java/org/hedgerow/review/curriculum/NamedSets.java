@@ -1,4 +1,4 @@
-package org.hedgerow.review;
+package org.hedgerow.review.curriculum;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
 

@@ -16,12 +16,12 @@ import org.hedgerow.reading.ReadingRules;
 import org.hedgerow.reading.Switch;
 
 /** How reading rules, the steps of sequences and sight words stand in their tables. */
-final class TeachingJson {
+final class CurriculumJson {
   private static final ObjectMapper JSON = new ObjectMapper();
 
   private final Map<String, Correspondence> values;
 
-  TeachingJson(Catalogue catalogue) {
+  CurriculumJson(Catalogue catalogue) {
     this.values =
         catalogue.correspondences().stream()
             .filter(Correspondence::isTaught)

@@ -1,21 +1,22 @@
-package org.hedgerow.review;
+package org.hedgerow.review.curriculum;
 
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.hedgerow.curriculum.Curriculum;
+import org.hedgerow.curriculum.SightWords;
 import org.hedgerow.operations.Actor;
 import org.hedgerow.operations.FieldError;
 import org.hedgerow.operations.NotFoundException;
 import org.hedgerow.operations.RejectedException;
-import org.hedgerow.reading.SightWords;
-import org.hedgerow.reading.Teaching;
+import org.hedgerow.review.ReviewContext;
 
 /** Takes a named set of sight words out of the choice, in a new edition; older ones keep it. */
 public final class WithdrawSightWords {
-  private final TeachingContext desk;
+  private final ChangeCurriculum desk;
 
   WithdrawSightWords(ReviewContext context) {
-    this.desk = new TeachingContext(context);
+    this.desk = new ChangeCurriculum(context);
   }
 
   /**
@@ -27,14 +28,14 @@ public final class WithdrawSightWords {
     return desk.change(actor, seen, present -> edit(present, name));
   }
 
-  private static TeachingContext.Edited edit(Teaching present, String name) {
+  private static ChangeCurriculum.Edited edit(Curriculum present, String name) {
     SightWords set =
         present
             .sightWords()
             .named(name)
             .orElseThrow(() -> new NotFoundException("The set of sight words"));
     requireNotUsual(present, set);
-    return new TeachingContext.Edited(
+    return new ChangeCurriculum.Edited(
         present.withoutSightWords(name),
         SightWordsDraft.mark(Optional.of(set)),
         "sight-words.withdrawn",
@@ -44,7 +45,7 @@ public final class WithdrawSightWords {
         Map.of());
   }
 
-  private static void requireNotUsual(Teaching present, SightWords set) {
+  private static void requireNotUsual(Curriculum present, SightWords set) {
     if (present.sightWords().usual().filter(set::equals).isPresent()) {
       throw new RejectedException(
           List.of(

@@ -1,18 +1,19 @@
-package org.hedgerow.review;
+package org.hedgerow.review.curriculum;
 
 import java.util.Map;
 import java.util.Optional;
+import org.hedgerow.curriculum.Curriculum;
+import org.hedgerow.curriculum.Sequence;
 import org.hedgerow.operations.Actor;
 import org.hedgerow.operations.NotFoundException;
-import org.hedgerow.reading.Sequence;
-import org.hedgerow.reading.Teaching;
+import org.hedgerow.review.ReviewContext;
 
 /** Takes an order of teaching out of the choice, in a new edition; older ones keep it. */
 public final class WithdrawSequence {
-  private final TeachingContext desk;
+  private final ChangeCurriculum desk;
 
   WithdrawSequence(ReviewContext context) {
-    this.desk = new TeachingContext(context);
+    this.desk = new ChangeCurriculum(context);
   }
 
   /**
@@ -23,10 +24,10 @@ public final class WithdrawSequence {
     return desk.change(actor, seen, present -> edit(present, name));
   }
 
-  private static TeachingContext.Edited edit(Teaching present, String name) {
+  private static ChangeCurriculum.Edited edit(Curriculum present, String name) {
     Sequence sequence =
         present.sequence(name).orElseThrow(() -> new NotFoundException("The order of teaching"));
-    return new TeachingContext.Edited(
+    return new ChangeCurriculum.Edited(
         present.withoutSequence(name),
         SequenceDraft.mark(Optional.of(sequence)),
         "sequence.withdrawn",

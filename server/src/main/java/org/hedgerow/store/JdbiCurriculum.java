@@ -3,31 +3,31 @@ package org.hedgerow.store;
 import java.time.Instant;
 import java.util.List;
 import java.util.OptionalInt;
+import org.hedgerow.curriculum.Curriculum;
+import org.hedgerow.curriculum.RuleSet;
+import org.hedgerow.curriculum.Sequence;
+import org.hedgerow.curriculum.SightWordSets;
+import org.hedgerow.curriculum.SightWords;
 import org.hedgerow.operations.Account;
 import org.hedgerow.operations.Actor;
 import org.hedgerow.phonics.AccentCatalogue;
-import org.hedgerow.reading.RuleSet;
-import org.hedgerow.reading.Sequence;
-import org.hedgerow.reading.SightWordSets;
-import org.hedgerow.reading.SightWords;
-import org.hedgerow.reading.Teaching;
-import org.hedgerow.review.TeachingStore;
+import org.hedgerow.review.CurriculumStore;
 import org.jdbi.v3.core.Handle;
 
 /** Rules, sequences and sight words as somebody's transaction sees and changes them. */
-record JdbiTeaching(Handle handle, List<AccentCatalogue> accents) implements TeachingStore {
-  private TeachingWriter writer() {
-    return new TeachingWriter(handle, accents.get(0).catalogue());
+record JdbiCurriculum(Handle handle, List<AccentCatalogue> accents) implements CurriculumStore {
+  private CurriculumWriter writer() {
+    return new CurriculumWriter(handle, accents.get(0).catalogue());
   }
 
   @Override
-  public Teaching current() {
+  public Curriculum current() {
     return writer().current();
   }
 
   @Override
-  public int publish(Teaching changed, String summary, Actor by, Instant at) {
-    Teaching before = current();
+  public int publish(Curriculum changed, String summary, Actor by, Instant at) {
+    Curriculum before = current();
     int edition =
         new EditionWriter(handle, accents)
             .publish(
@@ -41,7 +41,7 @@ record JdbiTeaching(Handle handle, List<AccentCatalogue> accents) implements Tea
     return edition;
   }
 
-  private void publishRules(Teaching before, Teaching after, int edition) {
+  private void publishRules(Curriculum before, Curriculum after, int edition) {
     for (RuleSet set : after.rules().all()) {
       if (!before.rules().all().contains(set)) {
         writer().replace(set, edition);
@@ -54,7 +54,7 @@ record JdbiTeaching(Handle handle, List<AccentCatalogue> accents) implements Tea
     }
   }
 
-  private void publishSequences(Teaching before, Teaching after, int edition) {
+  private void publishSequences(Curriculum before, Curriculum after, int edition) {
     for (Sequence sequence : after.sequences()) {
       if (!before.sequences().contains(sequence)) {
         writer().replace(sequence, edition);

@@ -3,29 +3,29 @@ package org.hedgerow.web.curriculum;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import io.javalin.http.Context;
 import java.util.Optional;
+import org.hedgerow.curriculum.RuleSet;
+import org.hedgerow.curriculum.Sequence;
 import org.hedgerow.lexicon.Editions;
 import org.hedgerow.lexicon.Lexicon;
 import org.hedgerow.operations.Actor;
-import org.hedgerow.reading.RuleSet;
-import org.hedgerow.reading.Sequence;
-import org.hedgerow.review.RulesDraft;
-import org.hedgerow.review.SequenceDraft;
-import org.hedgerow.review.TeachingServices;
+import org.hedgerow.review.curriculum.CurriculumServices;
+import org.hedgerow.review.curriculum.RulesDraft;
+import org.hedgerow.review.curriculum.SequenceDraft;
 import org.hedgerow.web.JsonBody;
 import org.hedgerow.web.http.ApiRequest;
 import org.hedgerow.web.security.Identity;
 import org.hedgerow.web.view.NamedSetView;
 
 /** {@code /rules/{name}} and {@code /sequences/{name}}: what a centre chooses from. */
-final class TeachingHandlers {
+final class NamedSetHandlers {
   private static final String NAME = "name";
 
-  private final TeachingServices services;
+  private final CurriculumServices services;
   private final Editions editions;
   private final JsonBody bodies;
   private final SetAnswers answers;
 
-  public TeachingHandlers(TeachingServices services, Editions editions, ObjectMapper mapper) {
+  public NamedSetHandlers(CurriculumServices services, Editions editions, ObjectMapper mapper) {
     this.services = services;
     this.editions = editions;
     this.bodies = JsonBody.toKeep(mapper);

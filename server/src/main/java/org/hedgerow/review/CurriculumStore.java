@@ -1,13 +1,13 @@
 package org.hedgerow.review;
 
 import java.time.Instant;
+import org.hedgerow.curriculum.Curriculum;
 import org.hedgerow.operations.Actor;
-import org.hedgerow.reading.Teaching;
 
 /** The named sets of reading rules, the sequences and the sight words, within a transaction. */
-public interface TeachingStore {
+public interface CurriculumStore {
   /** As they stand; to be asked for after {@link BankStore#lock}. */
-  Teaching current();
+  Curriculum current();
 
   /**
    * Makes the next edition, in which they stand so.
@@ -15,5 +15,5 @@ public interface TeachingStore {
    * @param summary for people
    * @return its number
    */
-  int publish(Teaching changed, String summary, Actor by, Instant at);
+  int publish(Curriculum changed, String summary, Actor by, Instant at);
 }

@@ -1,21 +1,22 @@
-package org.hedgerow.review;
+package org.hedgerow.review.curriculum;
 
 import java.util.Map;
 import java.util.Optional;
+import org.hedgerow.curriculum.Curriculum;
+import org.hedgerow.curriculum.Sequence;
 import org.hedgerow.operations.Actor;
 import org.hedgerow.operations.RejectedException;
 import org.hedgerow.phonics.Catalogue;
-import org.hedgerow.reading.Sequence;
-import org.hedgerow.reading.Teaching;
+import org.hedgerow.review.ReviewContext;
 
 /** Makes or changes an order of teaching, in a new edition. */
 public final class SaveSequence {
-  private final TeachingContext desk;
+  private final ChangeCurriculum desk;
   private final ReviewContext context;
 
   SaveSequence(ReviewContext context) {
     this.context = context;
-    this.desk = new TeachingContext(context);
+    this.desk = new ChangeCurriculum(context);
   }
 
   /**
@@ -30,9 +31,9 @@ public final class SaveSequence {
     return desk.change(actor, seen, present -> edit(present, draft.sequence(catalogue)));
   }
 
-  private static TeachingContext.Edited edit(Teaching present, Sequence sequence) {
+  private static ChangeCurriculum.Edited edit(Curriculum present, Sequence sequence) {
     Optional<Sequence> before = present.sequence(sequence.name());
-    return new TeachingContext.Edited(
+    return new ChangeCurriculum.Edited(
         present.with(sequence),
         SequenceDraft.mark(before),
         "sequence.saved",

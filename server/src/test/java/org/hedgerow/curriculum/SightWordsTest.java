@@ -1,4 +1,4 @@
-package org.hedgerow.reading;
+package org.hedgerow.curriculum;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
@@ -45,7 +45,7 @@ class SightWordsTest {
 
   @Test
   void aSetThatChangesKeepsItsPlaceAndOthersAreLeftAlone() {
-    Teaching two = Teaching.NONE.with(MORE).with(FEW);
+    Curriculum two = Curriculum.NONE.with(MORE).with(FEW);
     SightWords other = set("more", "was");
     assertThat(two.with(other).sightWords().all()).containsExactly(other, FEW);
     assertThat(two.withoutSightWords("more").sightWords().all()).containsExactly(FEW);

@@ -1,19 +1,20 @@
-package org.hedgerow.review;
+package org.hedgerow.review.curriculum;
 
 import java.util.Map;
 import java.util.Optional;
+import org.hedgerow.curriculum.Curriculum;
 import org.hedgerow.operations.Actor;
 import org.hedgerow.operations.AuditEntry;
 import org.hedgerow.operations.Role;
 import org.hedgerow.operations.StaleUpdateException;
-import org.hedgerow.reading.Teaching;
+import org.hedgerow.review.ReviewContext;
 
 /** What all changes of rules, sequences and sight words have in common. */
-final class TeachingContext {
+final class ChangeCurriculum {
   /** What becomes of them. */
   @FunctionalInterface
   interface Edit {
-    Edited apply(Teaching present);
+    Edited apply(Curriculum present);
   }
 
   /**
@@ -25,7 +26,7 @@ final class TeachingContext {
    * @param summary for people
    */
   record Edited(
-      Teaching teaching,
+      Curriculum teaching,
       String mark,
       String action,
       String subject,
@@ -35,7 +36,7 @@ final class TeachingContext {
 
   private final ReviewContext context;
 
-  TeachingContext(ReviewContext context) {
+  ChangeCurriculum(ReviewContext context) {
     this.context = context;
   }
 

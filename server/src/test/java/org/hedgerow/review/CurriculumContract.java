@@ -6,6 +6,10 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import org.hedgerow.curriculum.Curriculum;
+import org.hedgerow.curriculum.RuleSet;
+import org.hedgerow.curriculum.Sequence;
+import org.hedgerow.curriculum.SightWords;
 import org.hedgerow.operations.Actor;
 import org.hedgerow.operations.FieldError;
 import org.hedgerow.operations.NotAllowedException;
@@ -13,18 +17,18 @@ import org.hedgerow.operations.NotFoundException;
 import org.hedgerow.operations.RejectedException;
 import org.hedgerow.operations.Role;
 import org.hedgerow.operations.StaleUpdateException;
-import org.hedgerow.reading.RuleSet;
-import org.hedgerow.reading.Sequence;
-import org.hedgerow.reading.SightWords;
 import org.hedgerow.reading.Switch;
-import org.hedgerow.reading.Teaching;
+import org.hedgerow.review.curriculum.CurriculumServices;
+import org.hedgerow.review.curriculum.RulesDraft;
+import org.hedgerow.review.curriculum.SequenceDraft;
+import org.hedgerow.review.curriculum.SightWordsDraft;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** Reading rules, orders of teaching and sight words, changed by administrators. */
-public abstract class TeachingContract extends ReviewContract {
+public abstract class CurriculumContract extends ReviewContract {
   private static final RulesDraft PLAIN =
       new RulesDraft("plain", "Plain words — כללים", "No doubled letters.", List.of("x"));
   private static final SequenceDraft SHORT =
@@ -41,11 +45,11 @@ public abstract class TeachingContract extends ReviewContract {
     administrator = Actor.of(records.account("ada", "Ada", Role.ADMINISTRATOR));
   }
 
-  private TeachingServices teaching() {
+  private CurriculumServices teaching() {
     return services.teaching();
   }
 
-  private Teaching present() {
+  private Curriculum present() {
     return records.book().inTransaction(unit -> unit.teaching().current());
   }
 

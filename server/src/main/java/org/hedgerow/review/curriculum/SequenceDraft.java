@@ -1,4 +1,4 @@
-package org.hedgerow.review;
+package org.hedgerow.review.curriculum;
 
 import static java.util.stream.Collectors.joining;
 
@@ -9,11 +9,12 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.hedgerow.curriculum.Sequence;
 import org.hedgerow.lexicon.Plans;
 import org.hedgerow.operations.FieldError;
 import org.hedgerow.phonics.Catalogue;
 import org.hedgerow.phonics.Correspondence;
-import org.hedgerow.reading.Sequence;
+import org.hedgerow.review.Given;
 import org.jspecify.annotations.Nullable;
 
 /**

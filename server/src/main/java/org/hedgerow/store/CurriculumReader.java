@@ -5,17 +5,17 @@ import static java.util.stream.Collectors.joining;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.hedgerow.curriculum.Curriculum;
+import org.hedgerow.curriculum.RuleSet;
+import org.hedgerow.curriculum.RuleSets;
+import org.hedgerow.curriculum.Sequence;
+import org.hedgerow.curriculum.SightWordSets;
+import org.hedgerow.curriculum.SightWords;
 import org.hedgerow.phonics.Catalogue;
-import org.hedgerow.reading.RuleSet;
-import org.hedgerow.reading.RuleSets;
-import org.hedgerow.reading.Sequence;
-import org.hedgerow.reading.SightWordSets;
-import org.hedgerow.reading.SightWords;
-import org.hedgerow.reading.Teaching;
 import org.jdbi.v3.core.Handle;
 
 /** Reads the sets of rules, the sequences and the sight words of an edition. */
-final class TeachingReader {
+final class CurriculumReader {
   private static final String STANDING =
       """
        where since_edition <= :edition and (until_edition is null or until_edition > :edition)
@@ -35,21 +35,21 @@ final class TeachingReader {
   private record Row(String name, String title, String note, String content) {}
 
   private final Handle handle;
-  private final TeachingJson json;
+  private final CurriculumJson json;
 
-  TeachingReader(Handle handle, Catalogue catalogue) {
+  CurriculumReader(Handle handle, Catalogue catalogue) {
     this.handle = handle;
-    this.json = new TeachingJson(catalogue);
+    this.json = new CurriculumJson(catalogue);
   }
 
   /** As it stands in an edition. */
-  Teaching at(int edition) {
+  Curriculum at(int edition) {
     List<RuleSet> rules = rows("rule_sets", "switches", edition).stream().map(this::rules).toList();
     List<Sequence> sequences =
         rows("sequences", "steps", edition).stream().map(this::sequence).toList();
     List<SightWords> sightWords =
-        rows("sight_words", "words", edition).stream().map(TeachingReader::sightWords).toList();
-    return new Teaching(
+        rows("sight_words", "words", edition).stream().map(CurriculumReader::sightWords).toList();
+    return new Curriculum(
         rules.isEmpty() ? RuleSets.DEFAULT_ONLY : new RuleSets(rules),
         sequences,
         new SightWordSets(sightWords));
@@ -66,7 +66,7 @@ final class TeachingReader {
   }
 
   private RuleSet rules(Row row) {
-    return new RuleSet(row.name, row.title, TeachingJson.rules(row.content), row.note);
+    return new RuleSet(row.name, row.title, CurriculumJson.rules(row.content), row.note);
   }
 
   private Sequence sequence(Row row) {
@@ -74,11 +74,11 @@ final class TeachingReader {
   }
 
   private static SightWords sightWords(Row row) {
-    return new SightWords(row.name, row.title, TeachingJson.words(row.content), row.note);
+    return new SightWords(row.name, row.title, CurriculumJson.words(row.content), row.note);
   }
 
   /** As it stands in an edition, if anything was changed after another; else empty. */
-  Optional<Teaching> changed(int after, int edition) {
+  Optional<Curriculum> changed(int after, int edition) {
     return isChanged(after, edition) ? Optional.of(at(edition)) : Optional.empty();
   }
 

@@ -1,20 +1,21 @@
-package org.hedgerow.review;
+package org.hedgerow.review.curriculum;
 
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.hedgerow.curriculum.Curriculum;
+import org.hedgerow.curriculum.RuleSet;
 import org.hedgerow.operations.Actor;
 import org.hedgerow.operations.FieldError;
 import org.hedgerow.operations.RejectedException;
-import org.hedgerow.reading.RuleSet;
-import org.hedgerow.reading.Teaching;
+import org.hedgerow.review.ReviewContext;
 
 /** Makes or changes a named set of reading rules, in a new edition. */
 public final class SaveRules {
-  private final TeachingContext desk;
+  private final ChangeCurriculum desk;
 
   SaveRules(ReviewContext context) {
-    this.desk = new TeachingContext(context);
+    this.desk = new ChangeCurriculum(context);
   }
 
   /**
@@ -28,10 +29,10 @@ public final class SaveRules {
     return desk.change(actor, seen, present -> edit(present, draft.set()));
   }
 
-  private static TeachingContext.Edited edit(Teaching present, RuleSet set) {
+  private static ChangeCurriculum.Edited edit(Curriculum present, RuleSet set) {
     requireNotUsual(present, set.name());
     Optional<RuleSet> before = present.rules().named(set.name());
-    return new TeachingContext.Edited(
+    return new ChangeCurriculum.Edited(
         present.with(set),
         RulesDraft.mark(before),
         "rules.saved",
@@ -41,7 +42,7 @@ public final class SaveRules {
         record(set));
   }
 
-  static void requireNotUsual(Teaching present, String name) {
+  static void requireNotUsual(Curriculum present, String name) {
     if (present.rules().all().get(0).name().equals(name)) {
       throw new RejectedException(
           List.of(

@@ -1,18 +1,19 @@
-package org.hedgerow.review;
+package org.hedgerow.review.curriculum;
 
 import java.util.Map;
 import java.util.Optional;
+import org.hedgerow.curriculum.Curriculum;
+import org.hedgerow.curriculum.RuleSet;
 import org.hedgerow.operations.Actor;
 import org.hedgerow.operations.NotFoundException;
-import org.hedgerow.reading.RuleSet;
-import org.hedgerow.reading.Teaching;
+import org.hedgerow.review.ReviewContext;
 
 /** Takes a named set of reading rules out of the choice, in a new edition; older ones keep it. */
 public final class WithdrawRules {
-  private final TeachingContext desk;
+  private final ChangeCurriculum desk;
 
   WithdrawRules(ReviewContext context) {
-    this.desk = new TeachingContext(context);
+    this.desk = new ChangeCurriculum(context);
   }
 
   /**
@@ -23,11 +24,11 @@ public final class WithdrawRules {
     return desk.change(actor, seen, present -> edit(present, name));
   }
 
-  private static TeachingContext.Edited edit(Teaching present, String name) {
+  private static ChangeCurriculum.Edited edit(Curriculum present, String name) {
     SaveRules.requireNotUsual(present, name);
     RuleSet set =
         present.rules().named(name).orElseThrow(() -> new NotFoundException("The set of rules"));
-    return new TeachingContext.Edited(
+    return new ChangeCurriculum.Edited(
         present.withoutRules(name),
         RulesDraft.mark(Optional.of(set)),
         "rules.withdrawn",

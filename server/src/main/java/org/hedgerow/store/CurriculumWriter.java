@@ -1,13 +1,13 @@
 package org.hedgerow.store;
 
 import java.util.List;
+import org.hedgerow.curriculum.Curriculum;
+import org.hedgerow.curriculum.RuleSet;
+import org.hedgerow.curriculum.Sequence;
+import org.hedgerow.curriculum.SightWordSets;
+import org.hedgerow.curriculum.SightWords;
 import org.hedgerow.lexicon.Plans;
 import org.hedgerow.phonics.Catalogue;
-import org.hedgerow.reading.RuleSet;
-import org.hedgerow.reading.Sequence;
-import org.hedgerow.reading.SightWordSets;
-import org.hedgerow.reading.SightWords;
-import org.hedgerow.reading.Teaching;
 import org.jdbi.v3.core.Handle;
 
 /**
@@ -15,7 +15,7 @@ import org.jdbi.v3.core.Handle;
  * EditionWriter#publish publishes} an edition. What wouldn't fit together is refused, and the
  * transaction has to end.
  */
-final class TeachingWriter {
+final class CurriculumWriter {
   private static final String RULES = "rule_sets";
   private static final String SEQUENCES = "sequences";
   private static final String SIGHT_WORDS = "sight_words";
@@ -26,13 +26,13 @@ final class TeachingWriter {
   /**
    * @param catalogue of any edition: all have the same
    */
-  TeachingWriter(Handle handle, Catalogue catalogue) {
+  CurriculumWriter(Handle handle, Catalogue catalogue) {
     this.handle = handle;
     this.catalogue = catalogue;
   }
 
   /** What the first edition offers. */
-  void writeFirst(Teaching teaching) {
+  void writeFirst(Curriculum teaching) {
     teaching.rules().all().forEach(set -> write(set, FirstEdition.FIRST));
     teaching.sequences().forEach(sequence -> write(sequence, FirstEdition.FIRST));
     writeFirst(teaching.sightWords());
@@ -44,8 +44,8 @@ final class TeachingWriter {
   }
 
   /** As it stands, changes of this transaction among them. */
-  Teaching current() {
-    return new TeachingReader(handle, catalogue).at(Integer.MAX_VALUE);
+  Curriculum current() {
+    return new CurriculumReader(handle, catalogue).at(Integer.MAX_VALUE);
   }
 
   /**
@@ -64,7 +64,7 @@ final class TeachingWriter {
     write(
         RULES + " (name, place, title, note, since_edition, switches)",
         List.of(set.name(), place, set.title(), set.note(), edition),
-        TeachingJson.switches(set.rules()));
+        CurriculumJson.switches(set.rules()));
   }
 
   /**
@@ -85,7 +85,7 @@ final class TeachingWriter {
     write(
         SEQUENCES + " (name, place, title, note, since_edition, steps)",
         List.of(sequence.name(), place, sequence.title(), sequence.note(), edition),
-        TeachingJson.steps(sequence.steps()));
+        CurriculumJson.steps(sequence.steps()));
   }
 
   /**
@@ -99,7 +99,7 @@ final class TeachingWriter {
     write(
         SIGHT_WORDS + " (name, place, title, note, since_edition, words)",
         List.of(set.name(), place, set.title(), set.note(), edition),
-        TeachingJson.words(set.words()));
+        CurriculumJson.words(set.words()));
   }
 
   private void write(String target, List<Object> values, String json) {

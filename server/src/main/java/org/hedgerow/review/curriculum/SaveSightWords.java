@@ -1,21 +1,22 @@
-package org.hedgerow.review;
+package org.hedgerow.review.curriculum;
 
 import java.util.Map;
 import java.util.Optional;
+import org.hedgerow.curriculum.Curriculum;
+import org.hedgerow.curriculum.SightWords;
 import org.hedgerow.operations.Actor;
 import org.hedgerow.operations.RejectedException;
-import org.hedgerow.reading.SightWords;
-import org.hedgerow.reading.Teaching;
+import org.hedgerow.review.ReviewContext;
 
 /**
  * Makes or changes a named set of sight words, in a new edition. The one that counts where nothing
  * is chosen may be changed like any other: a centre's own words are to count.
  */
 public final class SaveSightWords {
-  private final TeachingContext desk;
+  private final ChangeCurriculum desk;
 
   SaveSightWords(ReviewContext context) {
-    this.desk = new TeachingContext(context);
+    this.desk = new ChangeCurriculum(context);
   }
 
   /**
@@ -29,9 +30,9 @@ public final class SaveSightWords {
     return desk.change(actor, seen, present -> edit(present, draft.set()));
   }
 
-  private static TeachingContext.Edited edit(Teaching present, SightWords set) {
+  private static ChangeCurriculum.Edited edit(Curriculum present, SightWords set) {
     Optional<SightWords> before = present.sightWords().named(set.name());
-    return new TeachingContext.Edited(
+    return new ChangeCurriculum.Edited(
         present.with(set),
         SightWordsDraft.mark(before),
         "sight-words.saved",

@@ -1,7 +1,8 @@
-package org.hedgerow.reading;
+package org.hedgerow.curriculum;
 
 import java.util.List;
 import java.util.Optional;
+import org.hedgerow.reading.ReadingRules;
 
 /** The named sets of reading rules, the usual one first. */
 public record RuleSets(List<RuleSet> all) {

@@ -1,12 +1,13 @@
-package org.hedgerow.review;
+package org.hedgerow.review.curriculum;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.hedgerow.curriculum.RuleSet;
 import org.hedgerow.operations.FieldError;
 import org.hedgerow.reading.ReadingRules;
-import org.hedgerow.reading.RuleSet;
 import org.hedgerow.reading.Switch;
+import org.hedgerow.review.Given;
 import org.jspecify.annotations.Nullable;
 
 /**

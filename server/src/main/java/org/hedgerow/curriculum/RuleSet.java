@@ -1,6 +1,8 @@
-package org.hedgerow.reading;
+package org.hedgerow.curriculum;
 
 import static java.util.Objects.requireNonNull;
+
+import org.hedgerow.reading.ReadingRules;
 
 /**
  * Reading rules with a name, for centres that don't want to choose switch by switch.

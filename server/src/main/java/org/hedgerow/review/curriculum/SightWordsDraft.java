@@ -1,13 +1,14 @@
-package org.hedgerow.review;
+package org.hedgerow.review.curriculum;
 
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import org.hedgerow.curriculum.SightWordSets;
+import org.hedgerow.curriculum.SightWords;
 import org.hedgerow.operations.FieldError;
-import org.hedgerow.reading.SightWordSets;
-import org.hedgerow.reading.SightWords;
+import org.hedgerow.review.Given;
 import org.jspecify.annotations.Nullable;
 
 /**

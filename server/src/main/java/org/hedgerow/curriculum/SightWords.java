@@ -1,4 +1,4 @@
-package org.hedgerow.reading;
+package org.hedgerow.curriculum;
 
 import java.util.HashSet;
 import java.util.List;

@@ -5,16 +5,16 @@ import java.util.List;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.hedgerow.curriculum.Curriculum;
+import org.hedgerow.curriculum.RuleSet;
+import org.hedgerow.curriculum.RuleSets;
+import org.hedgerow.curriculum.Sequence;
+import org.hedgerow.curriculum.SightWordSets;
+import org.hedgerow.curriculum.SightWords;
 import org.hedgerow.phonics.Catalogue;
 import org.hedgerow.phonics.Correspondence;
 import org.hedgerow.reading.ReadingRules;
-import org.hedgerow.reading.RuleSet;
-import org.hedgerow.reading.RuleSets;
-import org.hedgerow.reading.Sequence;
-import org.hedgerow.reading.SightWordSets;
-import org.hedgerow.reading.SightWords;
 import org.hedgerow.reading.Switch;
-import org.hedgerow.reading.Teaching;
 import org.hedgerow.seedlexicon.RuleSetRow;
 import org.hedgerow.seedlexicon.SeedLexicon;
 import org.hedgerow.seedlexicon.SequenceRow;
@@ -26,16 +26,16 @@ import org.hedgerow.seedlexicon.StepRow;
  * The named reading rules, the sequences and the sight words of the seed lexicon. A row that makes
  * no sense fails with an {@link IllegalArgumentException} that names it.
  */
-public final class SeedTeaching {
+public final class SeedCurriculum {
 
   private static final Pattern VALUE = Pattern.compile("([a-z]+(?:-e)?)([0-9]*)");
 
-  private SeedTeaching() {}
+  private SeedCurriculum() {}
 
-  public static Teaching read(SeedLexicon seed, Catalogue catalogue) {
+  public static Curriculum read(SeedLexicon seed, Catalogue catalogue) {
     List<StepRow> steps = seed.sequenceSteps();
-    return new Teaching(
-        new RuleSets(seed.ruleSets().stream().map(SeedTeaching::ruleSet).toList()),
+    return new Curriculum(
+        new RuleSets(seed.ruleSets().stream().map(SeedCurriculum::ruleSet).toList()),
         seed.sequences().stream().map(row -> sequence(row, steps, catalogue)).toList(),
         sightWords(seed));
   }

@@ -7,22 +7,22 @@ import java.time.Instant;
 import java.util.List;
 import java.util.OptionalInt;
 import java.util.function.ObjIntConsumer;
+import org.hedgerow.curriculum.Curriculum;
+import org.hedgerow.curriculum.RuleSet;
+import org.hedgerow.curriculum.Sequence;
+import org.hedgerow.curriculum.SightWords;
 import org.hedgerow.lexicon.Lexicon;
 import org.hedgerow.phonics.Catalogue;
 import org.hedgerow.phonics.Correspondence;
 import org.hedgerow.reading.ReadingRules;
-import org.hedgerow.reading.RuleSet;
-import org.hedgerow.reading.Sequence;
-import org.hedgerow.reading.SightWords;
 import org.hedgerow.reading.Switch;
-import org.hedgerow.reading.Teaching;
 import org.hedgerow.seed.SeededLexicon;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
 /** Sets of rules, sequences and sight words, edition by edition. */
-class TeachingIT {
+class CurriculumIT {
   private static final FirstEdition FIRST = SeededEdition.of("boat", "ship");
   private static final Catalogue CATALOGUE = FIRST.accents().get(0).catalogue();
   private static final ReadingRules NO_CK = ReadingRules.DEFAULT.with(Switch.CK, false);
@@ -47,7 +47,7 @@ class TeachingIT {
     database.close();
   }
 
-  private int publish(ObjIntConsumer<TeachingWriter> changes) {
+  private int publish(ObjIntConsumer<CurriculumWriter> changes) {
     int number =
         database
             .bank()
@@ -58,7 +58,7 @@ class TeachingIT {
                       new EditionWriter(handle, FIRST.accents())
                           .publish(
                               "A test.", OptionalInt.empty(), OptionalInt.empty(), Instant.EPOCH);
-                  changes.accept(new TeachingWriter(handle, CATALOGUE), edition);
+                  changes.accept(new CurriculumWriter(handle, CATALOGUE), edition);
                   return edition;
                 });
     editions.catchUp(number);
@@ -76,7 +76,7 @@ class TeachingIT {
 
   @Test
   void readsWhatTheSeedOffers() {
-    Teaching seeded = SeededLexicon.teaching();
+    Curriculum seeded = SeededLexicon.teaching();
     assertThat(editions.newest().plans().rules()).isEqualTo(seeded.rules());
     assertThat(sequences(editions.newest()))
         .startsWith(seeded.sequences().toArray(Sequence[]::new));
@@ -169,7 +169,7 @@ class TeachingIT {
         .bank()
         .jdbi()
         .useHandle(handle -> handle.execute("truncate rule_sets, sequences, sight_words"));
-    assertThat(new EditionReader(database.bank()).first().teaching()).isEqualTo(Teaching.NONE);
+    assertThat(new EditionReader(database.bank()).first().teaching()).isEqualTo(Curriculum.NONE);
     BankFiller filler = new BankFiller(database.bank());
     filler.addTeaching(catalogue -> SeededLexicon.teaching());
     filler.addTeaching(
@@ -195,7 +195,7 @@ class TeachingIT {
         () -> {
           throw new AssertionError("asked for again");
         });
-    Teaching first = new EditionReader(database.bank()).first().teaching();
+    Curriculum first = new EditionReader(database.bank()).first().teaching();
     assertThat(first.sightWords()).isEqualTo(SeededLexicon.teaching().sightWords());
     try (LiveEditions newest = open()) {
       assertThat(newest.newest().plans().rules().names()).contains("ours");

@@ -3,20 +3,20 @@ package org.hedgerow.web.curriculum;
 import static org.hedgerow.operations.Role.ADMINISTRATOR;
 
 import org.hedgerow.lexicon.Editions;
-import org.hedgerow.review.TeachingServices;
+import org.hedgerow.review.curriculum.CurriculumServices;
 import org.hedgerow.web.RouteGroup;
 import org.hedgerow.web.Routes;
 import org.hedgerow.web.page.PageWriter;
 import org.hedgerow.web.security.FormTokens;
 
 /** The table of routes about reading rules, orders of teaching and sight words. */
-public final class TeachingRoutes implements RouteGroup {
+public final class CurriculumRoutes implements RouteGroup {
   private final RulesPages rules;
   private final SequencesPages sequences;
   private final SightWordsEditPages sightWords;
 
-  public TeachingRoutes(
-      TeachingServices services, Editions editions, PageWriter writer, FormTokens forms) {
+  public CurriculumRoutes(
+      CurriculumServices services, Editions editions, PageWriter writer, FormTokens forms) {
     SetPageSupport desk = new SetPageSupport(editions, writer, forms);
     this.rules = new RulesPages(desk, services);
     this.sequences = new SequencesPages(desk, services);

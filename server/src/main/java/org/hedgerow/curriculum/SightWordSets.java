@@ -1,4 +1,4 @@
-package org.hedgerow.reading;
+package org.hedgerow.curriculum;
 
 import java.util.List;
 import java.util.Optional;

@@ -26,7 +26,7 @@ final class SeedTask implements BankTask {
 
   /** What the seed makes, before its words are aligned. */
   private record Seed(
-      List<AccentCatalogue> accents, SeedWords words, Curriculum teaching, Sentences sentences) {
+      List<AccentCatalogue> accents, SeedWords words, Curriculum curriculum, Sentences sentences) {
     static Seed of(SeedLexicon lexicon) {
       List<AccentCatalogue> accents = SeedCatalogue.weighted(lexicon);
       return new Seed(
@@ -41,7 +41,7 @@ final class SeedTask implements BankTask {
           SeedWords.FIRST_EDITION,
           accents,
           words.words(word -> progress.step()),
-          teaching,
+          curriculum,
           sentences);
     }
 
@@ -78,7 +78,7 @@ final class SeedTask implements BankTask {
         new BankFiller(
             bank, () -> out.println("Another Hedgerow is filling the word bank; waiting for it."));
     boolean filled = filler.isEmpty() && fill(filler, out);
-    filler.addTeaching(catalogue -> SeedCurriculum.read(source.get(), catalogue));
+    filler.addCurriculum(catalogue -> SeedCurriculum.read(source.get(), catalogue));
     filler.addSightWords(() -> SeedCurriculum.sightWords(source.get()));
     return filled;
   }

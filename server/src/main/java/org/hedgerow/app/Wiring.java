@@ -15,6 +15,7 @@ import org.hedgerow.lexicon.Editions;
 import org.hedgerow.lexicon.Lexicon;
 import org.hedgerow.pictures.PictureIntake;
 import org.hedgerow.review.ReviewServices;
+import org.hedgerow.review.curriculum.ChangeCurriculum;
 import org.hedgerow.seed.SeedKnowledge;
 import org.hedgerow.seedlexicon.SeedLexicon;
 import org.hedgerow.sentences.compose.Composer;
@@ -130,13 +131,14 @@ final class Wiring {
             new ApiRoutes(editions, counts, orders, mapper),
             new AccountRoutes(accounts, once, mapper),
             new AdministrationRoutes(accounts, centre, clients, once, mapper),
-            new SavingRoutes(reviews.teaching(), editions, mapper),
+            new SavingRoutes(new ChangeCurriculum(reviews.context()), editions, mapper),
             new ContributionRoutes(
                 reviews, editions::newest, new PictureIntake()::take, paces, once, mapper),
             new DocsRoutes(),
             pages,
             new PeopleRoutes(accounts, centre, pages.writer(), forms, cookies, clients),
-            new CurriculumRoutes(reviews.teaching(), editions, pages.writer(), forms),
+            new CurriculumRoutes(
+                new ChangeCurriculum(reviews.context()), editions, pages.writer(), forms),
             new ReviewRoutes(reviews, editions::newest, pages.writer(), forms, paces)));
   }
 }

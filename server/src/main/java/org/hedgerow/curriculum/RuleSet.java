@@ -11,7 +11,8 @@ import org.hedgerow.reading.ReadingRules;
  * @param title what a teacher calls it
  * @param note for whom it is
  */
-public record RuleSet(String name, String title, ReadingRules rules, String note) {
+public record RuleSet(String name, String title, ReadingRules rules, String note)
+    implements NamedSet {
 
   public RuleSet {
     requireNonNull(rules);

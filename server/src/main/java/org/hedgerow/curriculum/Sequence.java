@@ -14,7 +14,8 @@ import org.hedgerow.phonics.Correspondence;
  * @param note what is special about it
  * @param steps the values that are taught together, step by step
  */
-public record Sequence(String name, String title, String note, List<List<Correspondence>> steps) {
+public record Sequence(String name, String title, String note, List<List<Correspondence>> steps)
+    implements NamedSet {
 
   /**
    * @throws IllegalArgumentException if a value comes in two steps, or a step has none

@@ -13,7 +13,8 @@ import java.util.regex.Pattern;
  * @param words in lower case, each once; a plain apostrophe where there is one
  * @param note for whom they are
  */
-public record SightWords(String name, String title, List<String> words, String note) {
+public record SightWords(String name, String title, List<String> words, String note)
+    implements NamedSet {
 
   private static final Pattern WORD = Pattern.compile("[a-z]+(?:'[a-z]+)*");
 

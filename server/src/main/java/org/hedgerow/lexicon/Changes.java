@@ -18,14 +18,14 @@ import org.hedgerow.curriculum.Curriculum;
  * @param words as they stand now: new ones, and others in place of the first edition's; each
  *     spelling once
  * @param withdrawn spellings of words that stood in an earlier edition and don't stand now
- * @param teaching what centres choose from now, if that was changed
+ * @param curriculum what centres choose from now, if that was changed
  * @param pictures that came, beside those of the first edition
  * @param sentences all there are now, if any came or went: the first edition has none
  */
 public record Changes(
     List<Word> words,
     Set<String> withdrawn,
-    Optional<Curriculum> teaching,
+    Optional<Curriculum> curriculum,
     List<Picture> pictures,
     Optional<Sentences> sentences) {
 
@@ -34,7 +34,7 @@ public record Changes(
   public Changes {
     words = List.copyOf(words);
     withdrawn = Set.copyOf(withdrawn);
-    requireNonNull(teaching);
+    requireNonNull(curriculum);
     pictures = List.copyOf(pictures);
     requireNonNull(sentences);
   }
@@ -53,7 +53,7 @@ public record Changes(
     return new Changes(
         List.copyOf(standing.values()),
         gone(later, standing.keySet()),
-        later.teaching.or(() -> teaching),
+        later.curriculum.or(() -> curriculum),
         Stream.concat(pictures.stream(), later.pictures.stream()).toList(),
         later.sentences.or(() -> sentences));
   }

@@ -105,7 +105,7 @@ public final class Lexicon {
         layers.with(changes.words(), changes.withdrawn()),
         pictures.and(changes.pictures()),
         changes.sentences().orElse(sentences),
-        changes.teaching().map(plans::with).orElse(plans));
+        changes.curriculum().map(plans::with).orElse(plans));
   }
 
   /** The same edition with these sentences. */
@@ -114,8 +114,8 @@ public final class Lexicon {
   }
 
   /** The same edition for centres that choose from these rules and sequences. */
-  public Lexicon with(Curriculum teaching) {
-    return new Lexicon(edition, base, layers, pictures, sentences, plans.with(teaching));
+  public Lexicon with(Curriculum curriculum) {
+    return new Lexicon(edition, base, layers, pictures, sentences, plans.with(curriculum));
   }
 
   /** The reading rules and the sequences to choose from. */

@@ -32,8 +32,8 @@ public record MaterialChanges(
     return new MaterialChanges(
         Changed.between(before.plans().rules().all(), after.plans().rules().all(), RuleSet::name),
         Changed.between(
-            before.plans().teaching().sequences(),
-            after.plans().teaching().sequences(),
+            before.plans().curriculum().sequences(),
+            after.plans().curriculum().sequences(),
             Sequence::name),
         Changed.between(
             before.plans().sightWords().all(), after.plans().sightWords().all(), SightWords::name),

@@ -16,11 +16,11 @@ public final class Plans {
   /** The name of the sequence that is computed from the words. */
   public static final String COMPUTED = DerivedSequence.NAME;
 
-  private final Curriculum teaching;
+  private final Curriculum curriculum;
   private final DerivedSequences ours;
 
-  Plans(Curriculum teaching, DerivedSequences ours) {
-    this.teaching = teaching;
+  Plans(Curriculum curriculum, DerivedSequences ours) {
+    this.curriculum = curriculum;
     this.ours = ours;
   }
 
@@ -28,27 +28,22 @@ public final class Plans {
     return new Plans(other, ours);
   }
 
-  /** What is chosen from, without what is computed. */
-  Curriculum teaching() {
-    return teaching;
-  }
-
-  /** A sequence that somebody wrote, by its name; the computed one is none. */
-  public Optional<Sequence> written(String name) {
-    return teaching.sequence(name);
+  /** What people have written; the computed sequence isn't in it. */
+  public Curriculum curriculum() {
+    return curriculum;
   }
 
   public RuleSets rules() {
-    return teaching.rules();
+    return curriculum.rules();
   }
 
   public SightWordSets sightWords() {
-    return teaching.sightWords();
+    return curriculum.sightWords();
   }
 
   /** All sequences, the computed one last: it depends on the accent. */
   public List<Sequence> sequences(String accent) {
-    List<Sequence> all = new ArrayList<>(teaching.sequences());
+    List<Sequence> all = new ArrayList<>(curriculum.sequences());
     ours.in(accent).ifPresent(all::add);
     return List.copyOf(all);
   }

@@ -5,10 +5,10 @@ import java.util.function.IntConsumer;
 import java.util.function.IntSupplier;
 import java.util.function.Supplier;
 import org.hedgerow.lexicon.Lexicon;
-import org.hedgerow.review.curriculum.CurriculumServices;
 
 /** All that can be done about contributions, put together. */
 public record ReviewServices(
+    ReviewContext context,
     Reviews reviews,
     Queue queue,
     Write write,
@@ -18,8 +18,7 @@ public record ReviewServices(
     RecallSubmission takeBack,
     Discard discard,
     SendPicture sendPicture,
-    Decide decide,
-    CurriculumServices teaching) {
+    Decide decide) {
 
   /**
    * @param newest the newest edition in memory
@@ -34,6 +33,7 @@ public record ReviewServices(
       InstantSource clock) {
     ReviewContext context = new ReviewContext(book, newest, votes, published, clock);
     return new ReviewServices(
+        context,
         new Reviews(context),
         new Queue(context),
         new Write(context),
@@ -43,7 +43,6 @@ public record ReviewServices(
         new RecallSubmission(context),
         new Discard(context),
         new SendPicture(context),
-        new Decide(context),
-        CurriculumServices.of(context));
+        new Decide(context));
   }
 }

@@ -12,7 +12,7 @@ public interface ReviewUnitOfWork {
 
   BankStore bank();
 
-  CurriculumStore teaching();
+  CurriculumStore curriculum();
 
   AuditLog audit();
 }

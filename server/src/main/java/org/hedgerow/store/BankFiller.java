@@ -75,22 +75,22 @@ public final class BankFiller {
    * Gives a bank that was filled before sets of rules and sequences were kept in it those of the
    * first edition.
    *
-   * @param teaching asked for only if it is needed
+   * @param curriculum asked for only if it is needed
    */
-  public void addTeaching(Function<Catalogue, Curriculum> teaching) {
+  public void addCurriculum(Function<Catalogue, Curriculum> curriculum) {
     jdbi.useTransaction(
         handle -> {
           if (lacksTeaching(handle)) {
             handle.execute("lock table editions in share row exclusive mode");
-            addTeaching(handle, teaching);
+            addCurriculum(handle, curriculum);
           }
         });
   }
 
-  private static void addTeaching(Handle handle, Function<Catalogue, Curriculum> teaching) {
+  private static void addCurriculum(Handle handle, Function<Catalogue, Curriculum> curriculum) {
     if (lacksTeaching(handle)) {
       Catalogue catalogue = new CatalogueReader(handle).read().get(0).catalogue();
-      new CurriculumWriter(handle, catalogue).writeFirst(teaching.apply(catalogue));
+      new CurriculumWriter(handle, catalogue).writeFirst(curriculum.apply(catalogue));
     }
   }
 
@@ -156,7 +156,7 @@ public final class BankFiller {
     new CatalogueWriter(handle, edition.accents()).write();
     new WordWriter(handle, edition.accents()).writeFirst(edition, step);
     new CurriculumWriter(handle, edition.accents().get(0).catalogue())
-        .writeFirst(edition.teaching());
+        .writeFirst(edition.curriculum());
     SentenceWriter sentences = new SentenceWriter(handle, edition.accents().get(0).catalogue());
     edition.sentences().all().forEach(each -> sentences.add(each, edition.number()));
   }

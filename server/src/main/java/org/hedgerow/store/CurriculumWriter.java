@@ -32,10 +32,10 @@ final class CurriculumWriter {
   }
 
   /** What the first edition offers. */
-  void writeFirst(Curriculum teaching) {
-    teaching.rules().all().forEach(set -> write(set, FirstEdition.FIRST));
-    teaching.sequences().forEach(sequence -> write(sequence, FirstEdition.FIRST));
-    writeFirst(teaching.sightWords());
+  void writeFirst(Curriculum curriculum) {
+    curriculum.rules().all().forEach(set -> write(set, FirstEdition.FIRST));
+    curriculum.sequences().forEach(sequence -> write(sequence, FirstEdition.FIRST));
+    writeFirst(curriculum.sightWords());
   }
 
   /** The sight words that the first edition offers. */

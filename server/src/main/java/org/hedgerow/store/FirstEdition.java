@@ -16,21 +16,21 @@ import org.hedgerow.phonics.AccentCatalogue;
  * @param number counted from 1
  * @param accents in the order in which they are shown, all with one catalogue; at least one
  * @param words with their tags by alphabet and their pronunciations in the order of their weight
- * @param teaching what centres choose from
+ * @param curriculum what centres choose from
  * @param sentences those it begins with
  */
 public record FirstEdition(
     int number,
     List<AccentCatalogue> accents,
     List<Word> words,
-    Curriculum teaching,
+    Curriculum curriculum,
     Sentences sentences) {
   static final int FIRST = 1;
 
   public FirstEdition {
     accents = List.copyOf(accents);
     words = List.copyOf(words);
-    requireNonNull(teaching);
+    requireNonNull(curriculum);
     requireNonNull(sentences);
   }
 
@@ -41,6 +41,6 @@ public record FirstEdition(
 
   /** The edition with its index and the pictures that its words name. */
   public Lexicon lexicon(Pictures pictures) {
-    return new Lexicon(number, accents, words, pictures).with(teaching).with(sentences);
+    return new Lexicon(number, accents, words, pictures).with(curriculum).with(sentences);
   }
 }

@@ -61,7 +61,7 @@ public final class JdbiReviewRepository implements ReviewRepository {
     }
 
     @Override
-    public CurriculumStore teaching() {
+    public CurriculumStore curriculum() {
       return new JdbiCurriculum(handle, accents);
     }
 

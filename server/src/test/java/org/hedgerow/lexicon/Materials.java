@@ -17,7 +17,7 @@ import org.hedgerow.seed.SeededLexicon;
 public final class Materials {
   public static final String TEXT = "The ship has fish.";
 
-  private static final Curriculum SEEDED = SeededLexicon.teaching();
+  private static final Curriculum SEEDED = SeededLexicon.curriculum();
   private static final Correspondence SH =
       SeededLexicon.get().catalogue().value("sh", 1).orElseThrow();
   private static final Sequence AUTUMN = new Sequence("autumn", "Autumn", "", List.of(List.of(SH)));

@@ -18,10 +18,14 @@ import org.hedgerow.operations.RejectedException;
 import org.hedgerow.operations.Role;
 import org.hedgerow.operations.StaleUpdateException;
 import org.hedgerow.reading.Switch;
-import org.hedgerow.review.curriculum.CurriculumServices;
+import org.hedgerow.review.curriculum.ChangeCurriculum;
+import org.hedgerow.review.curriculum.CurriculumChange;
 import org.hedgerow.review.curriculum.RulesDraft;
+import org.hedgerow.review.curriculum.SaveSet;
 import org.hedgerow.review.curriculum.SequenceDraft;
+import org.hedgerow.review.curriculum.SetKind;
 import org.hedgerow.review.curriculum.SightWordsDraft;
+import org.hedgerow.review.curriculum.WithdrawSet;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -45,12 +49,12 @@ public abstract class CurriculumContract extends ReviewContract {
     administrator = Actor.of(records.account("ada", "Ada", Role.ADMINISTRATOR));
   }
 
-  private CurriculumServices teaching() {
-    return services.teaching();
+  private int change(Actor actor, CurriculumChange change, Optional<String> seen) {
+    return new ChangeCurriculum(services.context()).execute(actor, change, seen);
   }
 
   private Curriculum present() {
-    return records.book().inTransaction(unit -> unit.teaching().current());
+    return records.book().inTransaction(unit -> unit.curriculum().current());
   }
 
   private RuleSet plain() {
@@ -58,7 +62,7 @@ public abstract class CurriculumContract extends ReviewContract {
   }
 
   private int savePlain() {
-    return teaching().saveRules().execute(administrator, PLAIN, Optional.of(""));
+    return change(administrator, new SaveSet<>(SetKind.RULES, PLAIN), Optional.of(""));
   }
 
   @Test
@@ -73,13 +77,13 @@ public abstract class CurriculumContract extends ReviewContract {
 
   @Test
   void aSequenceKeepsItsStepsAndItsPlace() {
-    teaching().saveSequence().execute(administrator, SHORT, Optional.of(""));
+    change(administrator, new SaveSet<>(SetKind.SEQUENCES, SHORT), Optional.of(""));
     Sequence saved = present().sequence("brief").orElseThrow();
     assertThat(SequenceDraft.of(saved).stepsInLines()).isEqualTo("sh 1, ch 1\noo 2");
     List<String> names = present().sequences().stream().map(Sequence::name).toList();
     SequenceDraft changed = new SequenceDraft("brief", "Briefer", "", List.of(List.of("sh")));
-    String seen = SequenceDraft.mark(Optional.of(saved));
-    teaching().saveSequence().execute(administrator, changed, Optional.of(seen));
+    String seen = SetKind.SEQUENCES.mark(Optional.of(saved));
+    change(administrator, new SaveSet<>(SetKind.SEQUENCES, changed), Optional.of(seen));
     assertThat(present().sequences()).extracting(Sequence::name).isEqualTo(names);
     assertThat(present().sequence("brief").orElseThrow().title()).isEqualTo("Briefer");
   }
@@ -87,14 +91,16 @@ public abstract class CurriculumContract extends ReviewContract {
   @Test
   void whatIsWithdrawnIsNoLongerToChooseFrom() {
     savePlain();
-    teaching().withdrawRules().execute(administrator, "plain", Optional.empty());
+    change(administrator, new WithdrawSet<>(SetKind.RULES, "plain"), Optional.empty());
     assertThat(present().rules().named("plain")).isEmpty();
     assertThat(records.audit()).contains("ada rules.withdrawn");
-    teaching().saveSequence().execute(administrator, SHORT, Optional.empty());
-    teaching().withdrawSequence().execute(administrator, "brief", Optional.empty());
+    change(administrator, new SaveSet<>(SetKind.SEQUENCES, SHORT), Optional.empty());
+    change(administrator, new WithdrawSet<>(SetKind.SEQUENCES, "brief"), Optional.empty());
     assertThat(present().sequence("brief")).isEmpty();
     assertThatThrownBy(
-            () -> teaching().withdrawSequence().execute(administrator, "brief", Optional.empty()))
+            () ->
+                change(
+                    administrator, new WithdrawSet<>(SetKind.SEQUENCES, "brief"), Optional.empty()))
         .isInstanceOf(NotFoundException.class);
   }
 
@@ -103,7 +109,7 @@ public abstract class CurriculumContract extends ReviewContract {
   }
 
   private int saveFew(String seen) {
-    return teaching().saveSightWords().execute(administrator, FEW, Optional.of(seen));
+    return change(administrator, new SaveSet<>(SetKind.SIGHT_WORDS, FEW), Optional.of(seen));
   }
 
   @Test
@@ -123,23 +129,32 @@ public abstract class CurriculumContract extends ReviewContract {
       assertThatThrownBy(() -> saveFew(seen)).isInstanceOf(StaleUpdateException.class);
       assertThatThrownBy(
               () ->
-                  teaching().withdrawSightWords().execute(administrator, "few", Optional.of(seen)))
+                  change(
+                      administrator,
+                      new WithdrawSet<>(SetKind.SIGHT_WORDS, "few"),
+                      Optional.of(seen)))
           .isInstanceOf(StaleUpdateException.class);
     }
-    saveFew(SightWordsDraft.mark(few()));
+    saveFew(SetKind.SIGHT_WORDS.mark(few()));
   }
 
   @Test
   void sightWordsAreWithdrawnButNotThoseThatCountWhereNothingIsChosen() {
     saveFew("");
-    teaching().withdrawSightWords().execute(administrator, "few", Optional.empty());
+    change(administrator, new WithdrawSet<>(SetKind.SIGHT_WORDS, "few"), Optional.empty());
     assertThat(few()).isEmpty();
     assertThat(records.audit()).contains("ada sight-words.withdrawn");
     assertThatThrownBy(
-            () -> teaching().withdrawSightWords().execute(administrator, "few", Optional.empty()))
+            () ->
+                change(
+                    administrator, new WithdrawSet<>(SetKind.SIGHT_WORDS, "few"), Optional.empty()))
         .isInstanceOf(NotFoundException.class);
     assertThatThrownBy(
-            () -> teaching().withdrawSightWords().execute(administrator, "dolch", Optional.empty()))
+            () ->
+                change(
+                    administrator,
+                    new WithdrawSet<>(SetKind.SIGHT_WORDS, "dolch"),
+                    Optional.empty()))
         .isInstanceOf(RejectedException.class);
   }
 
@@ -147,7 +162,7 @@ public abstract class CurriculumContract extends ReviewContract {
   void aCentreChangesTheWordsThatCountWhereNothingIsChosen() {
     List<String> names = present().sightWords().names();
     SightWordsDraft ours = new SightWordsDraft("dolch", "Ours", "", List.of("the", "was"));
-    teaching().saveSightWords().execute(administrator, ours, Optional.empty());
+    change(administrator, new SaveSet<>(SetKind.SIGHT_WORDS, ours), Optional.empty());
     assertThat(present().sightWords().usualWords()).containsExactlyInAnyOrder("the", "was");
     assertThat(present().sightWords().names()).isEqualTo(names);
   }
@@ -159,7 +174,7 @@ public abstract class CurriculumContract extends ReviewContract {
     RulesDraft mine = new RulesDraft("plain", "Mine", "", List.of());
     for (String seen : List.of("", "stale")) {
       assertThatThrownBy(
-              () -> teaching().saveRules().execute(administrator, mine, Optional.of(seen)))
+              () -> change(administrator, new SaveSet<>(SetKind.RULES, mine), Optional.of(seen)))
           .isInstanceOf(StaleUpdateException.class);
     }
     assertThat(plain().title()).isEqualTo("Plain words — כללים");
@@ -169,15 +184,17 @@ public abstract class CurriculumContract extends ReviewContract {
   @Test
   void onlyAdministratorsMay() {
     for (Actor other : List.of(Actor.VISITOR, nora, mei)) {
-      assertThatThrownBy(() -> teaching().saveRules().execute(other, PLAIN, Optional.empty()))
+      assertThatThrownBy(() -> change(other, new SaveSet<>(SetKind.RULES, PLAIN), Optional.empty()))
           .isInstanceOf(NotAllowedException.class);
       assertThatThrownBy(
-              () -> teaching().withdrawSequence().execute(other, "pairs", Optional.empty()))
-          .isInstanceOf(NotAllowedException.class);
-      assertThatThrownBy(() -> teaching().saveSightWords().execute(other, FEW, Optional.empty()))
+              () -> change(other, new WithdrawSet<>(SetKind.SEQUENCES, "pairs"), Optional.empty()))
           .isInstanceOf(NotAllowedException.class);
       assertThatThrownBy(
-              () -> teaching().withdrawSightWords().execute(other, "first", Optional.empty()))
+              () -> change(other, new SaveSet<>(SetKind.SIGHT_WORDS, FEW), Optional.empty()))
+          .isInstanceOf(NotAllowedException.class);
+      assertThatThrownBy(
+              () ->
+                  change(other, new WithdrawSet<>(SetKind.SIGHT_WORDS, "first"), Optional.empty()))
           .isInstanceOf(NotAllowedException.class);
     }
   }
@@ -194,7 +211,7 @@ public abstract class CurriculumContract extends ReviewContract {
   void refusesRulesThatMakeNoSense(String name, String title, String rule, String field) {
     RulesDraft draft = new RulesDraft(name, title, "", List.of(rule));
     assertRefused(
-        () -> teaching().saveRules().execute(administrator, draft, Optional.empty()), field);
+        () -> change(administrator, new SaveSet<>(SetKind.RULES, draft), Optional.empty()), field);
   }
 
   @ParameterizedTest
@@ -210,7 +227,8 @@ public abstract class CurriculumContract extends ReviewContract {
   void refusesSequencesThatMakeNoSense(String name, String line, String field) {
     SequenceDraft draft = new SequenceDraft(name, "Ours", "", SequenceDraft.steps(line));
     assertRefused(
-        () -> teaching().saveSequence().execute(administrator, draft, Optional.empty()), field);
+        () -> change(administrator, new SaveSet<>(SetKind.SEQUENCES, draft), Optional.empty()),
+        field);
   }
 
   @ParameterizedTest
@@ -228,7 +246,8 @@ public abstract class CurriculumContract extends ReviewContract {
   void refusesSightWordsThatMakeNoSense(String name, String title, String words, String field) {
     SightWordsDraft draft = new SightWordsDraft(name, title, "", SightWordsDraft.words(words));
     assertRefused(
-        () -> teaching().saveSightWords().execute(administrator, draft, Optional.empty()), field);
+        () -> change(administrator, new SaveSet<>(SetKind.SIGHT_WORDS, draft), Optional.empty()),
+        field);
   }
 
   @Test
@@ -241,7 +260,8 @@ public abstract class CurriculumContract extends ReviewContract {
     SightWordsDraft draft = new SightWordsDraft("few", "Ours", "", many);
     assertThat(draft.words()).hasSize(1_040);
     assertRefused(
-        () -> teaching().saveSightWords().execute(administrator, draft, Optional.empty()), "words");
+        () -> change(administrator, new SaveSet<>(SetKind.SIGHT_WORDS, draft), Optional.empty()),
+        "words");
   }
 
   private void assertRefused(Runnable attempt, String field) {

@@ -35,7 +35,7 @@ final class MemoryBank implements BankStore {
   private final Versions<Word> words = new Versions<>(new HashMap<>());
   private final Versions<Sentence> sentences = new Versions<>(new HashMap<>());
   private final TreeMap<Integer, Curriculum> teachings =
-      new TreeMap<>(Map.of(1, SeededLexicon.teaching()));
+      new TreeMap<>(Map.of(1, SeededLexicon.curriculum()));
   private int newest = 1;
 
   MemoryBank() {
@@ -45,7 +45,7 @@ final class MemoryBank implements BankStore {
   }
 
   /** The rules and sequences of the same editions. */
-  CurriculumStore teaching() {
+  CurriculumStore curriculum() {
     return new CurriculumStore() {
       @Override
       public Curriculum current() {

@@ -94,8 +94,8 @@ final class MemoryReviewRepository implements ReviewRecords, ReviewRepository {
     }
 
     @Override
-    public CurriculumStore teaching() {
-      return bank.teaching();
+    public CurriculumStore curriculum() {
+      return bank.curriculum();
     }
 
     @Override

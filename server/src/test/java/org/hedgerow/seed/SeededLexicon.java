@@ -26,7 +26,7 @@ public final class SeededLexicon {
   }
 
   /** What centres choose from in it. */
-  public static Curriculum teaching() {
+  public static Curriculum curriculum() {
     return SeedCurriculum.read(SeedLexicon.bundled(), get().catalogue());
   }
 

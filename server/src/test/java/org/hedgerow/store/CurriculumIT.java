@@ -76,7 +76,7 @@ class CurriculumIT {
 
   @Test
   void readsWhatTheSeedOffers() {
-    Curriculum seeded = SeededLexicon.teaching();
+    Curriculum seeded = SeededLexicon.curriculum();
     assertThat(editions.newest().plans().rules()).isEqualTo(seeded.rules());
     assertThat(sequences(editions.newest()))
         .startsWith(seeded.sequences().toArray(Sequence[]::new));
@@ -122,7 +122,7 @@ class CurriculumIT {
     assertThat(editions.at(2).orElseThrow().plans().sightWords().named("few"))
         .contains(few("the", "don't"));
     assertThat(editions.newest().plans().sightWords())
-        .isEqualTo(SeededLexicon.teaching().sightWords());
+        .isEqualTo(SeededLexicon.curriculum().sightWords());
     try (LiveEditions other = open()) {
       assertThat(other.at(3).orElseThrow().plans().sightWords().named("few")).contains(few("was"));
       assertThat(other.newest().plans().sightWords().named("few")).isEmpty();
@@ -169,15 +169,15 @@ class CurriculumIT {
         .bank()
         .jdbi()
         .useHandle(handle -> handle.execute("truncate rule_sets, sequences, sight_words"));
-    assertThat(new EditionReader(database.bank()).first().teaching()).isEqualTo(Curriculum.NONE);
+    assertThat(new EditionReader(database.bank()).first().curriculum()).isEqualTo(Curriculum.NONE);
     BankFiller filler = new BankFiller(database.bank());
-    filler.addTeaching(catalogue -> SeededLexicon.teaching());
-    filler.addTeaching(
+    filler.addCurriculum(catalogue -> SeededLexicon.curriculum());
+    filler.addCurriculum(
         catalogue -> {
           throw new AssertionError("asked for again");
         });
-    assertThat(new EditionReader(database.bank()).first().teaching().rules())
-        .isEqualTo(SeededLexicon.teaching().rules());
+    assertThat(new EditionReader(database.bank()).first().curriculum().rules())
+        .isEqualTo(SeededLexicon.curriculum().rules());
   }
 
   @Test
@@ -185,18 +185,18 @@ class CurriculumIT {
     publish((writer, number) -> writer.replace(new RuleSet("ours", "Ours", NO_CK, "x"), number));
     database.bank().jdbi().useHandle(handle -> handle.execute("truncate sight_words"));
     BankFiller filler = new BankFiller(database.bank());
-    filler.addTeaching(
+    filler.addCurriculum(
         catalogue -> {
           throw new AssertionError("it has them");
         });
-    filler.addSightWords(() -> SeededLexicon.teaching().sightWords());
+    filler.addSightWords(() -> SeededLexicon.curriculum().sightWords());
     publish((writer, number) -> writer.replace(few("the"), number));
     filler.addSightWords(
         () -> {
           throw new AssertionError("asked for again");
         });
-    Curriculum first = new EditionReader(database.bank()).first().teaching();
-    assertThat(first.sightWords()).isEqualTo(SeededLexicon.teaching().sightWords());
+    Curriculum first = new EditionReader(database.bank()).first().curriculum();
+    assertThat(first.sightWords()).isEqualTo(SeededLexicon.curriculum().sightWords());
     try (LiveEditions newest = open()) {
       assertThat(newest.newest().plans().rules().names()).contains("ours");
       assertThat(newest.newest().plans().sightWords().names()).startsWith("dolch").endsWith("few");
@@ -207,7 +207,7 @@ class CurriculumIT {
   void anEmptyBankGetsNone() {
     try (TestDatabase empty = TestDatabase.open()) {
       new BankFiller(empty.bank())
-          .addTeaching(
+          .addCurriculum(
               catalogue -> {
                 throw new AssertionError("there is no edition yet");
               });

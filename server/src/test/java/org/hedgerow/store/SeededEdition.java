@@ -29,7 +29,7 @@ public final class SeededEdition {
         SeedWords.FIRST_EDITION,
         SeededLexicon.get().accents(),
         words,
-        SeededLexicon.teaching(),
+        SeededLexicon.curriculum(),
         sentences);
   }
 }

@@ -1,74 +1,61 @@
 package org.hedgerow.review.curriculum;
 
-import java.util.Map;
 import java.util.Optional;
-import org.hedgerow.curriculum.Curriculum;
 import org.hedgerow.operations.Actor;
 import org.hedgerow.operations.AuditEntry;
+import org.hedgerow.operations.RejectedException;
 import org.hedgerow.operations.Role;
 import org.hedgerow.operations.StaleUpdateException;
+import org.hedgerow.phonics.Catalogue;
 import org.hedgerow.review.ReviewContext;
+import org.hedgerow.review.ReviewUnitOfWork;
 
-/** What all changes of rules, sequences and sight words have in common. */
-final class ChangeCurriculum {
-  /** What becomes of them. */
-  @FunctionalInterface
-  interface Edit {
-    Edited apply(Curriculum present);
-  }
-
-  /**
-   * A change.
-   *
-   * @param mark of what it takes the place of, as it stands
-   * @param action a noun and a verb for the record
-   * @param subject what it is done to, for the record
-   * @param summary for people
-   */
-  record Edited(
-      Curriculum teaching,
-      String mark,
-      String action,
-      String subject,
-      String summary,
-      Map<String, Object> before,
-      Map<String, Object> after) {}
-
+/** Changes reading rules, sequences and sight words, each time in a new edition. */
+public final class ChangeCurriculum {
   private final ReviewContext context;
 
-  ChangeCurriculum(ReviewContext context) {
+  public ChangeCurriculum(ReviewContext context) {
     this.context = context;
   }
 
   /**
-   * @param seen the mark of what the administrator saw; empty if it doesn't matter
+   * @param seen {@link SetKind#mark} of what the administrator saw there; empty if it doesn't
+   *     matter
    * @return the number of the edition
-   * @throws StaleUpdateException if it isn't so any more
+   * @throws RejectedException with all that is wrong
+   * @throws org.hedgerow.operations.NotFoundException if what is withdrawn isn't there
+   * @throws StaleUpdateException if something else stands there by now
    */
-  int change(Actor actor, Optional<String> seen, Edit edit) {
+  public int execute(Actor actor, CurriculumChange change, Optional<String> seen) {
+    Catalogue catalogue = context.newest().get().catalogue();
+    RejectedException.throwIfAny(change.errors(catalogue));
     actor.require(Role.ADMINISTRATOR);
     int edition =
         context.inTransaction(
-            page -> {
-              page.bank().lock();
-              Edited edited = edit.apply(page.teaching().current());
-              if (seen.isPresent() && !seen.get().equals(edited.mark())) {
+            unit -> {
+              unit.bank().lock();
+              CurriculumChange.Outcome outcome =
+                  change.apply(unit.curriculum().current(), catalogue);
+              if (seen.isPresent() && !seen.get().equals(outcome.replaced())) {
                 throw new StaleUpdateException(
                     "Somebody else has changed it in the meantime, or there is one of this name already.");
               }
-              page.audit()
-                  .add(
-                      new AuditEntry(
-                          actor,
-                          context.now(),
-                          edited.action(),
-                          edited.subject(),
-                          edited.before(),
-                          edited.after()));
-              return page.teaching()
-                  .publish(edited.teaching(), edited.summary(), actor, context.now());
+              return publish(unit, actor, outcome);
             });
     context.published().accept(edition);
     return edition;
+  }
+
+  private int publish(ReviewUnitOfWork unit, Actor actor, CurriculumChange.Outcome outcome) {
+    unit.audit()
+        .add(
+            new AuditEntry(
+                actor,
+                context.now(),
+                outcome.action(),
+                outcome.subject(),
+                outcome.before(),
+                outcome.after()));
+    return unit.curriculum().publish(outcome.curriculum(), outcome.summary(), actor, context.now());
   }
 }

@@ -2,9 +2,10 @@ package org.hedgerow.review.curriculum;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
+import java.util.Map;
 import org.hedgerow.curriculum.RuleSet;
 import org.hedgerow.operations.FieldError;
+import org.hedgerow.phonics.Catalogue;
 import org.hedgerow.reading.ReadingRules;
 import org.hedgerow.reading.Switch;
 import org.hedgerow.review.Given;
@@ -15,7 +16,8 @@ import org.jspecify.annotations.Nullable;
  *
  * @param switches labels of those that are on; all others are off
  */
-public record RulesDraft(String name, String title, String note, List<String> switches) {
+public record RulesDraft(String name, String title, String note, List<String> switches)
+    implements SetDraft<RuleSet> {
   public RulesDraft(
       @Nullable String name,
       @Nullable String title,
@@ -35,8 +37,9 @@ public record RulesDraft(String name, String title, String note, List<String> sw
         set.rules().on().stream().map(Switch::label).sorted().toList());
   }
 
-  List<FieldError> errors() {
-    List<FieldError> errors = new ArrayList<>(NamedSets.errors(name, title, note));
+  @Override
+  public List<FieldError> contentErrors(Catalogue catalogue) {
+    List<FieldError> errors = new ArrayList<>();
     if (Switch.labelled(name).isPresent()) {
       errors.add(new FieldError("name", "One of the rules is called so. Take another name."));
     }
@@ -48,16 +51,21 @@ public record RulesDraft(String name, String title, String note, List<String> sw
     return errors;
   }
 
-  RuleSet set() {
+  @Override
+  public Map<String, Object> content() {
+    return Map.of("switches", rules().label());
+  }
+
+  @Override
+  public RuleSet toSet(Catalogue catalogue) {
+    return new RuleSet(name, title, rules(), note);
+  }
+
+  private ReadingRules rules() {
     ReadingRules rules = ReadingRules.DEFAULT;
     for (Switch each : Switch.values()) {
       rules = rules.with(each, switches.contains(each.label()));
     }
-    return new RuleSet(name, title, rules, note);
-  }
-
-  /** Another for every other content, so that nobody overwrites what they haven't seen. */
-  public static String mark(Optional<RuleSet> set) {
-    return set.map(RulesDraft::of).map(NamedSets::mark).orElse("");
+    return rules;
   }
 }

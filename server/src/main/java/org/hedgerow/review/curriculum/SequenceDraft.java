@@ -5,6 +5,7 @@ import static java.util.stream.Collectors.joining;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
@@ -23,7 +24,8 @@ import org.jspecify.annotations.Nullable;
  * @param steps in each the values that are taught together, as in {@code sh} or {@code oo 2}; a
  *     phonogram without a number stands for all its values
  */
-public record SequenceDraft(String name, String title, String note, List<List<String>> steps) {
+public record SequenceDraft(String name, String title, String note, List<List<String>> steps)
+    implements SetDraft<Sequence> {
   static final int MAX_STEPS = 200;
 
   private static final Pattern VALUE = Pattern.compile("([a-z]+(?:-e)?) ?([0-9]{0,2})");
@@ -63,8 +65,9 @@ public record SequenceDraft(String name, String title, String note, List<List<St
     return steps.stream().map(step -> String.join(", ", step)).collect(joining("\n"));
   }
 
-  List<FieldError> errors(Catalogue catalogue) {
-    List<FieldError> errors = new ArrayList<>(NamedSets.errors(name, title, note));
+  @Override
+  public List<FieldError> contentErrors(Catalogue catalogue) {
+    List<FieldError> errors = new ArrayList<>();
     if (name.equals(Plans.COMPUTED)) {
       errors.add(
           new FieldError("name", "“%s” is worked out by the program.".formatted(Plans.COMPUTED)));
@@ -117,7 +120,13 @@ public record SequenceDraft(String name, String title, String note, List<List<St
         .toList();
   }
 
-  Sequence sequence(Catalogue catalogue) {
+  @Override
+  public Map<String, Object> content() {
+    return Map.of("steps", stepsInLines());
+  }
+
+  @Override
+  public Sequence toSet(Catalogue catalogue) {
     return new Sequence(
         name,
         title,
@@ -125,10 +134,5 @@ public record SequenceDraft(String name, String title, String note, List<List<St
         steps.stream()
             .map(step -> step.stream().flatMap(value -> values(value, catalogue).stream()).toList())
             .toList());
-  }
-
-  /** Another for every other content, so that nobody overwrites what they haven't seen. */
-  public static String mark(Optional<Sequence> sequence) {
-    return sequence.map(SequenceDraft::of).map(NamedSets::mark).orElse("");
   }
 }

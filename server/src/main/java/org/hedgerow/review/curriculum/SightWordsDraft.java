@@ -4,10 +4,11 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
+import java.util.Map;
 import org.hedgerow.curriculum.SightWordSets;
 import org.hedgerow.curriculum.SightWords;
 import org.hedgerow.operations.FieldError;
+import org.hedgerow.phonics.Catalogue;
 import org.hedgerow.review.Given;
 import org.jspecify.annotations.Nullable;
 
@@ -16,12 +17,13 @@ import org.jspecify.annotations.Nullable;
  *
  * @param words as they were given, but in lower case, each once, with plain apostrophes
  */
-public record SightWordsDraft(String name, String title, String note, List<String> words) {
+public record SightWordsDraft(String name, String title, String note, List<String> words)
+    implements SetDraft<SightWords> {
   /** More than the longest lists in common use have; no source. */
   static final int MAX_WORDS = 1_000;
 
   private static final int MAX_WORD_LENGTH = 40;
-  private static final int MAX_FAULTS = 10;
+  private static final int MAX_ERRORS = 10;
 
   public SightWordsDraft(
       @Nullable String name,
@@ -52,8 +54,9 @@ public record SightWordsDraft(String name, String title, String note, List<Strin
     return String.join(" ", words);
   }
 
-  List<FieldError> errors() {
-    List<FieldError> errors = new ArrayList<>(NamedSets.errors(name, title, note));
+  @Override
+  public List<FieldError> contentErrors(Catalogue catalogue) {
+    List<FieldError> errors = new ArrayList<>();
     if (name.equals(SightWordSets.NO_WORDS)) {
       errors.add(
           new FieldError(
@@ -64,7 +67,7 @@ public record SightWordsDraft(String name, String title, String note, List<Strin
     }
     words.stream()
         .filter(word -> !SightWords.isWord(word) || word.length() > MAX_WORD_LENGTH)
-        .limit(MAX_FAULTS)
+        .limit(MAX_ERRORS)
         .map(SightWordsDraft::error)
         .forEach(errors::add);
     return errors;
@@ -79,12 +82,13 @@ public record SightWordsDraft(String name, String title, String note, List<Strin
             .formatted(shown, MAX_WORD_LENGTH));
   }
 
-  SightWords set() {
-    return new SightWords(name, title, words, note);
+  @Override
+  public Map<String, Object> content() {
+    return Map.of("words", wordsInText());
   }
 
-  /** Another for every other content, so that nobody overwrites what they haven't seen. */
-  public static String mark(Optional<SightWords> set) {
-    return set.map(SightWordsDraft::of).map(NamedSets::mark).orElse("");
+  @Override
+  public SightWords toSet(Catalogue catalogue) {
+    return new SightWords(name, title, words, note);
   }
 }

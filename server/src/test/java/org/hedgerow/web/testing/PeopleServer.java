@@ -30,6 +30,7 @@ import org.hedgerow.operations.Actor;
 import org.hedgerow.operations.Role;
 import org.hedgerow.pictures.PictureIntake;
 import org.hedgerow.review.ReviewServices;
+import org.hedgerow.review.curriculum.ChangeCurriculum;
 import org.hedgerow.seed.SeededComposer;
 import org.hedgerow.seed.SeededLexicon;
 import org.hedgerow.web.HealthRoutes;
@@ -116,13 +117,14 @@ public final class PeopleServer implements AutoCloseable {
                 new ApiRoutes(memory, counts, orders, mapper),
                 new AccountRoutes(accounts, once, mapper),
                 new AdministrationRoutes(accounts, centre, clients, once, mapper),
-                new SavingRoutes(reviews.teaching(), memory, mapper),
+                new SavingRoutes(new ChangeCurriculum(reviews.context()), memory, mapper),
                 new ContributionRoutes(
                     reviews, memory::newest, pictures::take, paces, once, mapper),
                 new DocsRoutes(),
                 pages,
                 new PeopleRoutes(accounts, centre, pages.writer(), forms, cookies, clients),
-                new CurriculumRoutes(reviews.teaching(), memory, pages.writer(), forms),
+                new CurriculumRoutes(
+                    new ChangeCurriculum(reviews.context()), memory, pages.writer(), forms),
                 new ReviewRoutes(reviews, memory::newest, pages.writer(), forms, paces)));
   }
 

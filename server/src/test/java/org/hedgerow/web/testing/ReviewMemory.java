@@ -152,11 +152,11 @@ public final class ReviewMemory implements ReviewRepository, Editions {
     }
 
     @Override
-    public CurriculumStore teaching() {
+    public CurriculumStore curriculum() {
       return new CurriculumStore() {
         @Override
         public Curriculum current() {
-          return shelf.changes.teaching().orElseGet(SeededLexicon::teaching);
+          return shelf.changes.curriculum().orElseGet(SeededLexicon::curriculum);
         }
 
         @Override

@@ -175,6 +175,19 @@ class ArchitectureTest {
       slices().matching("org.hedgerow.(*)..").should().beFreeOfCycles();
 
   @ArchTest
+  static final ArchRule roomsOfTheStoreFormNoCycles =
+      slices().matching("org.hedgerow.store.(*)..").should().beFreeOfCycles();
+
+  @ArchTest
+  static final ArchRule theDatabaseIsOpenedOutOfItsParts =
+      noClasses()
+          .that()
+          .resideInAnyPackage("org.hedgerow.store.database", "org.hedgerow.store.embedded")
+          .should()
+          .dependOnClassesThat()
+          .resideInAPackage("org.hedgerow.store");
+
+  @ArchTest
   static final ArchRule theCoreDoesNoInputOrOutput =
       noClasses()
           .that()

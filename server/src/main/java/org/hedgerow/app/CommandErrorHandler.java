@@ -2,9 +2,9 @@ package org.hedgerow.app;
 
 import java.util.Optional;
 import org.hedgerow.operations.UnavailableException;
-import org.hedgerow.store.DamagedData;
-import org.hedgerow.store.DatabaseUnavailableException;
-import org.hedgerow.store.UnusableArchiveException;
+import org.hedgerow.store.archive.UnusableArchiveException;
+import org.hedgerow.store.database.DamagedData;
+import org.hedgerow.store.database.DatabaseUnavailableException;
 import org.hedgerow.web.ListeningException;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;

@@ -5,7 +5,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 import org.hedgerow.store.BankDatabase;
-import org.hedgerow.store.DatabaseAddress;
+import org.hedgerow.store.database.DatabaseAddress;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 

@@ -11,9 +11,9 @@ import java.util.function.Supplier;
 import org.hedgerow.app.demo.DemoCentre;
 import org.hedgerow.lexicon.Lexicon;
 import org.hedgerow.store.BankDatabase;
-import org.hedgerow.store.BankFiller;
-import org.hedgerow.store.EditionReader;
-import org.hedgerow.store.LiveEditions;
+import org.hedgerow.store.editions.BankFiller;
+import org.hedgerow.store.editions.EditionReader;
+import org.hedgerow.store.editions.LiveEditions;
 
 /**
  * Adds the invented centre, all of it or nothing, and tells once how its people sign in. Of several

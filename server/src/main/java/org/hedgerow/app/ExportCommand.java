@@ -2,8 +2,8 @@ package org.hedgerow.app;
 
 import java.nio.file.Path;
 import java.time.Instant;
-import org.hedgerow.store.ArchiveWriter;
 import org.hedgerow.store.BankDatabase;
+import org.hedgerow.store.archive.ArchiveWriter;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;

@@ -2,7 +2,7 @@ package org.hedgerow.app;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
-import org.hedgerow.store.ArchiveReader;
+import org.hedgerow.store.archive.ArchiveReader;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
 

@@ -3,7 +3,7 @@ package org.hedgerow.app;
 import java.io.PrintWriter;
 import org.hedgerow.lexicon.Lexicon;
 import org.hedgerow.store.BankDatabase;
-import org.hedgerow.store.EditionReader;
+import org.hedgerow.store.editions.EditionReader;
 
 /** A command that looks something up in the bank's words, beside a server or without one. */
 abstract class LexiconCommand extends BankCommand {

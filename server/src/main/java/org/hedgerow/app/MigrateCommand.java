@@ -2,7 +2,7 @@ package org.hedgerow.app;
 
 import java.io.PrintWriter;
 import org.hedgerow.store.BankDatabase;
-import org.hedgerow.store.SchemaMigration;
+import org.hedgerow.store.database.SchemaMigration;
 import picocli.CommandLine.Command;
 
 @Command(

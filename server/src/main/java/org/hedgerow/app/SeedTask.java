@@ -14,8 +14,8 @@ import org.hedgerow.seed.SeedWords;
 import org.hedgerow.seedlexicon.DamagedSeedException;
 import org.hedgerow.seedlexicon.SeedLexicon;
 import org.hedgerow.store.BankDatabase;
-import org.hedgerow.store.BankFiller;
-import org.hedgerow.store.FirstEdition;
+import org.hedgerow.store.editions.BankFiller;
+import org.hedgerow.store.editions.FirstEdition;
 
 /** Fills an empty bank from the seed lexicon. */
 final class SeedTask implements BankTask {

@@ -9,6 +9,18 @@ import java.util.function.Consumer;
 import java.util.function.Function;
 import javax.sql.DataSource;
 import org.hedgerow.operations.UnavailableException;
+import org.hedgerow.store.database.AdvisoryLock;
+import org.hedgerow.store.database.ConnectionPool;
+import org.hedgerow.store.database.ConnectionProbe;
+import org.hedgerow.store.database.DatabaseAddress;
+import org.hedgerow.store.database.DatabaseUnavailableException;
+import org.hedgerow.store.database.Outage;
+import org.hedgerow.store.database.RecordMappers;
+import org.hedgerow.store.database.SchemaMigration;
+import org.hedgerow.store.database.SharedTransaction;
+import org.hedgerow.store.database.StorageRoom;
+import org.hedgerow.store.database.Transactions;
+import org.hedgerow.store.embedded.EmbeddedServer;
 import org.jdbi.v3.core.Jdbi;
 import org.jdbi.v3.core.JdbiException;
 import org.jdbi.v3.postgres.PostgresPlugin;
@@ -73,7 +85,7 @@ public final class BankDatabase implements AutoCloseable {
    * As {@link #embedded(Path)}, with PostgreSQL's programs unpacked elsewhere, where several
    * folders share them.
    */
-  static BankDatabase embedded(Path dataFolder, Path engine) {
+  public static BankDatabase embedded(Path dataFolder, Path engine) {
     return over(EmbeddedServer.start(dataFolder, Optional.of(engine)));
   }
 
@@ -134,7 +146,7 @@ public final class BankDatabase implements AutoCloseable {
     return jdbi;
   }
 
-  Transactions transactions() {
+  public Transactions transactions() {
     return transactions;
   }
 
@@ -144,17 +156,17 @@ public final class BankDatabase implements AutoCloseable {
   }
 
   /** For what may take long, such as filling a bank or reading it whole. */
-  Jdbi patient() {
+  public Jdbi patient() {
     return patient;
   }
 
   /** Gives connections beside the pool, on which a statement may take long. */
-  DataSource dataSource() {
+  public DataSource dataSource() {
     return beside;
   }
 
   /** Whether it could be reached lately. */
-  Outage outage() {
+  public Outage outage() {
     return outage;
   }
 

@@ -10,7 +10,7 @@ import org.hedgerow.operations.AuditLog;
 import org.jdbi.v3.core.Handle;
 
 /** Adds to the record of what was done, within somebody's transaction. */
-record JdbiAudit(Handle handle) implements AuditLog {
+public record JdbiAudit(Handle handle) implements AuditLog {
   private static final ObjectMapper JSON = new ObjectMapper().registerModule(new Jdk8Module());
 
   @Override

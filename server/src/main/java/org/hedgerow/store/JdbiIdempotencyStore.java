@@ -8,6 +8,8 @@ import java.time.InstantSource;
 import java.util.Optional;
 import java.util.function.Supplier;
 import org.hedgerow.operations.IdempotencyStore;
+import org.hedgerow.store.database.Outage;
+import org.hedgerow.store.database.Transactions;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.statement.StatementContext;
 

@@ -1,6 +1,6 @@
 /**
- * Persistence in PostgreSQL: the embedded server or one given by its address, one connection pool,
- * and migrations at start.
+ * Persistence in PostgreSQL, a room a subject. Here: the database, opened and migrated, and what
+ * every operation writes.
  */
 @NullMarked
 package org.hedgerow.store;

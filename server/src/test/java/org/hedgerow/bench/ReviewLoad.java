@@ -20,8 +20,8 @@ import org.hedgerow.accounts.PlainHash;
 import org.hedgerow.app.RunningJar;
 import org.hedgerow.operations.Role;
 import org.hedgerow.store.BankDatabase;
-import org.hedgerow.store.DatabaseAddress;
-import org.hedgerow.store.JdbiAccountRepository;
+import org.hedgerow.store.accounts.JdbiAccountRepository;
+import org.hedgerow.store.database.DatabaseAddress;
 
 /**
  * A hundred contributors and ten reviewers at the built program, readers among them: a minute just

@@ -9,7 +9,7 @@ import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.hedgerow.store.BankDatabase;
-import org.hedgerow.store.DatabaseAddress;
+import org.hedgerow.store.database.DatabaseAddress;
 
 /** The database of one server, as options for another. */
 final class SharedDatabase {

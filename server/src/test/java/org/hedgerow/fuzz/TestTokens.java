@@ -12,7 +12,7 @@ import org.hedgerow.operations.Account;
 import org.hedgerow.operations.Actor;
 import org.hedgerow.operations.Role;
 import org.hedgerow.store.BankDatabase;
-import org.hedgerow.store.JdbiAccountRepository;
+import org.hedgerow.store.accounts.JdbiAccountRepository;
 
 /**
  * Accounts with tokens in the bank of a data folder, made as whoever can reach it may make them.

@@ -18,6 +18,7 @@ import org.hedgerow.operations.IdempotencyStore.Kept;
 import org.hedgerow.operations.IdempotencyStore.Outcome;
 import org.hedgerow.operations.IdempotencyStore.Request;
 import org.hedgerow.operations.Role;
+import org.hedgerow.store.accounts.EmptyAccounts;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;

@@ -10,6 +10,8 @@ import java.net.Socket;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.locks.LockSupport;
+import org.hedgerow.store.database.DatabaseAddress;
+import org.hedgerow.store.embedded.EmbeddedServer;
 
 /**
  * A database whose PostgreSQL can be stopped and started again. Its address stays: a small relay

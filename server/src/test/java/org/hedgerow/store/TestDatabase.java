@@ -5,6 +5,7 @@ import java.sql.DriverManager;
 import java.sql.SQLException;
 import java.sql.Statement;
 import java.util.UUID;
+import org.hedgerow.store.database.DatabaseAddress;
 
 /**
  * An empty database of its own for a test class, migrated, on a real PostgreSQL: the one at {@code
@@ -33,7 +34,7 @@ public final class TestDatabase implements AutoCloseable {
   }
 
   /** The one value that a query has. */
-  <T> T one(String query, Class<T> type) {
+  public <T> T one(String query, Class<T> type) {
     return bank.jdbi().withHandle(handle -> handle.createQuery(query).mapTo(type).one());
   }
 

@@ -3,6 +3,8 @@ package org.hedgerow.store;
 import java.net.URI;
 import java.nio.file.Path;
 import java.util.Optional;
+import org.hedgerow.store.database.DatabaseAddress;
+import org.hedgerow.store.embedded.EmbeddedServer;
 import org.testcontainers.DockerClientFactory;
 import org.testcontainers.postgresql.PostgreSQLContainer;
 import org.testcontainers.utility.DockerImageName;
@@ -72,7 +74,7 @@ public record TestServer(DatabaseAddress address) {
   }
 
   /** Where all embedded servers of the tests have their programs, which take a second to unpack. */
-  static Path engine() {
+  public static Path engine() {
     return inFork("target/test-engine").toAbsolutePath();
   }
 }

@@ -26,7 +26,7 @@ class ExamplesIT {
 
   /** Reading in what {@code export} writes takes a minute. */
   private static final Path SMALL_ARCHIVE =
-      Path.of("src/test/resources/org/hedgerow/store/archives/schema-6.zip");
+      Path.of("src/test/resources/org/hedgerow/store/archive/archives/schema-6.zip");
 
   /** The only example that shows what a problem looks like. */
   private static final String MISTAKE = "phonogram=ao";

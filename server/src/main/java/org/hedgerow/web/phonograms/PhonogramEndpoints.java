@@ -8,7 +8,7 @@ public final class PhonogramEndpoints {
   private PhonogramEndpoints() {}
 
   public static void enter(Endpoints endpoints, ValueCounts counts) {
-    SoundFamilies families = new SoundFamilies(counts);
+    CachedSoundFamilies families = new CachedSoundFamilies(counts);
     endpoints.rehearsedRead("/phonograms", new PhonogramsRead(endpoints.json(), counts));
     endpoints.rehearsedRead("/sounds", new SoundsRead(endpoints.json(), families));
     endpoints.read("/sounds/{sound}", new SoundRead(endpoints.json(), families));

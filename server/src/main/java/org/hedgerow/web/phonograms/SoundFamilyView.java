@@ -4,6 +4,7 @@ import com.fasterxml.jackson.annotation.JsonInclude;
 import com.fasterxml.jackson.annotation.JsonProperty;
 import java.util.List;
 import java.util.OptionalInt;
+import org.hedgerow.lexicon.SoundFamily;
 import org.hedgerow.phonics.Correspondence;
 
 /** A sound with all its spellings. */

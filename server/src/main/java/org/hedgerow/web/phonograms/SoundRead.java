@@ -23,9 +23,9 @@ final class SoundRead implements Read {
   private static final String SOUND = "sound";
 
   private final Json json;
-  private final SoundFamilies families;
+  private final CachedSoundFamilies families;
 
-  SoundRead(Json json, SoundFamilies families) {
+  SoundRead(Json json, CachedSoundFamilies families) {
     this.json = json;
     this.families = families;
   }

@@ -5,6 +5,7 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import org.hedgerow.lexicon.Lexicon;
+import org.hedgerow.lexicon.SoundFamily;
 import org.hedgerow.phonics.Accent;
 import org.hedgerow.web.http.AccentParameter;
 import org.hedgerow.web.http.Json;
@@ -16,9 +17,9 @@ import org.hedgerow.web.query.Parameters;
 final class SoundsRead implements Read {
 
   private final Json json;
-  private final SoundFamilies families;
+  private final CachedSoundFamilies families;
 
-  SoundsRead(Json json, SoundFamilies families) {
+  SoundsRead(Json json, CachedSoundFamilies families) {
     this.json = json;
     this.families = families;
   }

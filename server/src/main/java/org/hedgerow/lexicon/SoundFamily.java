@@ -1,4 +1,4 @@
-package org.hedgerow.web.phonograms;
+package org.hedgerow.lexicon;
 
 import java.util.List;
 import java.util.OptionalInt;
@@ -13,7 +13,7 @@ import org.hedgerow.phonics.Sound;
  * @param keyWord a word that shows the sound
  * @param spellings the commonest first
  */
-record SoundFamily(Sound sound, String arpabet, String keyWord, List<Spelling> spellings) {
+public record SoundFamily(Sound sound, String arpabet, String keyWord, List<Spelling> spellings) {
 
   public SoundFamily {
     spellings = List.copyOf(spellings);

@@ -1,4 +1,4 @@
-package org.hedgerow.web.phonograms;
+package org.hedgerow.lexicon;
 
 import static java.util.Comparator.comparingInt;
 
@@ -8,29 +8,32 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
-import org.hedgerow.lexicon.Lexicon;
-import org.hedgerow.lexicon.Tally;
 import org.hedgerow.phonics.AccentCatalogue;
 import org.hedgerow.phonics.Correspondence;
 import org.hedgerow.phonics.Realisation;
 import org.hedgerow.phonics.Sound;
 
 /** Puts the sound families of one accent together. */
-final class FamilyMaker {
+public final class SoundFamilies {
 
   private final Lexicon lexicon;
   private final AccentCatalogue accent;
   private final Map<Correspondence, Tally> counts;
-  private final Examples examples;
+  private final RealisationExamples examples;
 
-  FamilyMaker(Lexicon lexicon, String tag, Map<Correspondence, Tally> counts) {
+  /**
+   * @param tag of an accent of the lexicon
+   * @param counts how many words the default list of each value has
+   */
+  public SoundFamilies(Lexicon lexicon, String tag, Map<Correspondence, Tally> counts) {
     this.lexicon = lexicon;
     this.accent = lexicon.accent(tag).orElseThrow();
     this.counts = counts;
-    this.examples = new Examples(lexicon, tag);
+    this.examples = new RealisationExamples(lexicon, tag);
   }
 
-  Map<Sound, SoundFamily> families() {
+  /** One for each sound of the accent, in the order of its inventory. */
+  public Map<Sound, SoundFamily> families() {
     Map<Sound, SoundFamily> families = new LinkedHashMap<>();
     accent.accent().inventory().forEach(sound -> families.put(sound, family(sound)));
     return Collections.unmodifiableMap(families);

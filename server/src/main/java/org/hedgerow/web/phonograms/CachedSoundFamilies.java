@@ -6,6 +6,8 @@ import java.util.Collection;
 import java.util.Map;
 import org.hedgerow.caching.ComputingCache;
 import org.hedgerow.lexicon.Lexicon;
+import org.hedgerow.lexicon.SoundFamilies;
+import org.hedgerow.lexicon.SoundFamily;
 import org.hedgerow.phonics.Sound;
 import org.hedgerow.web.query.ValueCounts;
 
@@ -13,7 +15,7 @@ import org.hedgerow.web.query.ValueCounts;
  * The sounds of an accent, each with its spellings. An edition never changes, so all are put
  * together once. Thread-safe.
  */
-final class SoundFamilies {
+final class CachedSoundFamilies {
 
   private static final int ACCENTS_AT_ONCE = 20;
 
@@ -23,7 +25,7 @@ final class SoundFamilies {
 
   private record Key(int edition, String accent) {}
 
-  SoundFamilies(ValueCounts counts) {
+  CachedSoundFamilies(ValueCounts counts) {
     this.counts = counts;
   }
 
@@ -42,6 +44,6 @@ final class SoundFamilies {
   private Map<Sound, SoundFamily> in(Lexicon lexicon, String accent) {
     return families.get(
         new Key(lexicon.edition(), accent),
-        key -> new FamilyMaker(lexicon, accent, counts.in(lexicon, accent)).families());
+        key -> new SoundFamilies(lexicon, accent, counts.in(lexicon, accent)).families());
   }
 }

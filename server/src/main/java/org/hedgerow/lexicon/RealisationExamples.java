@@ -1,13 +1,9 @@
-package org.hedgerow.web.phonograms;
+package org.hedgerow.lexicon;
 
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import org.hedgerow.lexicon.Lexicon;
-import org.hedgerow.lexicon.Tag;
-import org.hedgerow.lexicon.Word;
-import org.hedgerow.lexicon.WordQuery;
 import org.hedgerow.phonics.Alignment;
 import org.hedgerow.phonics.Arpabet;
 import org.hedgerow.phonics.Correspondence;
@@ -22,7 +18,7 @@ import org.hedgerow.reading.Standard;
  * sounds. Of taught values the words come from their lists; of others they are the first and
  * shortest among the common words that are said in one way.
  */
-final class Examples {
+final class RealisationExamples {
 
   private static final int MAX = 12;
 
@@ -31,10 +27,10 @@ final class Examples {
   private final Map<Integer, List<String>> met = new HashMap<>();
   private final Map<Sound, String> phones = new HashMap<>();
 
-  Examples(Lexicon lexicon, String accent) {
+  RealisationExamples(Lexicon lexicon, String accent) {
     this.lexicon = lexicon;
     this.accent = accent;
-    lexicon.words().stream().filter(Examples::isFit).forEach(this::meet);
+    lexicon.words().stream().filter(RealisationExamples::isFit).forEach(this::meet);
   }
 
   private static boolean isFit(Word word) {

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.hedgerow.operations.Actor;
+import org.hedgerow.operations.KeysetPage;
 import org.hedgerow.operations.NotAllowedException;
 import org.hedgerow.operations.Role;
 import org.junit.jupiter.api.BeforeEach;
@@ -53,7 +54,7 @@ public abstract class AuditContract {
   }
 
   private List<String> found(AuditQuery query) {
-    return services.audit().find(ada, query).records().stream()
+    return services.audit().find(ada, query).items().stream()
         .map(record -> record.actor() + " " + record.action())
         .toList();
   }
@@ -91,7 +92,7 @@ public abstract class AuditContract {
   @Test
   void tellsWhatWasBeforeAndAfter() {
     AuditRecord record =
-        services.audit().find(ada, query("rosa", "account.renamed", "")).records().get(0);
+        services.audit().find(ada, query("rosa", "account.renamed", "")).items().get(0);
     assertThat(record.before()).isEqualTo(Map.of("displayName", "Miss rosa"));
     assertThat(record.after()).isEqualTo(Map.of("displayName", "روزا"));
     assertThat(record.accountId()).contains(id(rosa));
@@ -123,24 +124,24 @@ public abstract class AuditContract {
 
   @Test
   void goesOnWhereItStopped() {
-    AuditReader.Slice first = services.audit().find(ada, AuditQuery.newest(3));
-    assertThat(first.records()).hasSize(3);
-    AuditReader.Slice second = services.audit().find(ada, below(first.next(), 3));
-    AuditReader.Slice third = services.audit().find(ada, below(second.next(), 3));
-    assertThat(third.records()).hasSize(2);
+    KeysetPage<AuditRecord> first = services.audit().find(ada, AuditQuery.newest(3));
+    assertThat(first.items()).hasSize(3);
+    KeysetPage<AuditRecord> second = services.audit().find(ada, below(first.next(), 3));
+    KeysetPage<AuditRecord> third = services.audit().find(ada, below(second.next(), 3));
+    assertThat(third.items()).hasSize(2);
     assertThat(third.next()).isEmpty();
     assertThat(services.audit().find(ada, below(second.next(), 2)).next())
         .as("nothing is left over")
         .isEmpty();
     assertThat(
             java.util.stream.Stream.of(first, second, third)
-                .flatMap(slice -> slice.records().stream())
+                .flatMap(slice -> slice.items().stream())
                 .map(AuditRecord::id))
         .doesNotHaveDuplicates()
         .hasSize(8);
   }
 
-  private static AuditQuery below(Optional<Long> next, int limit) {
+  private static AuditQuery below(Optional<String> next, int limit) {
     assertThat(next).isPresent();
     return new AuditQuery(
         Optional.empty(),
@@ -148,7 +149,7 @@ public abstract class AuditContract {
         Optional.empty(),
         Optional.empty(),
         Optional.empty(),
-        next,
+        next.map(Long::valueOf),
         limit);
   }
 

@@ -34,7 +34,7 @@ public abstract class CentreContract {
   }
 
   private List<AuditRecord> records() {
-    return services.audit().find(Actor.OPERATOR, AuditQuery.newest(50)).records();
+    return services.audit().find(Actor.OPERATOR, AuditQuery.newest(50)).items();
   }
 
   @Test

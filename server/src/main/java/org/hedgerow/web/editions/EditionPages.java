@@ -9,10 +9,11 @@ import org.hedgerow.lexicon.Lexicon;
 import org.hedgerow.lexicon.MaterialChanges;
 import org.hedgerow.lexicon.PublishedEdition;
 import org.hedgerow.lexicon.WordChange;
+import org.hedgerow.operations.KeysetPage;
 import org.hedgerow.web.page.AccentQuestion;
 import org.hedgerow.web.page.PageWriter;
 import org.hedgerow.web.query.EditionChoice;
-import org.hedgerow.web.query.KeysetPage;
+import org.hedgerow.web.query.KeysetParameters;
 import org.hedgerow.web.query.Parameters;
 import org.hedgerow.web.view.EditionLine;
 
@@ -30,21 +31,21 @@ public final class EditionPages {
   }
 
   public void all(Context context) {
-    Parameters parameters = AccentQuestion.read(context, List.of(KeysetPage.AFTER));
-    int after = KeysetPage.afterEdition(parameters);
+    Parameters parameters = AccentQuestion.read(context, List.of(KeysetParameters.AFTER));
+    int after = KeysetParameters.afterEdition(parameters);
     parameters.errors().throwIfAny();
-    List<PublishedEdition> found = editions.log().before(after, EDITIONS + 1);
-    List<EditionLine> shown = found.stream().limit(EDITIONS).map(EditionLine::of).toList();
-    Optional<String> older =
-        found.size() > EDITIONS
-            ? Optional.of("/editions?after=" + shown.get(EDITIONS - 1).number())
-            : Optional.empty();
-    writer.write(context, "editions/editions.jte", Map.of("page", new EditionsPage(shown, older)));
+    KeysetPage<EditionLine> shown =
+        KeysetPage.of(
+                editions.log().before(after, EDITIONS + 1), EDITIONS, PublishedEdition::number)
+            .map(EditionLine::of);
+    Optional<String> older = shown.next().map("/editions?after="::concat);
+    writer.write(
+        context, "editions/editions.jte", Map.of("page", new EditionsPage(shown.items(), older)));
   }
 
   public void one(Context context) {
-    Parameters parameters = AccentQuestion.read(context, List.of(KeysetPage.AFTER));
-    String after = KeysetPage.afterWord(parameters);
+    Parameters parameters = AccentQuestion.read(context, List.of(KeysetParameters.AFTER));
+    String after = KeysetParameters.afterWord(parameters);
     String named = context.pathParam(EditionChoice.PARAMETER);
     Lexicon lexicon = EditionChoice.named(editions, named, parameters.errors());
     parameters.errors().throwIfAny();
@@ -60,18 +61,13 @@ public final class EditionPages {
             .filter(change -> change.spelling().compareTo(after) > 0)
             .limit(WORDS + 1L)
             .toList();
-    List<WordDifference> shown =
-        found.stream()
-            .limit(WORDS)
-            .map(change -> WordDifference.of(change, edition.number(), lexicon))
-            .toList();
+    KeysetPage<WordDifference> shown =
+        KeysetPage.of(found, WORDS, WordChange::spelling)
+            .map(change -> WordDifference.of(change, edition.number(), lexicon));
     EditionLine line = EditionLine.of(edition);
-    Optional<String> more =
-        found.size() > WORDS
-            ? Optional.of(line.address() + "?after=" + shown.get(WORDS - 1).spelling())
-            : Optional.empty();
+    Optional<String> more = shown.next().map(word -> line.address() + "?after=" + word);
     List<MaterialDifference> material =
         after.isEmpty() ? MaterialDifference.of(MaterialChanges.of(editions, lexicon)) : List.of();
-    return new EditionPage(line, editions.newest().edition(), shown, material, more);
+    return new EditionPage(line, editions.newest().edition(), shown.items(), material, more);
   }
 }

@@ -10,10 +10,11 @@ import org.hedgerow.lexicon.MaterialChanges;
 import org.hedgerow.lexicon.PublishedEdition;
 import org.hedgerow.lexicon.Word;
 import org.hedgerow.lexicon.WordChange;
+import org.hedgerow.operations.KeysetPage;
 import org.hedgerow.web.Routes;
 import org.hedgerow.web.http.Endpoints;
 import org.hedgerow.web.query.EditionChoice;
-import org.hedgerow.web.query.KeysetPage;
+import org.hedgerow.web.query.KeysetParameters;
 import org.hedgerow.web.query.Parameters;
 import org.hedgerow.web.view.EditionView;
 import org.hedgerow.web.view.WordEntry;
@@ -25,7 +26,10 @@ final class EditionReads {
   static final String CHANGES = ONE + "/changes";
 
   /** The parameters of those that are lists. */
-  static final List<String> PARAMETERS = List.of(KeysetPage.LIMIT, KeysetPage.AFTER);
+  static final List<String> PARAMETERS = List.of(KeysetParameters.LIMIT, KeysetParameters.AFTER);
+
+  private static final int MAX_LIMIT = 100;
+  private static final int DEFAULT_LIMIT = 20;
 
   private final Editions editions;
 
@@ -82,19 +86,15 @@ final class EditionReads {
   }
 
   Endpoints.Found list(Context context, Parameters parameters) {
-    int limit = KeysetPage.limit(parameters);
-    int after = KeysetPage.afterEdition(parameters);
+    int limit = limit(parameters);
+    int after = KeysetParameters.afterEdition(parameters);
     parameters.errors().throwIfAny();
-    List<PublishedEdition> found = editions.log().before(after, limit + 1);
-    List<PublishedEdition> shown = found.subList(0, Math.min(limit, found.size()));
-    Optional<String> next =
-        found.size() > limit
-            ? Optional.of(String.valueOf(shown.get(limit - 1).number()))
-            : Optional.empty();
+    KeysetPage<EditionView> page =
+        KeysetPage.of(editions.log().before(after, limit + 1), limit, PublishedEdition::number)
+            .map(EditionView::of);
     return new Endpoints.Found(
-        new ListView(
-            editions.newest().edition(), shown.stream().map(EditionView::of).toList(), next),
-        next.map(number -> next(Routes.API + LIST, number, limit)));
+        new ListView(editions.newest().edition(), page.items(), page.next()),
+        page.next().map(number -> next(Routes.API + LIST, number, limit)));
   }
 
   Endpoints.Found one(Context context, Parameters parameters) {
@@ -102,8 +102,8 @@ final class EditionReads {
   }
 
   Endpoints.Found changes(Context context, Parameters parameters) {
-    int limit = KeysetPage.limit(parameters);
-    String after = KeysetPage.afterWord(parameters);
+    int limit = limit(parameters);
+    String after = KeysetParameters.afterWord(parameters);
     PublishedEdition edition = edition(context, parameters);
     Lexicon lexicon = editions.at(edition.number()).orElseGet(editions::newest);
     List<WordChange> found =
@@ -111,18 +111,17 @@ final class EditionReads {
             .filter(change -> change.spelling().compareTo(after) > 0)
             .limit(limit + 1L)
             .toList();
-    List<WordChange> shown = found.subList(0, Math.min(limit, found.size()));
-    Optional<String> next =
-        found.size() > limit ? Optional.of(shown.get(limit - 1).spelling()) : Optional.empty();
+    KeysetPage<Change> page =
+        KeysetPage.of(found, limit, WordChange::spelling).map(change -> Change.of(change, lexicon));
     return new Endpoints.Found(
         new ChangesView(
             EditionView.of(edition),
-            shown.stream().map(change -> Change.of(change, lexicon)).toList(),
+            page.items(),
             after.isEmpty()
                 ? Optional.of(MaterialView.of(MaterialChanges.of(editions, lexicon)))
                 : Optional.empty(),
-            next),
-        next.map(word -> next(context.path(), word, limit)));
+            page.next()),
+        page.next().map(word -> next(context.path(), word, limit)));
   }
 
   /** The edition that the path names; what is wrong is thrown at once. */
@@ -133,7 +132,12 @@ final class EditionReads {
     return editions.log().edition(number).orElseThrow(() -> EditionChoice.unrecorded(number));
   }
 
+  private static int limit(Parameters parameters) {
+    return KeysetParameters.limit(parameters, MAX_LIMIT, DEFAULT_LIMIT);
+  }
+
   private static String next(String path, String after, int limit) {
-    return "%s?%s=%s&%s=%d".formatted(path, KeysetPage.AFTER, after, KeysetPage.LIMIT, limit);
+    return "%s?%s=%s&%s=%d"
+        .formatted(path, KeysetParameters.AFTER, after, KeysetParameters.LIMIT, limit);
   }
 }

@@ -1,7 +1,7 @@
 package org.hedgerow.web.http;
 
 import java.util.Optional;
-import org.hedgerow.web.query.KeysetPage;
+import org.hedgerow.web.query.KeysetParameters;
 import org.hedgerow.web.query.QueryString;
 
 /** Where a list goes on: a relative reference for the header {@code Link}. */
@@ -19,6 +19,8 @@ public final class NextReference {
         place ->
             path
                 + "?"
-                + question.with(KeysetPage.AFTER, place).with(Formats.PARAMETER, format.label()));
+                + question
+                    .with(KeysetParameters.AFTER, place)
+                    .with(Formats.PARAMETER, format.label()));
   }
 }

@@ -9,10 +9,13 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.hedgerow.accounts.AuditReader;
+import org.hedgerow.accounts.AuditRecord;
+import org.hedgerow.operations.KeysetPage;
 import org.hedgerow.web.http.ApiRequest;
 import org.hedgerow.web.http.Format;
 import org.hedgerow.web.http.Formats;
 import org.hedgerow.web.http.Json;
+import org.hedgerow.web.query.KeysetParameters;
 import org.hedgerow.web.query.Parameters;
 import org.hedgerow.web.query.QueryString;
 import org.hedgerow.web.security.Identity;
@@ -21,7 +24,6 @@ import org.hedgerow.web.security.Identity;
 final class AuditHandler implements Handler {
   static final String PATH = "/api/v1/audit";
 
-  private static final String CURSOR = "after";
   private static final List<Format> FORMATS = List.of(Format.JSON, Format.CSV, Format.NDJSON);
 
   private final AuditReader audit;
@@ -37,8 +39,8 @@ final class AuditHandler implements Handler {
     ApiRequest request = ApiRequest.list(context, AuditQueryReader.PARAMETERS, FORMATS);
     var query = new AuditQueryReader(request.parameters()).read();
     request.parameters().errors().throwIfAny();
-    AuditReader.Slice slice = audit.find(Identity.of(context).actor(), query);
-    slice
+    KeysetPage<AuditRecord> found = audit.find(Identity.of(context).actor(), query);
+    found
         .next()
         .ifPresent(
             next ->
@@ -47,7 +49,7 @@ final class AuditHandler implements Handler {
     context
         .header(Header.CACHE_CONTROL, "no-store")
         .contentType(request.format().contentType())
-        .result(bytes(AuditView.of(slice), request.format()));
+        .result(bytes(AuditView.of(found), request.format()));
   }
 
   private byte[] bytes(AuditView view, Format format) {
@@ -59,13 +61,13 @@ final class AuditHandler implements Handler {
     };
   }
 
-  private static String next(Parameters parameters, long next) {
+  private static String next(Parameters parameters, String next) {
     Map<String, String> query = new LinkedHashMap<>();
     for (String name : AuditQueryReader.PARAMETERS) {
       parameters.text(name).ifPresent(text -> query.put(name, text));
     }
     parameters.text(Formats.PARAMETER).ifPresent(text -> query.put(Formats.PARAMETER, text));
-    query.put(CURSOR, Long.toString(next));
+    query.put(KeysetParameters.AFTER, next);
     return PATH + "?" + new QueryString(query);
   }
 }

@@ -3,18 +3,15 @@ package org.hedgerow.web.people;
 import io.javalin.http.Context;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import org.hedgerow.accounts.AuditQuery;
-import org.hedgerow.accounts.AuditReader;
+import org.hedgerow.accounts.AuditRecord;
 import org.hedgerow.operations.Actor;
+import org.hedgerow.operations.KeysetPage;
 import org.hedgerow.web.query.Parameters;
 import org.hedgerow.web.query.QueryString;
 
 /** The record of what was done, for administrators. */
 final class AuditPages {
-  private static final AuditReader.Slice NOTHING =
-      new AuditReader.Slice(List.of(), Optional.empty());
-
   private final AccountPageSupport desk;
 
   AuditPages(AccountPageSupport desk) {
@@ -28,13 +25,13 @@ final class AuditPages {
     AuditFilter filter = AuditFilter.of(given, parameters.errors().list());
     if (filter.hasErrors()) {
       context.status(400);
-      show(context, filter, NOTHING);
+      show(context, filter, KeysetPage.empty());
     } else {
       show(context, filter, desk.accounts().audit().find(desk.actor(context), query));
     }
   }
 
-  private void show(Context context, AuditFilter filter, AuditReader.Slice slice) {
+  private void show(Context context, AuditFilter filter, KeysetPage<AuditRecord> found) {
     Actor actor = desk.actor(context);
     QueryString query = filter.query();
     desk.show(
@@ -43,8 +40,8 @@ final class AuditPages {
         new AuditPage(
             filter,
             AuditFilter.options(desk.accounts().audit().actions(actor)),
-            ShownRecords.of(slice.records()),
-            slice.next().map(next -> "/audit?" + query.with("after", "" + next)).orElse(""),
+            ShownRecords.of(found.items()),
+            found.next().map(next -> "/audit?" + query.with("after", next)).orElse(""),
             "/api/v1/audit?" + query.with("format", "csv").with("limit", "500")));
   }
 }

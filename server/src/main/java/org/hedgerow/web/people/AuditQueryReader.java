@@ -8,9 +8,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.hedgerow.accounts.AuditQuery;
-import org.hedgerow.web.problems.ProblemType;
+import org.hedgerow.web.query.KeysetParameters;
 import org.hedgerow.web.query.Parameters;
-import org.hedgerow.web.query.ValidationError;
 
 /** Reads which records of what was done are asked for. */
 final class AuditQueryReader {
@@ -18,9 +17,7 @@ final class AuditQueryReader {
   public static final List<String> PARAMETERS =
       List.of("actor", "action", "subject", "from", "to", "after", "limit");
 
-  public static final int DEFAULT_LIMIT = 50;
-
-  private static final int LARGEST_LIMIT = 500;
+  private static final int MAX_LIMIT = 500;
   private static final int MAX_NAME_LENGTH = 100;
 
   private final Parameters parameters;
@@ -37,12 +34,8 @@ final class AuditQueryReader {
         name("subject"),
         time("from", 0),
         time("to", 1),
-        number(
-            "after", ProblemType.INVALID_CURSOR, "Give after what next said in the answer before."),
-        number("limit", ProblemType.INVALID_PARAMETER, "limit is a number from 1 to 500.")
-            .filter(this::isAllowed)
-            .map(Long::intValue)
-            .orElse(DEFAULT_LIMIT));
+        after(),
+        KeysetParameters.limit(parameters, MAX_LIMIT));
   }
 
   private Optional<String> name(String parameter) {
@@ -104,20 +97,13 @@ final class AuditQueryReader {
     }
   }
 
-  private Optional<Long> number(String parameter, ProblemType type, String advice) {
-    Optional<String> text = parameters.text(parameter);
-    if (text.isPresent() && !text.get().matches("[1-9][0-9]{0,17}")) {
-      parameters.errors().add(ValidationError.of(type, parameter, advice));
+  /** Records have numbers that may be larger than an int. */
+  private Optional<Long> after() {
+    Optional<String> text = parameters.text(KeysetParameters.AFTER);
+    if (text.filter(number -> !number.matches("[1-9][0-9]{0,17}")).isPresent()) {
+      parameters.errors().add(KeysetParameters.invalid(text.get()));
       return Optional.empty();
     }
     return text.map(Long::valueOf);
-  }
-
-  private boolean isAllowed(long limit) {
-    if (limit > LARGEST_LIMIT) {
-      parameters.errors().invalid("limit", "limit is a number from 1 to 500.");
-      return false;
-    }
-    return true;
   }
 }

@@ -5,8 +5,8 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.hedgerow.accounts.AuditReader;
 import org.hedgerow.accounts.AuditRecord;
+import org.hedgerow.operations.KeysetPage;
 
 /** Some of the record of what was done. */
 @JsonInclude(JsonInclude.Include.NON_ABSENT)
@@ -41,8 +41,7 @@ record AuditView(List<Entry> records, Optional<String> next) {
     }
   }
 
-  static AuditView of(AuditReader.Slice slice) {
-    return new AuditView(
-        slice.records().stream().map(Entry::of).toList(), slice.next().map(String::valueOf));
+  static AuditView of(KeysetPage<AuditRecord> found) {
+    return new AuditView(found.map(Entry::of).items(), found.next());
   }
 }

@@ -15,15 +15,14 @@ import org.hedgerow.web.http.EntityTag;
 import org.hedgerow.web.http.IfMatch;
 import org.hedgerow.web.http.Json;
 import org.hedgerow.web.http.PathNumber;
+import org.hedgerow.web.query.KeysetParameters;
 import org.hedgerow.web.query.Parameters;
 import org.hedgerow.web.query.ValidationErrors;
 import org.hedgerow.web.security.Identity;
 
 /** {@code /people}: accounts with their sessions and tokens, for administrators. */
 final class PeopleHandlers {
-  private static final String AFTER = "after";
-  private static final String LIMIT = "limit";
-  private static final int DEFAULT_LIMIT = 50;
+  private static final int MAX_LIMIT = 500;
 
   private final AccountServices accounts;
   private final JsonBody bodies;
@@ -36,19 +35,13 @@ final class PeopleHandlers {
   }
 
   void list(Context context) {
-    Parameters parameters = ApiRequest.json(context, List.of(AFTER, LIMIT)).parameters();
-    int limit = parameters.text(LIMIT).map(text -> limit(text, parameters)).orElse(DEFAULT_LIMIT);
+    Parameters parameters =
+        ApiRequest.json(context, List.of(KeysetParameters.AFTER, KeysetParameters.LIMIT))
+            .parameters();
+    int limit = KeysetParameters.limit(parameters, MAX_LIMIT);
     parameters.errors().throwIfAny();
     List<Account> all = accounts.people().all(actor(context));
-    context.json(PeopleView.of(all, parameters.text(AFTER), limit));
-  }
-
-  private static int limit(String text, Parameters parameters) {
-    if (text.matches("[1-9][0-9]{0,2}") && Integer.parseInt(text) <= 500) {
-      return Integer.parseInt(text);
-    }
-    parameters.errors().invalid(LIMIT, "limit is a number from 1 to 500.");
-    return DEFAULT_LIMIT;
+    context.json(PeopleView.of(all, parameters.text(KeysetParameters.AFTER), limit));
   }
 
   void show(Context context) {

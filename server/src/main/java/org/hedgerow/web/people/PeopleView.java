@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.hedgerow.operations.Account;
+import org.hedgerow.operations.KeysetPage;
 
 /**
  * Some of the accounts, by name.
@@ -21,8 +22,7 @@ record PeopleView(List<PersonView> people, Optional<String> next) {
             .filter(account -> after.map(name -> account.name().compareTo(name) > 0).orElse(true))
             .map(PersonView::of)
             .toList();
-    return rest.size() <= limit
-        ? new PeopleView(rest, Optional.empty())
-        : new PeopleView(rest.subList(0, limit), Optional.of(rest.get(limit - 1).name()));
+    KeysetPage<PersonView> page = KeysetPage.of(rest, limit, PersonView::name);
+    return new PeopleView(page.items(), page.next());
   }
 }

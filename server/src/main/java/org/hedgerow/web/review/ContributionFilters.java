@@ -11,18 +11,16 @@ import org.hedgerow.operations.Actor;
 import org.hedgerow.review.ContributionKind;
 import org.hedgerow.review.ContributionQuery;
 import org.hedgerow.review.ContributionState;
-import org.hedgerow.web.problems.ProblemType;
+import org.hedgerow.web.query.KeysetParameters;
 import org.hedgerow.web.query.Parameters;
 import org.hedgerow.web.query.Quoted;
-import org.hedgerow.web.query.ValidationError;
 
 /** Reads which contributions somebody wants to see. */
 final class ContributionFilters {
   static final List<String> NAMES =
       List.of("state", "kind", "author", "serves", "about", "after", "limit");
 
-  private static final int DEFAULT = 50;
-  private static final int MAX = 200;
+  private static final int MAX_LIMIT = 200;
   private static final int MAX_SUBJECT_LENGTH = 300;
 
   private final Parameters parameters;
@@ -35,7 +33,7 @@ final class ContributionFilters {
 
   /** One more than the limit, so that it is known whether there are more. */
   ContributionQuery query() {
-    return query(number("after"), limit() + 1);
+    return query(KeysetParameters.afterNumber(parameters), limit() + 1);
   }
 
   /** As far as they filter, from the beginning. */
@@ -45,12 +43,7 @@ final class ContributionFilters {
   }
 
   int limit() {
-    OptionalInt limit = number("limit");
-    if (limit.orElse(DEFAULT) > MAX) {
-      invalid("limit", "limit must be a whole number from 1 to %d.".formatted(MAX));
-      return MAX;
-    }
-    return limit.orElse(DEFAULT);
+    return KeysetParameters.limit(parameters, MAX_LIMIT);
   }
 
   private Set<ContributionState> states() {
@@ -102,9 +95,17 @@ final class ContributionFilters {
   }
 
   private OptionalInt author() {
-    return parameters.text("author").filter("me"::equals).isPresent()
-        ? OptionalInt.of(actor.requireAccount().id())
-        : number("author");
+    Optional<String> text = parameters.text("author");
+    if (text.filter("me"::equals).isPresent()) {
+      return OptionalInt.of(actor.requireAccount().id());
+    }
+    if (text.filter(number -> !number.matches("[1-9][0-9]{0,8}")).isPresent()) {
+      invalid(
+          "author",
+          "author must be me, or a whole number from 1, not %s.".formatted(Quoted.of(text.get())));
+      return OptionalInt.empty();
+    }
+    return text.map(Integer::valueOf).map(OptionalInt::of).orElse(OptionalInt.empty());
   }
 
   private Optional<String> serves() {
@@ -128,36 +129,6 @@ final class ContributionFilters {
       return Optional.empty();
     }
     return about;
-  }
-
-  private OptionalInt number(String parameter) {
-    Optional<String> text = parameters.text(parameter);
-    if (text.isEmpty()) {
-      return OptionalInt.empty();
-    }
-    if (!text.get().matches("[1-9][0-9]{0,8}")) {
-      notANumber(parameter, text.get());
-      return OptionalInt.empty();
-    }
-    return OptionalInt.of(Integer.parseInt(text.get()));
-  }
-
-  private void notANumber(String parameter, String text) {
-    if (parameter.equals("after")) {
-      parameters
-          .errors()
-          .add(
-              ValidationError.of(
-                  ProblemType.INVALID_CURSOR,
-                  parameter,
-                  "%s is no place in this list. Take the next of the answer before."
-                      .formatted(Quoted.of(text))));
-    } else {
-      String or = parameter.equals("author") ? "me, or " : "";
-      invalid(
-          parameter,
-          "%s must be %sa whole number from 1, not %s.".formatted(parameter, or, Quoted.of(text)));
-    }
   }
 
   private void invalid(String parameter, String message) {

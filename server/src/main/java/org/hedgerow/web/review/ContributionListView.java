@@ -3,6 +3,7 @@ package org.hedgerow.web.review;
 import com.fasterxml.jackson.annotation.JsonInclude;
 import java.util.List;
 import java.util.Optional;
+import org.hedgerow.operations.KeysetPage;
 import org.hedgerow.review.Contribution;
 
 /**
@@ -17,11 +18,7 @@ record ContributionListView(List<ContributionView> contributions, Optional<Strin
    * @param found one more than the limit, where there are more
    */
   static ContributionListView of(List<Contribution> found, int limit, ContributionAnswer answer) {
-    List<Contribution> shown = found.subList(0, Math.min(limit, found.size()));
-    Optional<String> next =
-        found.size() > limit
-            ? Optional.of(String.valueOf(shown.get(limit - 1).id()))
-            : Optional.empty();
-    return new ContributionListView(answer.views(shown), next);
+    KeysetPage<Contribution> page = KeysetPage.of(found, limit, Contribution::id);
+    return new ContributionListView(answer.views(page.items()), page.next());
   }
 }

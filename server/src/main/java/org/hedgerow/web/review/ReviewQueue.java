@@ -4,14 +4,13 @@ import com.fasterxml.jackson.annotation.JsonInclude;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import org.hedgerow.operations.KeysetPage;
 import org.hedgerow.review.ContributionQuery;
 import org.hedgerow.review.Queue;
 import org.hedgerow.review.Queue.Place;
 import org.hedgerow.review.Queue.Waiting;
 import org.hedgerow.web.http.ApiRequest;
-import org.hedgerow.web.problems.ProblemType;
-import org.hedgerow.web.query.Quoted;
-import org.hedgerow.web.query.ValidationError;
+import org.hedgerow.web.query.KeysetParameters;
 import org.hedgerow.web.query.ValidationErrors;
 
 /** {@code GET /review-queue}: what waits for a decision, the greatest need first. */
@@ -58,26 +57,22 @@ final class ReviewQueue {
     ContributionFilters filters = new ContributionFilters(request.parameters(), request.actor());
     ContributionQuery query = filters.query(OptionalInt.empty(), MAX);
     int limit = filters.limit();
-    Optional<QueuePlace> after = after(request.parameters().text("after"), errors);
+    Optional<QueuePlace> after = after(request.parameters().text(KeysetParameters.AFTER), errors);
     errors.throwIfAny();
     List<Place> all = queue.places(request.actor(), query);
     List<Place> rest =
         all.stream().filter(each -> after.isEmpty() || after.get().isBefore(each)).toList();
-    List<Waiting> shown = queue.at(request.actor(), rest.subList(0, Math.min(limit, rest.size())));
+    KeysetPage<Place> page = KeysetPage.of(rest, limit, QueuePlace::of);
+    List<Waiting> shown = queue.at(request.actor(), page.items());
     request
         .context()
-        .json(new View(all.size(), shown.stream().map(this::entry).toList(), next(rest, limit)));
+        .json(new View(all.size(), shown.stream().map(this::entry).toList(), page.next()));
   }
 
   private static Optional<QueuePlace> after(Optional<String> text, ValidationErrors errors) {
     Optional<QueuePlace> place = text.flatMap(QueuePlace::read);
     if (text.isPresent() && place.isEmpty()) {
-      errors.add(
-          ValidationError.of(
-              ProblemType.INVALID_CURSOR,
-              "after",
-              "%s is no place in this list. Take the next of the answer before."
-                  .formatted(Quoted.of(text.get()))));
+      errors.add(KeysetParameters.invalid(text.get()));
     }
     return place;
   }
@@ -89,11 +84,5 @@ final class ReviewQueue {
         place.value().isEmpty() ? OptionalInt.empty() : OptionalInt.of(place.rank() + 1),
         place.own(),
         answer.view(waiting.contribution()));
-  }
-
-  private static Optional<String> next(List<Place> rest, int limit) {
-    return rest.size() > limit
-        ? Optional.of(QueuePlace.of(rest.get(limit - 1)).toString())
-        : Optional.empty();
   }
 }

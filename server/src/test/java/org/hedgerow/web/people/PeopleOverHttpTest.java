@@ -57,7 +57,7 @@ class PeopleOverHttpTest {
   }
 
   private List<String> done() {
-    return server.accounts().audit().find(ada, AuditQuery.newest(100)).records().stream()
+    return server.accounts().audit().find(ada, AuditQuery.newest(100)).items().stream()
         .map(AuditRecord::action)
         .toList();
   }

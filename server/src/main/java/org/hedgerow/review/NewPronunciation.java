@@ -30,6 +30,11 @@ public record NewPronunciation(String spelling, ProposedPronunciation saying, bo
   }
 
   @Override
+  public List<ProposedPronunciation> pronunciations() {
+    return List.of(saying);
+  }
+
+  @Override
   public List<FieldError> errors(BankSnapshot snapshot) {
     List<FieldError> errors = new ArrayList<>(snapshot.missing(spelling));
     errors.addAll(saying.errors("saying", spelling, snapshot.lexicon()));

@@ -43,6 +43,11 @@ public record NewSentence(
   }
 
   @Override
+  public boolean concernsSentence() {
+    return true;
+  }
+
+  @Override
   public List<FieldError> errors(BankSnapshot snapshot) {
     List<FieldError> errors = new ArrayList<>();
     if (text.isEmpty()) {

@@ -32,6 +32,16 @@ public sealed interface Proposal
     return "spelling";
   }
 
+  /** Whether it is about a sentence; otherwise it is about a word. */
+  default boolean concernsSentence() {
+    return false;
+  }
+
+  /** The ways to say a word that it proposes or puts right. */
+  default List<ProposedPronunciation> pronunciations() {
+    return List.of();
+  }
+
   /** What is missing or wrong, so that it can't be submitted or approved; empty if nothing. */
   List<FieldError> errors(BankSnapshot snapshot);
 

@@ -29,6 +29,11 @@ public record Realignment(String spelling, ProposedPronunciation saying) impleme
   }
 
   @Override
+  public List<ProposedPronunciation> pronunciations() {
+    return List.of(saying);
+  }
+
+  @Override
   public List<FieldError> errors(BankSnapshot snapshot) {
     List<FieldError> errors = new ArrayList<>(snapshot.missing(spelling));
     errors.addAll(saying.errors("saying", spelling, snapshot.lexicon()));

@@ -36,14 +36,9 @@ final class UndoApproval implements DecisionStep {
 
   private static Change undo(BankStore bank, Contribution present) {
     String subject = present.proposal().subject();
-    return isOfSentence(present.proposal())
+    return present.proposal().concernsSentence()
         ? undoSentence(bank, present, subject)
         : undoWord(bank, present, subject);
-  }
-
-  private static boolean isOfSentence(Proposal proposal) {
-    return proposal instanceof NewSentence
-        || (proposal instanceof Withdrawal withdrawal && !withdrawal.sentence().isEmpty());
   }
 
   private static Change undoWord(BankStore bank, Contribution present, String spelling) {

@@ -25,22 +25,23 @@ public record Withdrawal(String spelling, String sentence, String reason) implem
 
   @Override
   public String subject() {
-    return isOfSentence() ? sentence : spelling;
+    return concernsSentence() ? sentence : spelling;
   }
 
   @Override
   public String subjectField() {
-    return isOfSentence() ? "sentence" : "spelling";
+    return concernsSentence() ? "sentence" : "spelling";
   }
 
-  private boolean isOfSentence() {
+  @Override
+  public boolean concernsSentence() {
     return !sentence.isEmpty();
   }
 
   @Override
   public List<FieldError> errors(BankSnapshot snapshot) {
     List<FieldError> errors = new ArrayList<>();
-    if (!isOfSentence()) {
+    if (!concernsSentence()) {
       errors.addAll(snapshot.missing(spelling));
     } else if (snapshot.sentences().apply(sentence).isEmpty()) {
       errors.add(new FieldError("sentence", "The bank doesn’t hold this sentence."));
@@ -53,11 +54,11 @@ public record Withdrawal(String spelling, String sentence, String reason) implem
 
   @Override
   public Change change(BankSnapshot snapshot, String source) {
-    return isOfSentence() ? Change.withoutSentence(sentence) : Change.withoutWord(spelling);
+    return concernsSentence() ? Change.withoutSentence(sentence) : Change.withoutWord(spelling);
   }
 
   @Override
   public String summary() {
-    return isOfSentence() ? "A sentence withdrawn." : "Withdrawn: %s.".formatted(spelling);
+    return concernsSentence() ? "A sentence withdrawn." : "Withdrawn: %s.".formatted(spelling);
   }
 }

@@ -9,7 +9,6 @@ import org.hedgerow.operations.NotFoundException;
 import org.hedgerow.operations.Role;
 import org.hedgerow.review.ConflictException;
 import org.hedgerow.review.Contribution;
-import org.hedgerow.review.NewPicture;
 import org.hedgerow.review.Reviews.Dossier;
 import org.hedgerow.review.StaleRevisionException;
 import org.hedgerow.review.Upload;
@@ -122,16 +121,10 @@ final class ContributionPages {
   void picture(Context context) {
     Actor actor = desk.actor(context);
     Upload upload =
-        upload(dossier(context).contribution())
+        KindForm.upload(dossier(context).contribution().proposal())
             .flatMap(id -> desk.review().reviews().upload(actor, id))
             .orElseThrow(() -> new NotFoundException("The picture"));
     context.header(Header.CACHE_CONTROL, "private, max-age=3600");
     PictureAnswer.send(context, upload.picture().mediaType(), upload.picture().content());
-  }
-
-  private static Optional<String> upload(Contribution contribution) {
-    return contribution.proposal() instanceof NewPicture picture
-        ? Optional.of(picture.upload())
-        : Optional.empty();
   }
 }

@@ -16,7 +16,7 @@ record ContributionRow(
     String subject = contribution.proposal().subject();
     return new ContributionRow(
         contribution.id(),
-        ReviewWording.of(contribution.kind()),
+        KindForm.of(contribution.kind()).title(),
         subject.isEmpty() ? "…" : subject,
         contribution.state().label(),
         own ? ReviewWording.of(contribution.state()) : ReviewWording.ofOthers(contribution.state()),

@@ -43,7 +43,7 @@ final class DecisionMaker {
     Dossier dossier = desk.review().reviews().open(actor, id);
     Contribution contribution = dossier.contribution();
     Verdict verdict = DraftVerdictMaker.verdict(contribution.kind(), contribution.remarks());
-    String spelling = FormMaker.spelling(contribution.proposal());
+    String spelling = KindForm.spelling(contribution.proposal());
     Optional<Correspondence> wanted = wanted(contribution);
     return new DecisionPage(
         token,

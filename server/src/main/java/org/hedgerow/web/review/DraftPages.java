@@ -49,7 +49,7 @@ final class DraftPages {
     known.put("accent-0", List.of(given(context, "accent")));
     known.put("wantedFor", List.of(given(context, "for")));
     Lexicon lexicon = desk.newest().get();
-    Content content = new ContentFormReader(lexicon, new Fields(known)).read(kind.get());
+    Content content = KindForm.content(kind.get(), new Fields(known), lexicon);
     showFresh(context, content, FieldErrors.NONE);
   }
 
@@ -103,9 +103,7 @@ final class DraftPages {
     ContributionKind kind =
         ContributionKind.labelled(fields.text("kind"))
             .orElseThrow(() -> new NotFoundException("Such a contribution"));
-    Lexicon lexicon = desk.newest().get();
-    return new FormActions(lexicon)
-        .on(new ContentFormReader(lexicon, fields).read(kind), fields.text("do"));
+    return KindForm.content(kind, fields, desk.newest().get());
   }
 
   private Contribution keep(Actor actor, DraftReference draft, Content content) {

@@ -12,7 +12,6 @@ import org.hedgerow.review.Contribution;
 import org.hedgerow.review.ContributionFinding;
 import org.hedgerow.review.ContributionKind;
 import org.hedgerow.review.Examination;
-import org.hedgerow.review.NewSentence;
 import org.hedgerow.review.Reviews.Dossier;
 
 /** Says what the machine makes of a draft. */
@@ -65,7 +64,7 @@ record DraftVerdictMaker(Lexicon lexicon) {
   }
 
   String headline(Content content, Verdict verdict) {
-    String target = target(content);
+    String target = KindForm.target(content);
     if (target.isEmpty()) {
       return switch (verdict) {
         case PASS -> "No problems found";
@@ -79,12 +78,5 @@ record DraftVerdictMaker(Lexicon lexicon) {
       case LOOK -> "For %s a person should look at this".formatted(words);
       case FAIL -> "It doesn’t pass for " + words;
     };
-  }
-
-  /** A sentence is for the value that it names. */
-  private static String target(Content content) {
-    return content.proposal() instanceof NewSentence sentence
-        ? sentence.phonogram() + " " + sentence.value()
-        : content.wantedFor();
   }
 }

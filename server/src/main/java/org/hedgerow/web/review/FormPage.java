@@ -1,74 +1,50 @@
 package org.hedgerow.web.review;
 
 import java.util.List;
-import java.util.Optional;
 import org.hedgerow.review.ContributionKind;
 
 /**
  * A contribution that is being written.
  *
- * @param id 0 while nothing has been kept yet
- * @param known whether the bank holds the word
- * @param ways those of the bank's pronunciations that can be put right
- * @param returned what the reviewer said who returned it; empty if nobody did
- * @param returnedBy who that was
- * @param elsewhere what differs from what was saved elsewhere meanwhile
- * @param news what was just done
+ * @param wantedFor the phonogram values, as options
+ * @param side what stands beside the form
  */
 record FormPage(
     String token,
-    int id,
-    int revision,
     ContributionKind kind,
-    String spelling,
-    boolean known,
-    List<PronunciationFields> sayings,
-    List<Option> ways,
-    boolean instead,
-    Optional<LabelsView> labels,
-    Optional<PictureFields> picture,
-    Optional<SentenceView> sentence,
-    String withdrawnSentence,
-    String reason,
+    DraftStatus status,
+    ProposalFields fields,
     List<Option> wantedFor,
     String note,
     DraftVerdict side,
-    String returned,
-    String returnedBy,
-    List<Difference> elsewhere,
-    FieldErrors errors,
-    String news,
-    boolean discardable) {
+    FieldErrors errors) {
 
   String title() {
-    return ReviewWording.of(kind);
+    return KindForm.of(kind).title();
   }
 
   String help() {
-    return ReviewWording.help(kind);
+    return KindForm.of(kind).help();
   }
 
-  boolean isOfWord() {
-    return kind != ContributionKind.SENTENCE;
+  int id() {
+    return status.draft().id();
   }
 
-  boolean canAddAccents() {
-    return kind == ContributionKind.WORD && sayings.size() < ProposedPronunciationReader.MAX;
+  boolean asksForValue() {
+    return KindForm.of(kind).asksForValue();
+  }
+
+  /** A new word is one that the bank doesn't hold; everything else is about one that it holds. */
+  boolean needsNewWord() {
+    return kind == ContributionKind.WORD;
   }
 
   /** Blocks of letters and sounds can only be shown of a word. */
-  boolean showsSayings() {
-    return !sayings.isEmpty()
-        && spelling.matches("[a-z]{1,40}")
-        && (kind == ContributionKind.WORD || known);
-  }
-
-  /** A picture serves whatever its word serves. */
-  boolean isWantedForSomething() {
-    return switch (kind) {
-      case WORD, PRONUNCIATION, ALIGNMENT, TAGS -> true;
-      case PICTURE, SENTENCE, WITHDRAWAL -> false;
-    };
+  boolean showsSpoken() {
+    return fields.spoken().isPresent()
+        && fields.spelling().matches("[a-z]{1,40}")
+        && (needsNewWord() || fields.known());
   }
 
   String spellingError() {

@@ -1,5 +1,7 @@
 package org.hedgerow.web.review;
 
+import static java.util.stream.Collectors.joining;
+
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -54,6 +56,46 @@ record LabelsView(
             .toList(),
         suits(labels, word),
         labels.notForChildren().filter(reason -> !reason.equals(NO_REASON)).orElse(""));
+  }
+
+  static WordLabels read(Fields fields) {
+    return new WordLabels(
+        level(fields, "commonness"),
+        level(fields, "picturable"),
+        fields.all("partsOfSpeech").stream().filter(part -> !part.isEmpty()).toList(),
+        List.of(),
+        suits(fields));
+  }
+
+  private static Optional<Integer> level(Fields fields, String name) {
+    int level = Fields.number(fields.text(name), -1);
+    return level < 0 ? Optional.empty() : Optional.of(level);
+  }
+
+  /** A reason means no; an empty one means yes. */
+  private static Optional<String> suits(Fields fields) {
+    return switch (fields.text("suits")) {
+      case "yes" -> Optional.of("");
+      case "no" -> Optional.of(fields.text("unfit").isEmpty() ? NO_REASON : fields.text("unfit"));
+      default -> Optional.empty();
+    };
+  }
+
+  static List<Fact> facts(WordLabels labels) {
+    return List.of(
+        new Fact("How common", labels.commonness().map(ReviewWording::commonness).orElse("")),
+        new Fact("Can it be drawn", labels.picturable().map(ReviewWording::picturable).orElse("")),
+        new Fact(
+            "What it does in a sentence",
+            labels.partsOfSpeech().stream()
+                .map(ReviewWording::partOfSpeech)
+                .collect(joining("; "))),
+        new Fact(
+            "For small children",
+            labels
+                .notForChildren()
+                .map(why -> why.isEmpty() ? "Yes" : "No: %s".formatted(why))
+                .orElse("")));
   }
 
   private static List<Option> levels(

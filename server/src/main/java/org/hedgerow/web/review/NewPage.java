@@ -22,24 +22,16 @@ record NewPage(String word, List<Offer> offers) {
     return new NewPage(
         word,
         Arrays.stream(ContributionKind.values())
-            .filter(kind -> word.isEmpty() || isPossible(kind, known))
+            .filter(kind -> word.isEmpty() || KindForm.of(kind).isOfferedFor(known))
             .map(kind -> offer(kind, word))
             .toList());
-  }
-
-  private static boolean isPossible(ContributionKind kind, boolean known) {
-    return switch (kind) {
-      case WORD -> !known;
-      case PRONUNCIATION, ALIGNMENT, TAGS, PICTURE, WITHDRAWAL -> known;
-      case SENTENCE -> false;
-    };
   }
 
   private static Offer offer(ContributionKind kind, String word) {
     String about = word.isEmpty() ? "" : "&word=" + URLEncoder.encode(word, StandardCharsets.UTF_8);
     return new Offer(
-        ReviewWording.of(kind),
-        ReviewWording.help(kind),
+        KindForm.of(kind).title(),
+        KindForm.of(kind).help(),
         "/contributions/new?kind=" + kind.label() + about);
   }
 }

@@ -58,7 +58,7 @@ final class QueuePages {
     List<Option> kinds = new ArrayList<>();
     kinds.add(Option.of("", "Any kind", question.kind()));
     Arrays.stream(ContributionKind.values())
-        .map(kind -> Option.of(kind.label(), ReviewWording.of(kind), question.kind()))
+        .map(kind -> Option.of(kind.label(), KindForm.of(kind).title(), question.kind()))
         .forEach(kinds::add);
     return kinds;
   }

@@ -48,7 +48,7 @@ record QueueQuestion(String kind, String serves, String author, String accent) {
   }
 
   private boolean isInAccent(Waiting waiting) {
-    return Describer.sayings(waiting.contribution().proposal()).stream()
+    return waiting.contribution().proposal().pronunciations().stream()
         .anyMatch(saying -> saying.accent().equals(accent));
   }
 }

@@ -29,7 +29,7 @@ record QueueRow(
     return new QueueRow(
         contribution.id(),
         contribution.revision(),
-        ReviewWording.of(contribution.kind()),
+        KindForm.of(contribution.kind()).title(),
         contribution.proposal().subject(),
         waiting.place().value().isEmpty()
             ? ""

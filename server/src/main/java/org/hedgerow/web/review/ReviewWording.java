@@ -1,38 +1,11 @@
 package org.hedgerow.web.review;
 
-import org.hedgerow.review.ContributionKind;
 import org.hedgerow.review.ContributionState;
 import org.hedgerow.review.DecisionKind;
 
 /** What the pages call things. */
 final class ReviewWording {
   private ReviewWording() {}
-
-  static String of(ContributionKind kind) {
-    return switch (kind) {
-      case WORD -> "A new word";
-      case PRONUNCIATION -> "Another way to say a word";
-      case ALIGNMENT -> "Correct letters and sounds";
-      case TAGS -> "Other details";
-      case PICTURE -> "A picture";
-      case SENTENCE -> "A sentence";
-      case WITHDRAWAL -> "Something to take out";
-    };
-  }
-
-  /** What one does with it, in a sentence. */
-  static String help(ContributionKind kind) {
-    return switch (kind) {
-      case WORD -> "Write the word; the bank proposes how it is said and which letters spell what.";
-      case PRONUNCIATION ->
-          "For your own accent, or a second way in which many people say the word.";
-      case ALIGNMENT -> "For a word whose letters the bank matches to the wrong sounds.";
-      case TAGS -> "How common it is, whether it can be drawn, whether it suits small children.";
-      case PICTURE -> "A drawing or a photograph that shows what the word means.";
-      case SENTENCE -> "A short sentence for one phonogram, with that phonogram three times.";
-      case WITHDRAWAL -> "A word that shouldn’t be in the bank at all, and why.";
-    };
-  }
 
   static String of(ContributionState state) {
     return switch (state) {

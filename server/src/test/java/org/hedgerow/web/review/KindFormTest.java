@@ -7,14 +7,13 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.hedgerow.lexicon.Lexicon;
-import org.hedgerow.review.Content;
 import org.hedgerow.review.ContributionKind;
 import org.hedgerow.review.NewWord;
 import org.hedgerow.review.ProposedPronunciation;
 import org.hedgerow.seed.SeededLexicon;
 import org.junit.jupiter.api.Test;
 
-class ContentFormReaderTest {
+class KindFormTest {
   private final Lexicon lexicon = SeededLexicon.get();
 
   @Test
@@ -51,15 +50,14 @@ class ContentFormReaderTest {
 
   @Test
   void aSmallButtonAddsASound() {
-    Content content = new FormActions(lexicon).on(Content.of(word("spelling=broam")), "say-0-z");
-    assertThat(((NewWord) content.proposal()).pronunciations().get(0).sounds())
-        .isEqualTo("b ɹ oʊ m z");
+    NewWord word = word("spelling=broam", "do=say-0-z");
+    assertThat(word.pronunciations().get(0).sounds()).isEqualTo("b ɹ oʊ m z");
   }
 
   @Test
   void anotherBlockIsInAnotherAccent() {
-    Content content = new FormActions(lexicon).on(Content.of(word("spelling=broam")), "add");
-    assertThat(((NewWord) content.proposal()).pronunciations())
+    NewWord word = word("spelling=broam", "do=add");
+    assertThat(word.pronunciations())
         .extracting(ProposedPronunciation::accent)
         .containsExactly("en-US", "en-GB");
   }
@@ -99,7 +97,6 @@ class ContentFormReaderTest {
                     List.of(field[1]),
                     (one, two) ->
                         java.util.stream.Stream.concat(one.stream(), two.stream()).toList()));
-    return (NewWord)
-        new ContentFormReader(lexicon, new Fields(sent)).read(ContributionKind.WORD).proposal();
+    return (NewWord) KindForm.content(ContributionKind.WORD, new Fields(sent), lexicon).proposal();
   }
 }

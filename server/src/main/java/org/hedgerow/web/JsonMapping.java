@@ -1,5 +1,6 @@
 package org.hedgerow.web;
 
+import com.fasterxml.jackson.annotation.JsonInclude;
 import com.fasterxml.jackson.core.StreamReadFeature;
 import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.MapperFeature;
@@ -14,7 +15,7 @@ import com.fasterxml.jackson.datatype.jdk8.Jdk8Module;
 import com.fasterxml.jackson.datatype.jsr310.JavaTimeModule;
 import java.util.List;
 
-/** How JSON is read and written everywhere: strictly in, plainly out. */
+/** How JSON is read and written everywhere: strictly in, and out without what isn't there. */
 public final class JsonMapping {
   private JsonMapping() {}
 
@@ -29,6 +30,8 @@ public final class JsonMapping {
   public static ObjectMapper mapper() {
     return JsonMapper.builder()
         .addModules(new Jdk8Module(), new JavaTimeModule())
+        .defaultPropertyInclusion(
+            JsonInclude.Value.construct(JsonInclude.Include.NON_ABSENT, JsonInclude.Include.ALWAYS))
         .disable(SerializationFeature.WRITE_DATES_AS_TIMESTAMPS)
         .disable(MapperFeature.ALLOW_COERCION_OF_SCALARS)
         .disable(DeserializationFeature.ACCEPT_FLOAT_AS_INT)

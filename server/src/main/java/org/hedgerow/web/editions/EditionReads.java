@@ -1,6 +1,5 @@
 package org.hedgerow.web.editions;
 
-import com.fasterxml.jackson.annotation.JsonInclude;
 import io.javalin.http.Context;
 import java.util.List;
 import java.util.Optional;
@@ -41,10 +40,7 @@ final class EditionReads {
    * @param newest the newest edition's number
    * @param next what to give as {@code after}; left out at the end
    */
-  record ListView(
-      int newest,
-      List<EditionView> editions,
-      @JsonInclude(JsonInclude.Include.NON_ABSENT) Optional<String> next) {}
+  record ListView(int newest, List<EditionView> editions, Optional<String> next) {}
 
   record OneView(EditionView edition) {}
 
@@ -55,17 +51,14 @@ final class EditionReads {
   record ChangesView(
       EditionView edition,
       List<Change> changes,
-      @JsonInclude(JsonInclude.Include.NON_ABSENT) Optional<MaterialView> material,
-      @JsonInclude(JsonInclude.Include.NON_ABSENT) Optional<String> next) {}
+      Optional<MaterialView> material,
+      Optional<String> next) {}
 
   /**
    * @param before left out if the word is new
    * @param after left out if the word is withdrawn
    */
-  record Change(
-      String word,
-      @JsonInclude(JsonInclude.Include.NON_ABSENT) Optional<WordEntry> before,
-      @JsonInclude(JsonInclude.Include.NON_ABSENT) Optional<WordEntry> after) {
+  record Change(String word, Optional<WordEntry> before, Optional<WordEntry> after) {
 
     static Change of(WordChange change, Lexicon lexicon) {
       return new Change(

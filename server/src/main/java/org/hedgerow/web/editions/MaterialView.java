@@ -1,6 +1,5 @@
 package org.hedgerow.web.editions;
 
-import com.fasterxml.jackson.annotation.JsonInclude;
 import com.fasterxml.jackson.annotation.JsonProperty;
 import java.util.List;
 import java.util.Optional;
@@ -27,10 +26,7 @@ record MaterialView(
    * @param before left out if it is new
    * @param after left out if it is withdrawn
    */
-  record Change<T>(
-      String name,
-      @JsonInclude(JsonInclude.Include.NON_ABSENT) Optional<T> before,
-      @JsonInclude(JsonInclude.Include.NON_ABSENT) Optional<T> after) {}
+  record Change<T>(String name, Optional<T> before, Optional<T> after) {}
 
   /** For which value a sentence is, and in which accents it is right. */
   record SentenceView(String phonogram, int value, List<String> accent) {

@@ -1,6 +1,5 @@
 package org.hedgerow.web.http;
 
-import com.fasterxml.jackson.annotation.JsonInclude;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.IntNode;
 import java.util.ArrayList;
@@ -16,7 +15,6 @@ import java.util.Set;
  * @param yours as it was sent; left out where it wasn't
  * @param present as it is; left out where it isn't
  */
-@JsonInclude(JsonInclude.Include.NON_ABSENT)
 public record FieldDifference(String field, Optional<JsonNode> yours, Optional<JsonNode> present) {
 
   public static FieldDifference revision(int yours, int present) {

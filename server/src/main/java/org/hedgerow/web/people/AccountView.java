@@ -1,13 +1,11 @@
 package org.hedgerow.web.people;
 
-import com.fasterxml.jackson.annotation.JsonInclude;
 import java.time.Instant;
 import java.util.Optional;
 import org.hedgerow.accounts.ApiToken;
 import org.hedgerow.web.security.Identity;
 
 /** Whom a token stands for. */
-@JsonInclude(JsonInclude.Include.NON_ABSENT)
 record AccountView(String name, String displayName, String role, Optional<Used> token) {
 
   record Used(String label, Instant expires) {

@@ -1,6 +1,5 @@
 package org.hedgerow.web.people;
 
-import com.fasterxml.jackson.annotation.JsonInclude;
 import java.time.Instant;
 import java.util.List;
 import java.util.Map;
@@ -9,7 +8,6 @@ import org.hedgerow.accounts.AuditRecord;
 import org.hedgerow.operations.KeysetPage;
 
 /** Some of the record of what was done. */
-@JsonInclude(JsonInclude.Include.NON_ABSENT)
 record AuditView(List<Entry> records, Optional<String> next) {
 
   /**
@@ -17,7 +15,6 @@ record AuditView(List<Entry> records, Optional<String> next) {
    *
    * @param account number of the account of whoever did it
    */
-  @JsonInclude(JsonInclude.Include.NON_ABSENT)
   record Entry(
       long id,
       Instant at,

@@ -1,6 +1,5 @@
 package org.hedgerow.web.people;
 
-import com.fasterxml.jackson.annotation.JsonInclude;
 import io.javalin.http.Context;
 import io.javalin.http.Header;
 import java.util.Optional;
@@ -19,7 +18,6 @@ import org.hedgerow.web.security.Identity;
 /** {@code /centre}: what a centre chooses for itself. */
 final class CentreHandlers {
   /** The centre, as programs see it. */
-  @JsonInclude(JsonInclude.Include.NON_ABSENT)
   record View(Optional<String> name, int approvals) {
     static View of(Centre centre) {
       return new View(centre.name(), centre.approvals());

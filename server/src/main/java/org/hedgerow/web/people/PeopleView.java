@@ -1,6 +1,5 @@
 package org.hedgerow.web.people;
 
-import com.fasterxml.jackson.annotation.JsonInclude;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -12,7 +11,6 @@ import org.hedgerow.operations.KeysetPage;
  *
  * @param next the last name; none at the end of the list
  */
-@JsonInclude(JsonInclude.Include.NON_ABSENT)
 record PeopleView(List<PersonView> people, Optional<String> next) {
 
   static PeopleView of(List<Account> accounts, Optional<String> after, int limit) {

@@ -1,6 +1,5 @@
 package org.hedgerow.web.people;
 
-import com.fasterxml.jackson.annotation.JsonInclude;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
@@ -12,7 +11,6 @@ import org.hedgerow.accounts.ApiTokens;
  *
  * @param token the token itself, only where it was just made
  */
-@JsonInclude(JsonInclude.Include.NON_ABSENT)
 record TokenView(
     int id,
     String label,

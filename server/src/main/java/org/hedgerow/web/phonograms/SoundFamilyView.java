@@ -1,6 +1,5 @@
 package org.hedgerow.web.phonograms;
 
-import com.fasterxml.jackson.annotation.JsonInclude;
 import com.fasterxml.jackson.annotation.JsonProperty;
 import java.util.List;
 import java.util.OptionalInt;
@@ -18,11 +17,11 @@ record SoundFamilyView(int edition, String accent, String sound, List<Spelling> 
    */
   record Spelling(
       String grapheme,
-      @JsonInclude(JsonInclude.Include.NON_ABSENT) OptionalInt value,
+      OptionalInt value,
       @JsonProperty("class") String kind,
       String keyWord,
       double share,
-      @JsonInclude(JsonInclude.Include.NON_ABSENT) OptionalInt words,
+      OptionalInt words,
       List<String> examples) {
 
     static Spelling of(SoundFamily.Spelling spelling) {

@@ -1,6 +1,5 @@
 package org.hedgerow.web.review;
 
-import com.fasterxml.jackson.annotation.JsonInclude;
 import java.util.List;
 import java.util.Optional;
 import org.hedgerow.operations.KeysetPage;
@@ -11,7 +10,6 @@ import org.hedgerow.review.Contribution;
  *
  * @param next where the list goes on
  */
-@JsonInclude(JsonInclude.Include.NON_ABSENT)
 record ContributionListView(List<ContributionView> contributions, Optional<String> next) {
 
   /**

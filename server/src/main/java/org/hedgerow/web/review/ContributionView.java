@@ -18,7 +18,6 @@ import org.hedgerow.web.problems.ParameterError;
  * @param others that wait for a decision about the same
  * @param errors because of which it can't be submitted or approved
  */
-@JsonInclude(JsonInclude.Include.NON_ABSENT)
 record ContributionView(
     int id,
     String state,

@@ -14,7 +14,6 @@ import org.hedgerow.review.Decision;
  * @param finding which was overruled
  * @param edition which it published
  */
-@JsonInclude(JsonInclude.Include.NON_ABSENT)
 record DecisionView(
     String decision,
     int revision,

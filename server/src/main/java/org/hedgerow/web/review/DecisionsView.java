@@ -1,6 +1,5 @@
 package org.hedgerow.web.review;
 
-import com.fasterxml.jackson.annotation.JsonInclude;
 import java.util.List;
 import java.util.Optional;
 import org.hedgerow.web.problems.Problem;
@@ -15,7 +14,6 @@ record DecisionsView(List<Result> results) {
    * @param outcome {@code decided} or {@code refused}
    * @param contribution its number
    */
-  @JsonInclude(JsonInclude.Include.NON_ABSENT)
   record Result(
       String outcome,
       int contribution,

@@ -19,7 +19,6 @@ import org.hedgerow.web.problems.ParameterError;
  * @param waiting numbers of contributions about the same that wait for a decision
  * @param contribution its number, where it was submitted
  */
-@JsonInclude(JsonInclude.Include.NON_ABSENT)
 record JudgedRow(
     int row,
     String spelling,

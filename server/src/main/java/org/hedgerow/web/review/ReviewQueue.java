@@ -35,7 +35,6 @@ final class ReviewQueue {
    * @param total how many there are in all
    * @param next where the list goes on
    */
-  @JsonInclude(JsonInclude.Include.NON_ABSENT)
   record View(int total, List<Entry> waiting, Optional<String> next) {}
 
   /**
@@ -45,7 +44,6 @@ final class ReviewQueue {
    * @param rank of the need, from 1, the greatest; left out likewise
    * @param own whether it is the reviewer's own, who may not decide on it
    */
-  @JsonInclude(JsonInclude.Include.NON_ABSENT)
   record Entry(
       @JsonInclude(JsonInclude.Include.NON_EMPTY) String need,
       OptionalInt rank,

@@ -20,7 +20,6 @@ record SentenceCheckView(
    * @param letters those of the phonogram in a target, from 0; left out for others
    * @param replacements words that could stand in the place of a blocked one
    */
-  @JsonInclude(JsonInclude.Include.NON_ABSENT)
   record TokenView(
       String text,
       int start,

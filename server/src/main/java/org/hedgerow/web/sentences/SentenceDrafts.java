@@ -1,6 +1,5 @@
 package org.hedgerow.web.sentences;
 
-import com.fasterxml.jackson.annotation.JsonInclude;
 import com.fasterxml.jackson.annotation.JsonUnwrapped;
 import io.javalin.http.Context;
 import java.util.ArrayList;
@@ -40,10 +39,7 @@ final class SentenceDrafts {
    *     enough
    */
   record View(
-      int edition,
-      DraftQuery query,
-      List<SentenceView> sentences,
-      @JsonInclude(JsonInclude.Include.NON_ABSENT) Optional<Missing> missing) {}
+      int edition, DraftQuery query, List<SentenceView> sentences, Optional<Missing> missing) {}
 
   /** What was asked for, with all defaults filled in. */
   record DraftQuery(

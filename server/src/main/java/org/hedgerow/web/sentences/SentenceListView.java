@@ -14,14 +14,9 @@ import org.hedgerow.phonics.Correspondence;
  * @param next left out at the end of the list
  */
 record SentenceListView(
-    int edition,
-    Query query,
-    int total,
-    List<Entry> sentences,
-    @JsonInclude(JsonInclude.Include.NON_ABSENT) Optional<String> next) {
+    int edition, Query query, int total, List<Entry> sentences, Optional<String> next) {
 
   /** What was asked for, with all defaults filled in. */
-  @JsonInclude(JsonInclude.Include.NON_ABSENT)
   record Query(
       Optional<String> phonogram,
       OptionalInt value,

@@ -1,13 +1,11 @@
 package org.hedgerow.web.sentences;
 
-import com.fasterxml.jackson.annotation.JsonInclude;
 import com.fasterxml.jackson.annotation.JsonProperty;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 
 /** What sentences were measured by, with all defaults filled in. */
-@JsonInclude(JsonInclude.Include.NON_ABSENT)
 record SentenceQuery(
     Optional<String> phonogram,
     OptionalInt value,

@@ -1,6 +1,5 @@
 package org.hedgerow.web.view;
 
-import com.fasterxml.jackson.annotation.JsonInclude;
 import java.time.Instant;
 import java.util.Optional;
 import org.hedgerow.lexicon.PublishedEdition;
@@ -11,12 +10,7 @@ import org.hedgerow.lexicon.PublishedEdition;
  * @param by who decided; left out where the program did
  * @param words how many words it changed
  */
-public record EditionView(
-    int edition,
-    Instant at,
-    String summary,
-    @JsonInclude(JsonInclude.Include.NON_ABSENT) Optional<String> by,
-    int words) {
+public record EditionView(int edition, Instant at, String summary, Optional<String> by, int words) {
 
   public static EditionView of(PublishedEdition edition) {
     return new EditionView(

@@ -23,10 +23,10 @@ public record PronunciationView(
     String sounds,
     @JsonInclude(JsonInclude.Include.NON_EMPTY) String arpabet,
     List<SpanView> spans,
-    @Nullable Double margin,
+    @JsonInclude(JsonInclude.Include.ALWAYS) @Nullable Double margin,
     @JsonInclude(JsonInclude.Include.NON_DEFAULT) boolean irregular,
-    @JsonInclude(JsonInclude.Include.NON_ABSENT) Optional<String> source,
-    @JsonInclude(JsonInclude.Include.NON_ABSENT) Optional<Boolean> weak) {
+    Optional<String> source,
+    Optional<Boolean> weak) {
 
   /** As it stands in lists. */
   public static PronunciationView of(

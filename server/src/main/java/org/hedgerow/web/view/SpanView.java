@@ -21,7 +21,7 @@ public record SpanView(
     String grapheme,
     String sound,
     @JsonProperty("class") String kind,
-    @JsonInclude(JsonInclude.Include.NON_ABSENT) OptionalInt value,
+    OptionalInt value,
     @JsonInclude(JsonInclude.Include.NON_DEFAULT) boolean target) {
 
   public static List<SpanView> of(Alignment alignment, Predicate<Correspondence> target) {

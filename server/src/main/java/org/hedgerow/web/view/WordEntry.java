@@ -24,14 +24,14 @@ public record WordEntry(
     String status,
     int commonness,
     int syllables,
-    @JsonInclude(JsonInclude.Include.NON_ABSENT) OptionalInt picturable,
+    OptionalInt picturable,
     boolean starter,
     List<String> partsOfSpeech,
     List<String> meanings,
-    @JsonInclude(JsonInclude.Include.NON_ABSENT) Optional<PictureView> picture,
+    Optional<PictureView> picture,
     List<PronunciationView> pronunciations,
     List<TagView> tags,
-    @JsonInclude(JsonInclude.Include.NON_ABSENT) Optional<String> inflectionOf,
+    Optional<String> inflectionOf,
     int since,
     @JsonInclude(JsonInclude.Include.NON_EMPTY) List<EditionView> history) {
 

@@ -42,7 +42,7 @@ final class Alignments {
       boolean guessed,
       boolean aligned,
       List<SpanView> spans,
-      @Nullable Double margin,
+      @JsonInclude(JsonInclude.Include.ALWAYS) @Nullable Double margin,
       @JsonInclude(JsonInclude.Include.NON_EMPTY) String obstacle) {
 
     static View of(int edition, String spelling, Pronunciation said, boolean guessed) {

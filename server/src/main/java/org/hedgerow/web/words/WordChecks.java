@@ -1,6 +1,5 @@
 package org.hedgerow.web.words;
 
-import com.fasterxml.jackson.annotation.JsonInclude;
 import com.fasterxml.jackson.annotation.JsonProperty;
 import java.util.ArrayList;
 import java.util.List;
@@ -32,7 +31,6 @@ final class WordChecks {
   record View(int edition, Query query, List<CheckView> checks) {}
 
   /** What they were measured by, with all defaults filled in. */
-  @JsonInclude(JsonInclude.Include.NON_ABSENT)
   record Query(
       Optional<String> phonogram,
       OptionalInt value,

@@ -1,6 +1,5 @@
 package org.hedgerow.web.words;
 
-import com.fasterxml.jackson.annotation.JsonInclude;
 import com.fasterxml.jackson.annotation.JsonRawValue;
 import java.util.List;
 import java.util.Map;
@@ -19,7 +18,7 @@ record WordListView(
     Map<String, Object> query,
     int total,
     @JsonRawValue String words,
-    @JsonInclude(JsonInclude.Include.NON_ABSENT) Optional<String> next) {
+    Optional<String> next) {
 
   static WordListView of(WordRequest request, WordList list, String words) {
     return new WordListView(request.edition(), query(request), list.total(), words, list.next());

@@ -1,6 +1,5 @@
 package org.hedgerow.web.words;
 
-import com.fasterxml.jackson.annotation.JsonInclude;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -22,11 +21,11 @@ record WordView(
     String status,
     int commonness,
     int syllables,
-    @JsonInclude(JsonInclude.Include.NON_ABSENT) OptionalInt picturable,
+    OptionalInt picturable,
     boolean starter,
     List<String> partsOfSpeech,
     List<String> meanings,
-    @JsonInclude(JsonInclude.Include.NON_ABSENT) Optional<PictureView> picture,
+    Optional<PictureView> picture,
     List<PronunciationView> pronunciations) {
 
   /**

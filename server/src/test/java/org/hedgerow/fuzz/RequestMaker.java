@@ -44,6 +44,7 @@ final class RequestMaker {
           "/sign-in",
           "/welcome/{x}",
           "/words.csv",
+          "/words.xlsx",
           "/words.txt",
           "/assets/{x}",
           "/docs/{x}",

@@ -7,7 +7,8 @@ public enum Format {
   JSON("application/json"),
   CSV("text/csv;charset=utf-8"),
   NDJSON("application/x-ndjson"),
-  TEXT("text/plain;charset=utf-8");
+  TEXT("text/plain;charset=utf-8"),
+  XLSX("application/vnd.openxmlformats-officedocument.spreadsheetml.sheet");
 
   private final String contentType;
 
@@ -28,6 +29,11 @@ public enum Format {
   /** The whole header, with the character set where the type needs one. */
   public String contentType() {
     return contentType;
+  }
+
+  /** What nobody sees: only formats that are offered are chosen. */
+  public IllegalStateException notOffered() {
+    return new IllegalStateException("%s is not among the formats".formatted(label()));
   }
 
   /** As in {@code text/csv}. */

@@ -33,7 +33,7 @@ public final class NeedsRead implements Read {
 
   @Override
   public List<Format> formats() {
-    return List.of(Format.values());
+    return List.of(Format.JSON, Format.CSV, Format.NDJSON, Format.TEXT);
   }
 
   @Override
@@ -52,6 +52,7 @@ public final class NeedsRead implements Read {
           case NDJSON -> json.lines(needs.stream().map(NeedsView.Entry::of).toList());
           case CSV -> NeedsTable.of(needs).getBytes(UTF_8);
           case TEXT -> needs.stream().map(NeedsRead::line).collect(joining()).getBytes(UTF_8);
+          default -> throw format.notOffered();
         };
     return new Question.Body(bytes, OptionalInt.of(needs.size()), Optional.empty());
   }

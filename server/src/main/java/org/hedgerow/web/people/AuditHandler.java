@@ -57,7 +57,7 @@ final class AuditHandler implements Handler {
       case JSON -> json.bytes(view);
       case NDJSON -> json.lines(view.records());
       case CSV -> new AuditTable(json).of(view.records()).getBytes(UTF_8);
-      case TEXT -> throw new IllegalArgumentException("not among the formats");
+      default -> throw format.notOffered();
     };
   }
 

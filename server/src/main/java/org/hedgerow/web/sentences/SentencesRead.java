@@ -49,11 +49,12 @@ final class SentencesRead implements Read {
           case JSON -> json.bytes(SentenceListView.of(request, found));
           case NDJSON ->
               json.lines(found.sentences().stream().map(SentenceListView.Entry::of).toList());
-          case CSV, TEXT ->
+          case TEXT ->
               found.sentences().stream()
                   .map(each -> each.text() + "\n")
                   .collect(joining())
                   .getBytes(UTF_8);
+          default -> throw format.notOffered();
         };
     return new Question.Body(
         bytes,

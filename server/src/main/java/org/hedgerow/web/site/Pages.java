@@ -61,7 +61,8 @@ public final class Pages implements RouteGroup {
   @Override
   public void addTo(Routes routes) {
     routes.get("/", firstPage::show);
-    routes.get("/words.csv", downloads::table);
+    routes.get("/words.csv", downloads::csv);
+    routes.get("/words.xlsx", downloads::spreadsheet);
     routes.get("/words.txt", downloads::text);
     routes.get("/words/{spelling}", wordPages::show);
     routes.get("/compare", comparePages::show);

@@ -9,12 +9,15 @@ import java.util.List;
 import java.util.stream.Collectors;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
+import org.dhatim.fastexcel.RichText;
 import org.hedgerow.lexicon.Editions;
 import org.hedgerow.lexicon.Lexicon;
 import org.hedgerow.lexicon.Word;
 import org.hedgerow.phonics.Alignment;
 import org.hedgerow.phonics.Sound;
 import org.hedgerow.phonics.Span;
+import org.hedgerow.web.http.Format;
+import org.hedgerow.web.http.Spreadsheet;
 import org.hedgerow.web.page.ShownWord;
 
 /** Whole lists as files, for a teacher's own computer; programs have the HTTP interface. */
@@ -23,11 +26,8 @@ public final class Downloads {
   /** Without this mark spreadsheet programs misread the phonetic alphabet. */
   private static final String BYTE_ORDER_MARK = "\uFEFF";
 
-  private static final CSVFormat TABLE =
-      CSVFormat.RFC4180
-          .builder()
-          .setHeader("word", "phonogram", "letters", "sounds", "syllables", "commonness")
-          .get();
+  private static final List<String> HEADER =
+      List.of("word", "phonogram", "letters", "sounds", "syllables", "commonness");
 
   private final Editions editions;
 
@@ -46,14 +46,15 @@ public final class Downloads {
     answer(context, "text/plain; charset=utf-8", name(request) + ".txt", lines);
   }
 
-  public void table(Context context) {
+  public void csv(Context context) {
     PageQuestion question = PageQuestion.of(context.queryParamMap());
     Lexicon lexicon = question.edition(editions);
     WordRequest request = question.request(lexicon);
     StringWriter text = new StringWriter();
-    try (CSVPrinter printer = TABLE.print(text)) {
+    try (CSVPrinter printer =
+        CSVFormat.RFC4180.builder().setHeader(HEADER.toArray(String[]::new)).get().print(text)) {
       for (Word word : WordList.all(lexicon, request)) {
-        printer.printRecord(cells(word, request));
+        printer.printRecord(row(word.spelling(), word, request));
       }
     } catch (IOException impossible) {
       throw new UncheckedIOException(impossible);
@@ -61,8 +62,32 @@ public final class Downloads {
     answer(context, "text/csv; charset=utf-8", name(request) + ".csv", BYTE_ORDER_MARK + text);
   }
 
-  private static List<Object> cells(Word word, WordRequest request) {
-    ShownWord shown = ShownWord.of(word, request.query().accents().get(0));
+  public void spreadsheet(Context context) {
+    PageQuestion question = PageQuestion.of(context.queryParamMap());
+    Lexicon lexicon = question.edition(editions);
+    WordRequest request = question.request(lexicon);
+    List<List<Object>> rows =
+        WordList.all(lexicon, request).stream()
+            .map(word -> row(coloured(word, request), word, request))
+            .toList();
+    attach(context, Format.XLSX.contentType(), name(request) + ".xlsx")
+        .result(Spreadsheet.of("words", HEADER, rows));
+  }
+
+  private static RichText coloured(Word word, WordRequest request) {
+    return RedLetters.of(
+        word.spelling(), shown(word, request).targetLetters(request.query().standard()));
+  }
+
+  private static ShownWord shown(Word word, WordRequest request) {
+    return ShownWord.of(word, request.query().accents().get(0));
+  }
+
+  /**
+   * @param spelling the first cell
+   */
+  private static List<Object> row(Object spelling, Word word, WordRequest request) {
+    ShownWord shown = shown(word, request);
     List<Span> spans = shown.alignment().map(Alignment::spans).orElse(List.of());
     List<Span> targets =
         spans.stream()
@@ -70,7 +95,7 @@ public final class Downloads {
             .toList();
     String sounds = shown.alignment().map(each -> Sound.spaced(each.sounds())).orElse("");
     return List.of(
-        word.spelling(),
+        spelling,
         graphemes(targets),
         graphemes(spans),
         sounds,
@@ -95,10 +120,13 @@ public final class Downloads {
   }
 
   private static void answer(Context context, String mediaType, String name, String text) {
-    context
+    attach(context, mediaType, name).result(text);
+  }
+
+  private static Context attach(Context context, String mediaType, String name) {
+    return context
         .header(Header.CONTENT_DISPOSITION, "attachment; filename=\"%s\"".formatted(name))
         .header(Header.CACHE_CONTROL, "no-cache")
-        .contentType(mediaType)
-        .result(text);
+        .contentType(mediaType);
   }
 }

@@ -33,7 +33,7 @@ final class WordsRead implements Read {
 
   @Override
   public List<Format> formats() {
-    return List.of(Format.values());
+    return List.of(Format.JSON, Format.CSV, Format.NDJSON, Format.TEXT, Format.XLSX);
   }
 
   @Override
@@ -51,7 +51,8 @@ final class WordsRead implements Read {
           case JSON ->
               json.bytes(WordListView.of(request, list, written.json(key, list.words(), views)));
           case NDJSON -> json.lines(views.get());
-          case CSV -> WordTable.of(request, list).getBytes(StandardCharsets.UTF_8);
+          case CSV -> new WordTable(request, list).csv();
+          case XLSX -> new WordTable(request, list).spreadsheet();
           case TEXT -> text(list).getBytes(StandardCharsets.UTF_8);
         };
     return new Question.Body(

@@ -78,6 +78,11 @@ public final class PagesServer implements AutoCloseable {
     return client.send(request.build(), BodyHandlers.ofString());
   }
 
+  public HttpResponse<byte[]> bytes(String address) throws IOException, InterruptedException {
+    return client.send(
+        HttpRequest.newBuilder(URI.create(origin() + address)).build(), BodyHandlers.ofByteArray());
+  }
+
   @Override
   public void close() {
     server.close();

@@ -156,6 +156,7 @@ class ReadsTest {
     "text/csv, text/csv",
     "application/x-ndjson, application/x-ndjson",
     "text/plain, text/plain",
+    "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet, application/vnd.open",
     "application/json, application/json",
     "*/*, application/json",
     "'text/html,application/xhtml+xml,*/*;q=0.8', application/json",

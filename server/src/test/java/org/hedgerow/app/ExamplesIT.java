@@ -118,6 +118,6 @@ class ExamplesIT {
     String[] toFile = example.line().split("-o |> ", 2);
     return toFile.length == 1
         ? outcome.out()
-        : Files.readString(folder.resolve(toFile[1].split(" ", 2)[0]));
+        : new String(Files.readAllBytes(folder.resolve(toFile[1].split(" ", 2)[0])), UTF_8);
   }
 }

@@ -8,7 +8,6 @@ import java.io.IOException;
 import java.net.InetAddress;
 import java.net.ServerSocket;
 import java.nio.file.Files;
-import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.Comparator;
@@ -30,7 +29,7 @@ class ServerJarIT {
   @TempDir private Path folder;
 
   @AfterEach
-  void leaveNoDatabaseBehind() throws IOException {
+  void leaveNoDatabaseBehind() {
     database().ifPresent(ProcessHandle::destroyForcibly);
   }
 
@@ -264,11 +263,11 @@ class ServerJarIT {
   }
 
   /** The PostgreSQL that runs on the data folder, if one does and has said so. */
-  private Optional<ProcessHandle> database() throws IOException {
+  private Optional<ProcessHandle> database() {
     try (Stream<String> lines = Files.lines(folder.resolve("data/postgresql/postmaster.pid"))) {
       // a PostgreSQL that is just starting has created the file and may not have filled it yet
       return lines.findFirst().map(String::strip).map(Long::valueOf).flatMap(ProcessHandle::of);
-    } catch (NoSuchFileException none) {
+    } catch (IOException none) {
       return Optional.empty();
     }
   }

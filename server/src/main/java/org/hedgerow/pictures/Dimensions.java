@@ -67,8 +67,4 @@ record Dimensions(int width, int height) {
   private static int scaled(int side, int longer) {
     return Math.max(1, Math.round((float) side * SCALED_SIDE / longer));
   }
-
-  Dimensions turned() {
-    return new Dimensions(/* width= */ height, /* height= */ width);
-  }
 }

@@ -49,7 +49,7 @@ enum FileKind {
     if (startsWith(upload, PngFile.SIGNATURE)) {
       return PNG;
     }
-    if (JpegReading.isStart(upload)) {
+    if (JpegFile.isStart(upload)) {
       return JPEG;
     }
     String start = new String(upload, 0, Math.min(upload.length, START), ISO_8859_1);

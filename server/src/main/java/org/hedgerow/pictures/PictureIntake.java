@@ -1,5 +1,8 @@
 package org.hedgerow.pictures;
 
+import java.util.concurrent.Semaphore;
+import java.util.concurrent.TimeUnit;
+
 /**
  * Takes what somebody uploads and makes a picture of it that is safe to keep and to serve. PNG,
  * JPEG and SVG are recognised by what is in them; names and declared types aren't asked.
@@ -11,14 +14,17 @@ package org.hedgerow.pictures;
  * picture, is refused by its name.
  *
  * <p>The same upload always gives the same picture, and a picture that was taken gives itself, up
- * to the losses of writing a JPEG again. Safe for use by several threads.
+ * to the losses of writing a JPEG again. Safe for use by several threads: a picture can take 60 MB,
+ * so that only two are worked on at the same time, and others wait.
  */
 public final class PictureIntake {
 
   /** The most that is read, in bytes. */
   public static final int MAX_BYTES = 5 * 1024 * 1024;
 
-  private final RasterIntake rasters = new RasterIntake();
+  private static final int AT_THE_SAME_TIME = 2;
+  private static final int MAX_WAIT_IN_SECONDS = 20;
+  private static final Semaphore PLACES = new Semaphore(AT_THE_SAME_TIME, /* fair= */ true);
 
   /**
    * @throws UnusablePictureException if no picture can be made of it; the message says what to do
@@ -29,10 +35,33 @@ public final class PictureIntake {
           "The file has more than 5 MB. Make the picture smaller, 1,024 pixels on the longer side"
               + " are enough, and upload that.");
     }
-    return switch (FileKind.of(upload)) {
-      case PNG -> rasters.takePng(upload);
-      case JPEG -> rasters.takeJpeg(upload);
-      case SVG -> SvgIntake.take(upload);
-    };
+    FileKind kind = FileKind.of(upload);
+    takePlace();
+    try {
+      return switch (kind) {
+        case PNG -> RasterIntake.takePng(upload);
+        case JPEG -> RasterIntake.takeJpeg(upload);
+        case SVG -> SvgIntake.take(upload);
+      };
+    } finally {
+      PLACES.release();
+    }
+  }
+
+  private static void takePlace() {
+    try {
+      if (!PLACES.tryAcquire(MAX_WAIT_IN_SECONDS, TimeUnit.SECONDS)) {
+        throw busy();
+      }
+    } catch (InterruptedException stopping) {
+      Thread.currentThread().interrupt();
+      throw busy();
+    }
+  }
+
+  private static UnusablePictureException busy() {
+    return new UnusablePictureException(
+        "Many people are sending pictures just now, and this one had to wait too long. Send it"
+            + " again in a minute.");
   }
 }

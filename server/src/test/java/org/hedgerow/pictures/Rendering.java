@@ -78,4 +78,27 @@ final class Rendering {
     } while (marker != 0xffda);
     return markers;
   }
+
+  /** The colours above left, above right, below left and below right. */
+  static String corners(BufferedImage image) {
+    int right = image.getWidth() * 3 / 4;
+    int bottom = image.getHeight() * 3 / 4;
+    int left = image.getWidth() / 4;
+    int top = image.getHeight() / 4;
+    return colour(image.getRGB(left, top))
+        + colour(image.getRGB(right, top))
+        + colour(image.getRGB(left, bottom))
+        + colour(image.getRGB(right, bottom));
+  }
+
+  private static String colour(int rgb) {
+    Color colour = new Color(rgb);
+    boolean red = colour.getRed() > 128;
+    boolean green = colour.getGreen() > 128;
+    boolean blue = colour.getBlue() > 128;
+    if (red && green && blue) {
+      return "W";
+    }
+    return red ? "R" : green ? "G" : blue ? "B" : "-";
+  }
 }

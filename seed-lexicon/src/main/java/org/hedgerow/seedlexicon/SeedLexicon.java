@@ -5,6 +5,7 @@ import static java.util.Objects.requireNonNull;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.function.Function;
 
 /**
@@ -15,20 +16,49 @@ import java.util.function.Function;
 public final class SeedLexicon {
   private final SeedFiles files;
   private final Manifest manifest;
+  private final boolean mayBeEdited;
 
-  private SeedLexicon(SeedFiles files) {
+  private SeedLexicon(SeedFiles files, boolean mayBeEdited) {
     this.files = files;
     this.manifest = Manifest.parse(files.content(Manifest.FILE));
+    this.mayBeEdited = mayBeEdited;
   }
 
   /** The seed lexicon in this module's jar. */
   public static SeedLexicon bundled() {
-    return new SeedLexicon(SeedFiles.onClassPath());
+    return new SeedLexicon(SeedFiles.onClassPath(), false);
   }
 
   /** A seed lexicon in a folder that holds {@code manifest.sha256} and a folder for each source. */
   public static SeedLexicon inFolder(Path folder) {
-    return new SeedLexicon(SeedFiles.inFolder(requireNonNull(folder)));
+    return new SeedLexicon(SeedFiles.inFolder(requireNonNull(folder)), false);
+  }
+
+  /** The same, whatever has been edited in it since its manifest was written. */
+  public static SeedLexicon edited(Path folder) {
+    return new SeedLexicon(SeedFiles.inFolder(requireNonNull(folder)), true);
+  }
+
+  /**
+   * The files that say something else than another's, by their paths.
+   *
+   * @throws DamagedSeedException if one of the other's files is missing
+   */
+  public List<String> filesUnlike(SeedLexicon other) {
+    return other.manifest.checksums().entrySet().stream()
+        .filter(each -> !Manifest.checksum(files.content(each.getKey())).equals(each.getValue()))
+        .map(Map.Entry::getKey)
+        .toList();
+  }
+
+  /** The lines of a file, as they stand. */
+  public List<String> lines(String path) {
+    return new String(content(path), StandardCharsets.UTF_8).lines().toList();
+  }
+
+  private byte[] content(String path) {
+    byte[] content = files.content(path);
+    return mayBeEdited ? content : manifest.verified(path, content);
   }
 
   /** The words of the CMU Pronouncing Dictionary, in alphabetical order. */
@@ -119,7 +149,7 @@ public final class SeedLexicon {
   /** The picture itself: an SVG document. */
   public String svg(PictureRow picture) {
     String path = "pictures/svg/%s.svg".formatted(picture.id());
-    return new String(manifest.verified(path, files.content(path)), StandardCharsets.UTF_8);
+    return new String(content(path), StandardCharsets.UTF_8);
   }
 
   /** Variants of the dictionary that checks leave aside. */
@@ -190,6 +220,6 @@ public final class SeedLexicon {
    * @param path the file's path in the seed folder, such as {@code gold/gold.tsv}
    */
   public <R> List<R> read(String path, Function<TsvRow, R> toValue) {
-    return TsvReader.read(path, manifest.verified(path, files.content(path)), toValue);
+    return TsvReader.read(path, content(path), toValue);
   }
 }

@@ -22,6 +22,7 @@ import picocli.CommandLine.Spec;
       SeedCommand.class,
       ListCommand.class,
       CheckCommand.class,
+      CheckSeedCommand.class,
       AccountCommand.class,
       ExportCommand.class,
       ImportCommand.class,

@@ -34,26 +34,54 @@ class ServerJarIT {
   }
 
   @Test
-  void servesAndStopsInAnOrderlyWay() throws Exception {
+  void servesAloneInItsFolderAndStopsInAnOrderlyWay() throws Exception {
     SeededData.copyInto(folder);
     try (RunningJar jar = serve()) {
       assertThat(jar.get("/health/live").statusCode()).isEqualTo(200);
       assertThat(jar.get("/health/ready").statusCode()).isEqualTo(200);
       assertThat(jar.get("/metrics").body()).contains("jvm_memory_used_bytes");
+      try (RunningJar second = serve()) {
+        assertFails(second, "in use by another Hedgerow");
+      }
       assertThat(jar.stop()).isZero();
       assertThat(folder.resolve("data/postgresql/postmaster.pid")).doesNotExist();
     }
   }
 
+  /** First the program alone, then it and its database, then its database alone, twice. */
   @Test
-  void startsAgainAfterItWasKilled() throws Exception {
+  void startsAgainWhateverWasKilledOrEndsAndSaysWhyItCannot() throws Exception {
     SeededData.copyInto(folder);
     try (RunningJar killed = serve()) {
       killed.awaitReady();
       killed.kill();
     }
     assertThat(database()).as("the database left behind").isPresent();
-    assertStartsAndStops();
+    try (RunningJar killed = serve()) {
+      killed.awaitReady();
+      ProcessHandle database = database().orElseThrow();
+      killed.kill();
+      database.destroyForcibly();
+      database.onExit().get();
+    }
+    try (RunningJar jar = serve()) {
+      jar.awaitReady();
+      ProcessHandle first = database().orElseThrow();
+      first.destroyForcibly();
+      assertThat(jar.get("/api/v1/words?phonogram=oa").statusCode()).isEqualTo(200);
+      while (database().filter(now -> !now.equals(first)).isEmpty()
+          || jar.get("/health/writes").statusCode() != 200) {
+        Thread.sleep(100);
+      }
+      Files.write(folder.resolve("data/postgresql/global/pg_control"), new byte[0]);
+      database().orElseThrow().destroyForcibly();
+      assertThat(jar.get("/api/v1/words?phonogram=oa").statusCode()).isEqualTo(200);
+      assertThat(jar.awaitExit()).isEqualTo(1);
+      assertThat(jar.errors())
+          .contains("hedgerow: The embedded database ended and can't be started again.")
+          .contains("The data folder is damaged: restore a backup.")
+          .doesNotContain("Exception");
+    }
   }
 
   @Test
@@ -77,36 +105,13 @@ class ServerJarIT {
   @Test
   void fillsTheBankFromNothingAfterItWasKilledMeanwhile() throws Exception {
     try (RunningJar killed = serve()) {
-      killed.awaitOut("Filling the word bank: 90 %");
+      killed.awaitOut("Filling the word bank: 30 %");
       killed.kill();
     }
     try (RunningJar again = serve()) {
       assertThat(again.get("/api/v1/words?phonogram=oa").body()).contains("boat");
       assertThat(again.out()).contains("Filling the word bank: 10 %", "The word bank is filled");
       assertThat(again.stop()).isZero();
-    }
-  }
-
-  @Test
-  void startsAgainAfterEverythingWasKilled() throws Exception {
-    SeededData.copyInto(folder);
-    try (RunningJar killed = serve()) {
-      killed.awaitReady();
-      ProcessHandle database = database().orElseThrow();
-      killed.kill();
-      database.destroyForcibly();
-      database.onExit().get();
-    }
-    assertStartsAndStops();
-  }
-
-  @Test
-  void refusesAFolderThatAnotherServes() throws Exception {
-    SeededData.copyInto(folder);
-    try (RunningJar first = serve();
-        RunningJar second = startSecond(first)) {
-      assertFails(second, "in use by another Hedgerow");
-      assertThat(first.stop()).isZero();
     }
   }
 
@@ -132,29 +137,6 @@ class ServerJarIT {
       assertThat(newestFirst).hasSizeGreaterThan(3).isSortedAccordingTo(Comparator.reverseOrder());
       assertThat(before + jar.out()).contains("Its people sign in like this");
       assertThat(jar.stop()).isZero();
-    }
-  }
-
-  @Test
-  void startsItsDatabaseAgainAndEndsIfItCannot() throws Exception {
-    SeededData.copyInto(folder);
-    try (RunningJar jar = serve()) {
-      jar.awaitReady();
-      ProcessHandle first = database().orElseThrow();
-      first.destroyForcibly();
-      assertThat(jar.get("/api/v1/words?phonogram=oa").statusCode()).isEqualTo(200);
-      while (database().filter(now -> !now.equals(first)).isEmpty()
-          || jar.get("/health/writes").statusCode() != 200) {
-        Thread.sleep(100);
-      }
-      Files.write(folder.resolve("data/postgresql/global/pg_control"), new byte[0]);
-      database().orElseThrow().destroyForcibly();
-      assertThat(jar.get("/api/v1/words?phonogram=oa").statusCode()).isEqualTo(200);
-      assertThat(jar.awaitExit()).isEqualTo(1);
-      assertThat(jar.errors())
-          .contains("hedgerow: The embedded database ended and can't be started again.")
-          .contains("The data folder is damaged: restore a backup.")
-          .doesNotContain("Exception");
     }
   }
 
@@ -227,19 +209,6 @@ class ServerJarIT {
 
   private RunningJar serve() {
     return RunningJar.start(folder, "serve", "--port", "0");
-  }
-
-  private RunningJar startSecond(RunningJar first) throws InterruptedException {
-    first.awaitReady();
-    return serve();
-  }
-
-  private void assertStartsAndStops() throws Exception {
-    try (RunningJar again = serve()) {
-      assertThat(again.get("/health/ready").statusCode()).isEqualTo(200);
-      assertThat(again.stop()).isZero();
-    }
-    assertThat(database()).isEmpty();
   }
 
   private void assertOpens() throws Exception {

@@ -32,7 +32,9 @@ import org.hedgerow.phonics.SoundReader;
 import org.hedgerow.reading.Standard;
 import org.hedgerow.seed.SeededLexicon;
 import org.hedgerow.store.TestDatabase;
+import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
@@ -47,13 +49,25 @@ class EditionsIT {
               .map(Word::spelling)
               .toArray(String[]::new));
 
+  private static TestDatabase filled;
+
   private TestDatabase database;
   private LiveEditions editions;
 
+  @BeforeAll
+  static void fill() {
+    filled = TestDatabase.open();
+    new BankFiller(filled.bank()).fill(() -> COMMON, "The first.", () -> {});
+  }
+
+  @AfterAll
+  static void dropFilled() {
+    filled.close();
+  }
+
   @BeforeEach
-  void fill() {
-    database = TestDatabase.open();
-    new BankFiller(database.bank()).fill(() -> COMMON, "The first.", () -> {});
+  void begin() {
+    database = filled.copy();
     editions = open();
   }
 

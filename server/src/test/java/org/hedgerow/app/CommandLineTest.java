@@ -52,11 +52,11 @@ class CommandLineTest {
           sing                 | sing
           serve --prot 1       | --prot
           serve --port         | --port
-          serve --port eighty  | 'eighty' is not a whole number
+          serve --port eighty  | is not a whole number
           serve --port 70000   | between 0 and 65535, not 70000
           serve extra          | extra
           list                 | PHONOGRAM
-          list oa --limit x    | 'x' is not a whole number
+          list oa --limit x    | is not a whole number
           list oa --limit 0    | --limit must be 1 or more, not 0
           check                | WORD
           check naïve          | the letter

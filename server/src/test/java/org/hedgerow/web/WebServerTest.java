@@ -53,6 +53,7 @@ class WebServerTest {
   private final ObjectMapper mapper = JsonMapping.mapper();
   private final SettableHealth health = new SettableHealth();
   private final CountDownLatch slowRequestIsIn = new CountDownLatch(1);
+  private final CountDownLatch slowRequestMayEnd = new CountDownLatch(1);
   private final HttpClient client = HttpClient.newHttpClient();
   private final Logger incidents = (Logger) LoggerFactory.getLogger(ErrorMapping.class);
   private WebServer server;
@@ -123,7 +124,7 @@ class WebServerTest {
 
   private String slowly() throws InterruptedException {
     slowRequestIsIn.countDown();
-    Thread.sleep(1500);
+    slowRequestMayEnd.await();
     return "done";
   }
 
@@ -333,14 +334,34 @@ class WebServerTest {
   }
 
   @Test
+  @Timeout(30)
   void finishesWhatIsInFlightBeforeItStops() throws Exception {
     WebServer stopping = server(0);
     stopping.start();
     CompletableFuture<HttpResponse<String>> slow =
         client.sendAsync(request(stopping, "/slow").build(), BodyHandlers.ofString());
     slowRequestIsIn.await();
-    stopping.close();
+    int port = stopping.port();
+    CompletableFuture<Void> stopped = CompletableFuture.runAsync(stopping::close);
+    awaitNobodyLetIn(port);
+    assertThat(stopped).isNotDone();
+    slowRequestMayEnd.countDown();
     assertThat(slow.get().body()).isEqualTo("done");
+    stopped.get();
+  }
+
+  private static void awaitNobodyLetIn(int port) throws InterruptedException {
+    while (takesConnections(port)) {
+      Thread.sleep(5);
+    }
+  }
+
+  private static boolean takesConnections(int port) {
+    try (Socket socket = new Socket(InetAddress.getLoopbackAddress(), port)) {
+      return socket.isConnected();
+    } catch (IOException refused) {
+      return false;
+    }
   }
 
   @Test

@@ -9,14 +9,21 @@ import java.net.InetAddress;
 import java.net.ServerSocket;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.DriverManager;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.sql.Statement;
 import java.time.Instant;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.hedgerow.store.TestDatabase;
+import org.hedgerow.store.database.DatabaseAddress;
 import org.hedgerow.store.editions.BankFiller;
 import org.hedgerow.store.editions.SeededEdition;
+import org.hedgerow.store.embedded.EmbeddedServer;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -26,6 +33,12 @@ import org.junit.jupiter.api.io.TempDir;
  * keeps it from starting.
  */
 class ServerJarIT {
+  private static final String WRITES_CONTRIBUTIONS =
+      """
+      select from pg_locks
+      where relation = 'contributions'::regclass and mode = 'RowExclusiveLock' and granted
+      """;
+
   @TempDir private Path folder;
 
   @AfterEach
@@ -124,8 +137,7 @@ class ServerJarIT {
     SeededData.copyInto(folder);
     String before;
     try (RunningJar killed = RunningJar.start(folder, "serve", "--port", "0", "--demo")) {
-      await(folder.resolve("data/postgresql/postmaster.pid"));
-      Thread.sleep(2_500); // the editions are read, the demo is begun or will be soon
+      awaitDemoBegun();
       killed.kill();
       before = killed.out();
     }
@@ -229,6 +241,35 @@ class ServerJarIT {
       Thread.sleep(10);
     }
     assertThat(file).exists();
+  }
+
+  /** Waits until the demo's transaction, which nobody else sees into, has written contributions. */
+  private void awaitDemoBegun() throws InterruptedException {
+    await(folder.resolve("data/postgresql/postmaster.pid"));
+    for (int tries = 0; tries < 2000; tries++) {
+      if (isDemoBegun()) {
+        return;
+      }
+      Thread.sleep(10);
+    }
+    throw new AssertionError("The demo isn't begun.");
+  }
+
+  private boolean isDemoBegun() {
+    Optional<DatabaseAddress> running = EmbeddedServer.running(folder.resolve("data"));
+    return running.isPresent() && writesContributions(running.get());
+  }
+
+  private static boolean writesContributions(DatabaseAddress database) {
+    try (Connection connection =
+            DriverManager.getConnection(
+                database.url(), database.user().orElse(null), database.password().orElse(null));
+        Statement sql = connection.createStatement();
+        ResultSet begun = sql.executeQuery(WRITES_CONTRIBUTIONS)) {
+      return begun.next();
+    } catch (SQLException notUpYet) {
+      return false;
+    }
   }
 
   /** The PostgreSQL that runs on the data folder, if one does and has said so. */
